@@ -1,0 +1,79 @@
+#include "core/base/atomic_file.h"
+
+#include <fcntl.h>
+#include <unistd.h>
+
+#include <cerrno>
+#include <cstdlib>
+#include <fstream>
+#include <sstream>
+#include <system_error>
+
+namespace treadwell {
+
+namespace {
+
+class Descriptor {
+  public:
+    explicit Descriptor(int fd) : m_fd(fd) {}
+    ~Descriptor() {
+        if (m_fd >= 0) ::close(m_fd);
+    }
+    Descriptor(const Descriptor&) = delete;
+    Descriptor& operator=(const Descriptor&) = delete;
+    [[nodiscard]] int get() const { return m_fd; }
+
+  private:
+    int m_fd;
+};
+
+std::string reason(int error) {
+    return std::generic_category().message(error);
+}
+
+bool writeAll(int fd, std::string_view content) {
+    while (!content.empty()) {
+        const ssize_t written = ::write(fd, content.data(), content.size());
+        if (written < 0 && errno == EINTR) continue;
+        if (written < 0) return false;
+        content.remove_prefix(static_cast<std::size_t>(written));
+    }
+    return true;
+}
+
+}  // namespace
+
+Result<void> writeFileAtomically(const std::filesystem::path& path, std::string_view content) {
+    const auto folder = path.has_parent_path() ? path.parent_path() : std::filesystem::path{"."};
+    std::string beside = path.string() + ".XXXXXX";
+    int error = 0;
+    {
+        const Descriptor file{::mkstemp(beside.data())};
+        if (file.get() < 0) return fail(Code::fileUnwritable, "file", path.string(), reason(errno));
+        if (!writeAll(file.get(), content) || ::fsync(file.get()) != 0) error = errno;
+    }
+    if (error == 0 && ::rename(beside.c_str(), path.c_str()) != 0) error = errno;
+    if (error != 0) {
+        ::unlink(beside.c_str());
+        return fail(Code::fileUnwritable, "file", path.string(), reason(error));
+    }
+    const Descriptor directory{::open(folder.c_str(), O_RDONLY | O_DIRECTORY)};
+    if (directory.get() < 0 || ::fsync(directory.get()) != 0) {
+        return fail(Code::fileUnwritable, "file", path.string(), reason(errno));
+    }
+    return {};
+}
+
+Result<std::string> readFile(const std::filesystem::path& path) {
+    std::error_code isFolder;
+    std::ifstream file(path, std::ios::binary);
+    if (!file || std::filesystem::is_directory(path, isFolder)) {
+        return fail(Code::fileUnreadable, "file", path.string(), reason(file ? EISDIR : errno));
+    }
+    std::ostringstream content;
+    content << file.rdbuf();
+    if (file.bad()) return fail(Code::fileUnreadable, "file", path.string(), reason(errno));
+    return std::move(content).str();
+}
+
+}  // namespace treadwell

@@ -1,0 +1,33 @@
+#pragma once
+
+#include <cstdint>
+#include <string_view>
+
+namespace treadwell {
+
+// Everything the core has to say, as codes; the app puts them into words. Grouped by room: add a line here and
+// the compiler asks for its phrase in app/words.
+#define TREADWELL_CODES(X)                                                                             \
+    /* base, quantity: reading values */                                                               \
+    X(valueMissing)                                                                                    \
+    X(valueNotFinite)                                                                                  \
+    X(valueOutOfRange)                                                                                 \
+    X(textEmpty)                                                                                       \
+    X(textNotNumber)                                                                                   \
+    X(unitMissing)                                                                                     \
+    X(unitUnknown)                                                                                     \
+    X(timeUnreadable)                                                                                  \
+    X(zoneUnknown)                                                                                     \
+    X(fileUnreadable)                                                                                  \
+    X(fileUnwritable)
+
+enum class Code : std::uint16_t {
+#define TREADWELL_CODE(name) name,
+    TREADWELL_CODES(TREADWELL_CODE)
+#undef TREADWELL_CODE
+};
+
+/// The code's own name, as `--json` prints it.
+[[nodiscard]] std::string_view toText(Code code);
+
+}  // namespace treadwell

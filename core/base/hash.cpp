@@ -1,0 +1,56 @@
+#include "core/base/hash.h"
+
+#include <openssl/evp.h>
+
+#include <stdexcept>
+
+namespace treadwell {
+
+struct Sha256::State {
+    EVP_MD_CTX* context = EVP_MD_CTX_new();
+    State() { start(); }
+    ~State() { EVP_MD_CTX_free(context); }
+    State(const State&) = delete;
+    State& operator=(const State&) = delete;
+
+    void start() {
+        if (context == nullptr || EVP_DigestInit_ex(context, EVP_sha256(), nullptr) != 1) {
+            throw std::runtime_error("SHA-256 is not available from OpenSSL");
+        }
+    }
+};
+
+Sha256::Sha256() : m_state(std::make_unique<State>()) {}
+Sha256::~Sha256() = default;
+Sha256::Sha256(Sha256&&) noexcept = default;
+Sha256& Sha256::operator=(Sha256&&) noexcept = default;
+
+Sha256& Sha256::add(std::span<const std::uint8_t> bytes) {
+    EVP_DigestUpdate(m_state->context, bytes.data(), bytes.size());
+    return *this;
+}
+
+Sha256& Sha256::add(std::string_view text) {
+    EVP_DigestUpdate(m_state->context, text.data(), text.size());
+    return *this;
+}
+
+Sha256& Sha256::add(std::int64_t number) {
+    std::array<std::uint8_t, 8> bytes{};
+    const auto bits = static_cast<std::uint64_t>(number);
+    for (std::size_t i = 0; i < 8; ++i) bytes[i] = static_cast<std::uint8_t>(bits >> (56 - 8 * i));
+    return add(bytes);
+}
+
+Hash Sha256::finish() {
+    Hash hash{};
+    EVP_DigestFinal_ex(m_state->context, hash.data(), nullptr);
+    m_state->start();
+    return hash;
+}
+
+Hash sha256(std::string_view text) {
+    return Sha256{}.add(text).finish();
+}
+
+}  // namespace treadwell
