@@ -5,21 +5,26 @@
 
 namespace treadwell {
 
-// Everything the core has to say, as codes; the app puts them into words. Grouped by room: add a line here and
-// the compiler asks for its phrase in app/words.
-#define TREADWELL_CODES(X)                                                                             \
-    /* base, quantity: reading values */                                                               \
-    X(valueMissing)                                                                                    \
-    X(valueNotFinite)                                                                                  \
-    X(valueOutOfRange)                                                                                 \
-    X(textEmpty)                                                                                       \
-    X(textNotNumber)                                                                                   \
-    X(unitMissing)                                                                                     \
-    X(unitUnknown)                                                                                     \
-    X(timeUnreadable)                                                                                  \
-    X(zoneUnknown)                                                                                     \
-    X(fileUnreadable)                                                                                  \
-    X(fileUnwritable)
+// Everything the core has to say, as codes; the app puts them into words. Grouped by room: add a line here
+// and the compiler asks for its phrase in app/words.
+// The columns must not move when a line is added.
+// clang-format off
+#define TREADWELL_CODES(X) \
+    /* base, quantity: reading values */ \
+    X(valueMissing) \
+    X(valueNotFinite) \
+    X(valueOutOfRange) \
+    X(textEmpty) \
+    X(textNotNumber) \
+    X(unitMissing) \
+    X(unitUnknown) \
+    X(timeUnreadable) \
+    X(zoneUnknown) \
+    X(fileUnreadable) \
+    X(fileUnwritable) \
+    /* crop */ \
+    X(densityImpossible)
+// clang-format on
 
 enum class Code : std::uint16_t {
 #define TREADWELL_CODE(name) name,

@@ -1,0 +1,22 @@
+#pragma once
+
+#include "core/base/error.h"
+
+#include <cmath>
+#include <string>
+
+namespace treadwell {
+
+/// Holds an input to its range, both ends included. Errors: valueNotFinite; valueOutOfRange with the value
+/// and the two ends, each naming `field`.
+template <class Q>
+[[nodiscard]] Result<Q> within(Q value, Q lowest, Q highest, std::string field) {
+    if (!std::isfinite(value.si())) return fail(Code::valueNotFinite, std::move(field));
+    if (value < lowest || value > highest) {
+        return fail(Code::valueOutOfRange, std::move(field), value.amount(), lowest.amount(),
+                    highest.amount());
+    }
+    return value;
+}
+
+}  // namespace treadwell
