@@ -6,7 +6,7 @@ set -euo pipefail
 root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 jobs=${TREADWELL_JOBS:-$(nproc)}
 
-say() { printf '%s\n' "$*"; }
+say() { printf '%s\n' "$@"; }
 die() {
     printf '%s\n' "$*" >&2
     exit 1
