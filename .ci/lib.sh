@@ -90,20 +90,19 @@ build_apps() {
     compile build treadwell-cli treadwell
 }
 
-example=$root/build/example/example.treadwell
-
-# make_example: the example season, made from the farm, tickets, logs, samples and heights in examples/.
+# make_example FOLDER: the example season in FOLDER/example/example.treadwell, made by the command line built there
+# from the farm, tickets, logs, samples and heights in examples/. What is there already is kept.
 # It grows beside its place and is moved there when whole, so that half a season is never taken for one.
 make_example() {
-    local cli=$root/build/bin/treadwell-cli data=$root/examples
-    [ -f "$example" ] && return
-    rm -rf "$example.part"
-    mkdir -p "$example.part"
-    "$cli" new "$example.part/example.treadwell" --farm "$data/farm.json"
-    "$cli" import "$example.part/example.treadwell" --tickets "$data/tickets.csv" \
+    local cli=$root/$1/bin/treadwell-cli place=$root/$1/example data=$root/examples
+    [ -f "$place/example.treadwell" ] && return
+    rm -rf "$place.part"
+    mkdir -p "$place" "$place.part"
+    "$cli" new "$place.part/example.treadwell" --farm "$data/farm.json"
+    "$cli" import "$place.part/example.treadwell" --tickets "$data/tickets.csv" \
         --tractors "$data/tractor_log.csv" --samples "$data/samples.csv" --heights "$data/heights.csv"
-    mv "$example.part"/* "$(dirname "$example")"
-    rmdir "$example.part"
+    mv "$place.part"/* "$place"
+    rmdir "$place.part"
 }
 
 # A display counts when it answers: a name left over in the environment, or a refusal, is none.
