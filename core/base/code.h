@@ -23,7 +23,32 @@ namespace treadwell {
     X(fileUnreadable) \
     X(fileUnwritable) \
     /* crop */ \
-    X(densityImpossible)
+    X(densityImpossible) \
+    /* density: entries, warnings, the working */ \
+    X(packingTimesMismatch) \
+    X(layerAssumed) \
+    X(layerHeldToRange) \
+    X(dryMatterOutsideCrop) \
+    X(noMachines) \
+    X(noPackingTime) \
+    X(machineAddsNothing) \
+    X(saturated) \
+    X(saturationUnknown) \
+    X(targetAboveSaturation) \
+    X(densityOutsideSurvey) \
+    X(yardsticksDisagree) \
+    X(workingLayer) \
+    X(workingPackingTime) \
+    X(workingPackingFactor) \
+    X(workingBracket) \
+    X(workingDepthFactor) \
+    X(workingSaturation) \
+    X(workingPoreFree) \
+    X(workingLevel) \
+    X(workingMedian) \
+    X(workingBand) \
+    X(workingTarget) \
+    X(workingChance)
 // clang-format on
 
 enum class Code : std::uint16_t {

@@ -19,4 +19,13 @@ template <class Q>
     return value;
 }
 
+/// The same for a plain number.
+[[nodiscard]] inline Result<double> within(double value, double lowest, double highest, std::string field) {
+    if (!std::isfinite(value)) return fail(Code::valueNotFinite, std::move(field));
+    if (value < lowest || value > highest) {
+        return fail(Code::valueOutOfRange, std::move(field), value, lowest, highest);
+    }
+    return value;
+}
+
 }  // namespace treadwell

@@ -1,0 +1,42 @@
+#include "core/density/estimate.h"
+
+#include "core/density/messages.h"
+
+#include <cmath>
+
+namespace treadwell::density {
+
+Result<Estimate> estimate(const Situation& situation, const Options& options) {
+    if (const auto checked = check(situation, options); !checked) return tl::unexpected{checked.error()};
+
+    const Length layer = layerUsed(situation);
+    const Target target = targetFor(situation.target, situation.dryMatter, situation.crop);
+    Packing packed = packing(machineWork(situation), layer, situation.dryMatter);
+    const CaseValue value = evaluateCase(caseFrame(situation, options), packed.factor.si);
+
+    SpreadParts spread =
+        fixedParts(options.residual, options.reading, options.effectiveLayers, situation.meanDepth);
+    setInputs(spread, options.residual, value.inputVariance);
+
+    const Distribution density{{value.uncapped_kg_m3, std::sqrt(value.variance)}, target.limit.density};
+    const auto solids = crop::Solids::fromOrganicMatter(crop::factsOf(situation.crop).organicMatter);
+    Estimate result{.density = density,
+                    .porosity = {density, crop::poreFreeDensity(situation.dryMatter, solids)},
+                    .chance = Chance::fromFraction(value.chance()),
+                    .target = target,
+                    .packing = std::move(packed),
+                    .layer = layer,
+                    .elasticity = value.elasticity,
+                    .spread = spread,
+                    .inputs = inputParts(inputSpread(situation, options), value.elasticity),
+                    .yardsticks = {},
+                    .warnings = {},
+                    .working = {}};
+    const bool saturated = density.isLimited() && target.limit.saturation;
+    result.yardsticks = yardsticksFor(situation, density.median(), saturated, target);
+    result.warnings = warningsOf(situation, result);
+    result.working = workingOf(situation, options, result);
+    return result;
+}
+
+}  // namespace treadwell::density

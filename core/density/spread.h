@@ -1,0 +1,96 @@
+#pragma once
+
+#include "core/quantity/geometry.h"
+
+#include <array>
+#include <cstddef>
+#include <cstdint>
+#include <string_view>
+
+namespace treadwell::density {
+
+/// What an estimate speaks of, and so which parts of the spread its band holds.
+enum class Reading : std::uint8_t {
+    silo,   ///< the whole silo: site and silo
+    day,    ///< the day's layers: and place over the effective number of layers
+    layer,  ///< the layer under way: and place
+    core,   ///< a single core at a face: and face, and the spot within the layer
+};
+[[nodiscard]] std::string_view toText(Reading reading) noexcept;
+
+/// Where the spread of a reading comes from.
+enum class SpreadPart : std::uint8_t {
+    site,                  ///< this farm against the survey's farms
+    silo,                  ///< this silo against the farm's others
+    face,                  ///< this face against the silo
+    place,                 ///< this layer or spot against its silo
+    ordinaryInputs,        ///< errors of the entries as the survey had them
+    inputsBeyondOrdinary,  ///< what today's entries err beyond that
+    depthSlope,            ///< the regression's slope with depth
+};
+inline constexpr std::size_t kSpreadParts = 7;
+[[nodiscard]] std::string_view toText(SpreadPart part) noexcept;
+
+/// Variances of ln(density) by part; they add up to the band's.
+class SpreadParts final {
+  public:
+    [[nodiscard]] constexpr double& operator[](SpreadPart part) noexcept {
+        return m_variance[static_cast<std::size_t>(part)];
+    }
+    [[nodiscard]] constexpr double operator[](SpreadPart part) const noexcept {
+        return m_variance[static_cast<std::size_t>(part)];
+    }
+    [[nodiscard]] double total() const noexcept;
+    /// The largest part; the first of equals.
+    [[nodiscard]] SpreadPart largest() const noexcept;
+
+  private:
+    std::array<double, kSpreadParts> m_variance{};
+};
+
+/// What is not known of a site's density, as variances of ln(measured / estimated). The defaults are the
+/// survey's residual, .2112^2 (derived), split as rule B10 says; the split is assumed. Calibration gives its
+/// own.
+struct Residual {
+    double site = 0.105 * 0.105;
+    double silo = 0.105 * 0.105;
+    double face = 0.085 * 0.085;
+    double layer = 0.10 * 0.10;
+    double spot = 0.173 * 0.173;
+    /// Part of the survey's residual; once calibrated 0, and the entries' own variance stands in full.
+    double ordinaryInputs = 0.0055;
+    /// ln(measured / estimated) that calibration expects.
+    double level = 0.0;
+};
+
+/// Standard deviations of ln(entry) of what was typed in or logged.
+struct InputSpread {
+    double machineMass;
+    double layer;
+    double packingTime;
+    double dryMatter;
+};
+
+/// Variances of ln(density) through the entries at an elasticity s of density in the packing factor: machine
+/// mass +s, layer -s, packing time and dry matter +s/2 (rule B10).
+struct InputParts {
+    double machineMass;
+    double layer;
+    double packingTime;
+    double dryMatter;
+};
+[[nodiscard]] InputParts inputParts(const InputSpread& inputs, double elasticity) noexcept;
+
+/// All parts but those of the inputs. `effectiveLayers` (at least 1) is used by Reading::day. The slope with
+/// depth has an assumed standard deviation of 50 % about 2.04 m: for a mean over depth D its ln is off by
+/// .0446 |D/2 - 2.04| / meanFactor(D).
+[[nodiscard]] SpreadParts fixedParts(const Residual& residual, Reading reading, double effectiveLayers,
+                                     Length meanDepth) noexcept;
+
+/// The same 50 % for one layer at a depth: variance of ln(density).
+[[nodiscard]] double depthSlopeVarianceAt(Length depth) noexcept;
+
+/// Gives `inputs`, the variance through the entries, its two parts: ordinary entries and what is beyond.
+void setInputs(SpreadParts& parts, const Residual& residual, double inputs) noexcept;
+
+}  // namespace treadwell::density

@@ -1,0 +1,87 @@
+#include "core/density/messages.h"
+#include "core/density/regression.h"
+
+#include <cmath>
+
+namespace treadwell::density {
+
+namespace {
+
+constexpr Source kOurs{"", Evidence::assumed};
+constexpr Source kTang{"Tang, Jofriet & LeLievre 1988, Canadian Agricultural Engineering 30(1):93-98",
+                       Evidence::published};
+constexpr Source kPoreFree{"Richard, Veeken, de Wilde & Hamelers 2004, Biotechnol. Prog. 20:1372-1381",
+                           Evidence::fromMemory};
+constexpr Source kUsualGoal{"14 lb DM/ft3 and porosity 0.40, usual advice", Evidence::published};
+constexpr Source kCalibration{"Measured on this farm", Evidence::derived};
+constexpr Source kSurveyResidual{
+    "Residual of Muck & Holmes 2000, Applied Engineering in Agriculture 16(6):613-619", Evidence::derived};
+
+void showPacking(const Situation& situation, const Estimate& estimate, std::vector<WorkingStep>& steps) {
+    const Source& source = fieldRegression().source;
+    steps.push_back({{Code::workingLayer, {estimate.layer.layerAmount()}},
+                     "L, 10 to 40 cm",
+                     situation.layer ? source : kOurs});
+    steps.push_back({{Code::workingPackingTime,
+                      {estimate.packing.countedTime.amount(), estimate.packing.allTime.amount(),
+                       static_cast<std::int64_t>(estimate.packing.counted.size()),
+                       static_cast<std::int64_t>(situation.machines.size())}},
+                     "T = sum(t)",
+                     source});
+    steps.push_back(
+        {{Code::workingPackingFactor,
+          {estimate.packing.factor.si, estimate.packing.factor.us(), situation.dryMatter.amount()}},
+         "P = sum(t w) / sqrt(sum(t)) sqrt(DM) / L",
+         source});
+}
+
+void showDensity(const Situation& situation, const Options& options, const Estimate& estimate,
+                 std::vector<WorkingStep>& steps) {
+    const Source& source = fieldRegression().source;
+    steps.push_back({{Code::workingBracket, {bracketOf(estimate.packing.factor).amount()}},
+                     "r = 136.157 + 0.170959 P",
+                     source});
+    const double factor = FieldEquation::meanFactor(situation.meanDepth.metres());
+    steps.push_back({{Code::workingDepthFactor, {situation.meanDepth.amount(), factor}},
+                     "f = 0.818 + 0.0446194 D",
+                     source});
+    if (options.residual.level != 0.0) {
+        steps.push_back({{Code::workingLevel, {std::exp(options.residual.level)}}, "k", kCalibration});
+    }
+    const Limit& limit = estimate.target.limit;
+    steps.push_back({{limit.saturation ? Code::workingSaturation : Code::workingPoreFree,
+                      {limit.density.amount(), situation.dryMatter.amount()}},
+                     limit.saturation ? "961 - 992 (1 - DM)" : "DM / ((1 - DM)/1000 + DM v)",
+                     limit.saturation ? kTang : kPoreFree});
+    steps.push_back({{Code::workingMedian, {estimate.density.median().amount()}},
+                     options.residual.level == 0.0 ? "min(r f, limit)" : "min(r f k, limit)",
+                     source});
+}
+
+void showJudgement(const Estimate& estimate, std::vector<WorkingStep>& steps) {
+    const Distribution& density = estimate.density;
+    steps.push_back(
+        {{Code::workingBand, {density.low80().amount(), density.high80().amount(), density.sigma()}},
+         "median exp(-+1.2816 s)",
+         kSurveyResidual});
+    const Target& target = estimate.target;
+    steps.push_back({{Code::workingTarget,
+                      {target.density.amount(), target.minimum.amount(), target.atPorosity.amount(),
+                       target.limit.density.amount()}},
+                     "min(max(minimum, at porosity), limit)",
+                     kUsualGoal});
+    steps.push_back({{Code::workingChance, {estimate.chance.amount()}}, "Phi(ln(r f / target) / s)", kOurs});
+}
+
+}  // namespace
+
+std::vector<WorkingStep> workingOf(const Situation& situation, const Options& options,
+                                   const Estimate& estimate) {
+    std::vector<WorkingStep> steps;
+    showPacking(situation, estimate, steps);
+    showDensity(situation, options, estimate, steps);
+    showJudgement(estimate, steps);
+    return steps;
+}
+
+}  // namespace treadwell::density

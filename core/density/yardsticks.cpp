@@ -1,0 +1,78 @@
+#include "core/density/yardsticks.h"
+
+#include "core/packing/passes.h"
+
+#include <algorithm>
+
+namespace treadwell::density {
+
+namespace {
+
+Verdict verdict(bool reached) {
+    return reached ? Verdict::reached : Verdict::missed;
+}
+
+void judgeMass(const Situation& situation, Yardsticks& yardsticks) {
+    for (const Machine& machine : situation.machines) {
+        yardsticks.massPacking += machine.mass * machine.share.fraction();
+    }
+    const auto* rate = std::get_if<AsFedRate>(&situation.work);
+    if (rate == nullptr) return;
+    for (const packing::MassRuleFacts& rule : packing::massRules()) {
+        const MachineMass asked = packing::requiredMass(rule, *rate, situation.dryMatter);
+        yardsticks.massRules.push_back({rule.rule, asked, verdict(yardsticks.massPacking >= asked)});
+    }
+}
+
+void judgePasses(const Situation& situation, Yardsticks& yardsticks) {
+    const std::vector<MachineWork> works = machineWork(situation);
+    std::vector<packing::Roller> rollers;
+    rollers.reserve(works.size());
+    for (std::size_t i = 0; i < works.size(); ++i) {
+        const Machine& machine = situation.machines[i];
+        yardsticks.tracksAssumed |= !machine.speed || !machine.trackWidth;
+        rollers.push_back({works[i].packing, machine.speed.value_or(packing::kUsualSpeed),
+                           machine.trackWidth.value_or(packing::kUsualTrackWidth)});
+    }
+    // The passes are counted over what was spread, so the thickness is not held to the equation's range.
+    yardsticks.passes =
+        packing::passesPerLayer(rollers, crop::looseAsFed(situation.crop, situation.dryMatter),
+                                situation.layer.value_or(kAssumedLayer));
+    yardsticks.passesVerdict = verdict(yardsticks.passes >= packing::kLeastPasses);
+}
+
+bool disagreeing(const Yardsticks& yardsticks) {
+    std::vector<Verdict> all{yardsticks.passesVerdict, yardsticks.saturationVerdict,
+                             yardsticks.targetVerdict};
+    for (const MassYardstick& mass : yardsticks.massRules) all.push_back(mass.verdict);
+    return std::find(all.begin(), all.end(), Verdict::reached) != all.end() &&
+           std::find(all.begin(), all.end(), Verdict::missed) != all.end();
+}
+
+}  // namespace
+
+std::string_view toText(Verdict verdict) noexcept {
+    switch (verdict) {
+        case Verdict::reached:
+            return "reached";
+        case Verdict::missed:
+            return "missed";
+        case Verdict::unknown:
+            return "unknown";
+    }
+    return {};
+}
+
+Yardsticks yardsticksFor(const Situation& situation, DryDensity median, bool saturated,
+                         const Target& target) {
+    Yardsticks yardsticks;
+    judgeMass(situation, yardsticks);
+    judgePasses(situation, yardsticks);
+    // A crop short of saturation is no fault, so this yardstick never says missed.
+    if (saturated) yardsticks.saturationVerdict = Verdict::reached;
+    yardsticks.targetVerdict = verdict(median >= target.density);
+    yardsticks.disagree = disagreeing(yardsticks);
+    return yardsticks;
+}
+
+}  // namespace treadwell::density

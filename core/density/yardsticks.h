@@ -1,0 +1,41 @@
+#pragma once
+
+#include "core/density/situation.h"
+#include "core/packing/mass_rules.h"
+
+#include <optional>
+#include <string_view>
+#include <vector>
+
+namespace treadwell::density {
+
+/// What a yardstick says of the packing. Reached is no permission: it only means that this yardstick asks for
+/// no more.
+enum class Verdict : std::uint8_t { reached, missed, unknown };
+[[nodiscard]] std::string_view toText(Verdict verdict) noexcept;
+
+struct MassYardstick {
+    packing::MassRule rule;
+    MachineMass asked;
+    Verdict verdict;
+};
+
+/// The trade's other measures beside the estimate. They do not agree with each other, and the user is shown
+/// that.
+struct Yardsticks {
+    MachineMass massPacking;                   ///< each machine's mass times its share of the time
+    std::vector<MassYardstick> massRules;      ///< empty where no delivery is known
+    double passes = 0.0;                       ///< over the layer as spread
+    bool tracksAssumed = false;                ///< a speed or a track width was not given
+    Verdict passesVerdict = Verdict::unknown;  ///< at least three
+    Verdict saturationVerdict =
+        Verdict::unknown;                      ///< reached: the pores are full, more packing does not help
+    Verdict targetVerdict = Verdict::unknown;  ///< the estimate's median against the target
+    bool disagree = false;                     ///< at least one is reached and one missed
+};
+
+/// `median` and `saturated` are the estimate's. Takes a situation that check() has passed.
+[[nodiscard]] Yardsticks yardsticksFor(const Situation& situation, DryDensity median, bool saturated,
+                                       const Target& target);
+
+}  // namespace treadwell::density
