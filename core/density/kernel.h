@@ -14,7 +14,7 @@ struct CaseFrame {
     double dryMatter;          ///< fraction
     double depthFactor;        ///< mean factor at the mean depth, times exp(level) of calibration
     double limit_kg_m3;        ///< saturation
-    double target_kg_m3;       ///< above 0
+    double logTarget;          ///< ln(target in kg DM/m3)
     bool porosityGoverns;      ///< the target moves with the dry matter
     double fixedVariance;      ///< site, silo, face, place and depth slope, of ln(density)
     double ordinaryInputs;     ///< the least variance through the entries
@@ -62,7 +62,7 @@ inline constexpr double kPorosityElasticity = 1.16;
         chanceVariance = frame.fixedVariance + std::max(frame.ordinaryInputs, withoutDryMatter) +
                          together * together * frame.dryMatterVariance;
     }
-    value.score = std::log(value.uncapped_kg_m3 / frame.target_kg_m3) /
+    value.score = (std::log(value.uncapped_kg_m3) - frame.logTarget) /
                   std::sqrt(std::max(chanceVariance, kLeastVariance));
     return value;
 }

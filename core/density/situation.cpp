@@ -162,7 +162,7 @@ CaseFrame caseFrame(const Situation& situation, const Options& options) {
             .depthFactor =
                 FieldEquation::meanFactor(situation.meanDepth.metres()) * std::exp(options.residual.level),
             .limit_kg_m3 = target.limit.density.si(),
-            .target_kg_m3 = target.density.si(),
+            .logTarget = std::log(target.density.si()),
             .porosityGoverns = target.governs == Governs::porosity,
             .fixedVariance = fixed.total(),
             .ordinaryInputs = options.residual.ordinaryInputs,
