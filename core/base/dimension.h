@@ -21,6 +21,8 @@ enum class Dimension : std::uint8_t {
     share,
     chance,
     porosity,
+    loss,
+    shrink,
     packingIntensity,
     duration,
     speed,

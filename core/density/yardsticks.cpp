@@ -24,7 +24,8 @@ void judgeMass(const Situation& situation, Yardsticks& yardsticks) {
     }
 }
 
-void judgePasses(const Situation& situation, Yardsticks& yardsticks) {
+/// The machines' rolling, for a tonne as fed.
+std::vector<packing::Roller> rollersOf(const Situation& situation, Yardsticks& yardsticks) {
     const std::vector<MachineWork> works = machineWork(situation);
     std::vector<packing::Roller> rollers;
     rollers.reserve(works.size());
@@ -34,11 +35,24 @@ void judgePasses(const Situation& situation, Yardsticks& yardsticks) {
         rollers.push_back({works[i].packing, machine.speed.value_or(packing::kUsualSpeed),
                            machine.trackWidth.value_or(packing::kUsualTrackWidth)});
     }
+    return rollers;
+}
+
+void judgePasses(const Situation& situation, Yardsticks& yardsticks) {
+    const std::vector<packing::Roller> rollers = rollersOf(situation, yardsticks);
     // The passes are counted over what was spread, so the thickness is not held to the equation's range.
-    yardsticks.passes =
-        packing::passesPerLayer(rollers, crop::looseAsFed(situation.crop, situation.dryMatter),
-                                situation.layer.value_or(kAssumedLayer));
+    const Length layer = situation.layer.value_or(kAssumedLayer);
+    const AsFedDensity loose = crop::looseAsFed(situation.crop, situation.dryMatter);
+    yardsticks.passes = packing::passesPerLayer(rollers, loose, layer);
     yardsticks.passesVerdict = verdict(yardsticks.passes >= packing::kLeastPasses);
+    if (yardsticks.passes > 0.0) {
+        PackingIntensity now;
+        for (const packing::Roller& roller : rollers) now += roller.rolling;
+        yardsticks.timeForThreePasses = now * (packing::kLeastPasses / yardsticks.passes);
+    } else {
+        yardsticks.timeForThreePasses = packing::intensityForPasses(
+            packing::kLeastPasses, loose, layer, packing::kUsualSpeed, packing::kUsualTrackWidth);
+    }
 }
 
 bool disagreeing(const Yardsticks& yardsticks) {

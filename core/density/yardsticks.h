@@ -28,6 +28,7 @@ struct Yardsticks {
     double passes = 0.0;                       ///< over the layer as spread
     bool tracksAssumed = false;                ///< a speed or a track width was not given
     Verdict passesVerdict = Verdict::unknown;  ///< at least three
+    PackingIntensity timeForThreePasses;       ///< of all machines, as their time is shared now
     Verdict saturationVerdict =
         Verdict::unknown;                      ///< reached: the pores are full, more packing does not help
     Verdict targetVerdict = Verdict::unknown;  ///< the estimate's median against the target

@@ -1,10 +1,10 @@
 #include "core/quantity/unit_table.h"
 
-#include <array>
-#include <stdexcept>
-
 #include "core/base/number_text.h"
 #include "core/quantity/quantity.h"
+
+#include <array>
+#include <stdexcept>
 
 namespace treadwell {
 
@@ -36,36 +36,63 @@ constexpr double kMilesPerHour = 1609.344 / kSecondsPerHour;
 
 constexpr std::array kTable{
     UnitRow{Dimension::asFedMass, "mass as fed", {"t", "t", kKilogramsPerTonne, 1}, kShortTon, kMassUnits},
-    UnitRow{Dimension::dryMass, "dry-matter mass", {"t DM", "t_dm", kKilogramsPerTonne, 1},
-            {"ton DM", "ton_dm", kKilogramsPerShortTon, 1}, kMassUnits},
+    UnitRow{Dimension::dryMass,
+            "dry-matter mass",
+            {"t DM", "t_dm", kKilogramsPerTonne, 1},
+            {"ton DM", "ton_dm", kKilogramsPerShortTon, 1},
+            kMassUnits},
     UnitRow{Dimension::machineMass, "machine mass", kTonne, {"lb", "lb", kKilogramsPerPound, 0}, kMassUnits},
     UnitRow{Dimension::length, "length", {"m", "m", 1.0, 2}, {"ft", "ft", kMetresPerFoot, 1}, kLengthUnits},
-    UnitRow{Dimension::layerThickness, "layer thickness", {"cm", "cm", 0.01, 0}, {"in", "in", kMetresPerInch, 1},
+    UnitRow{Dimension::layerThickness,
+            "layer thickness",
+            {"cm", "cm", 0.01, 0},
+            {"in", "in", kMetresPerInch, 1},
             kLayerUnits},
     UnitRow{Dimension::area, "area", {"m2", "m2", 1.0, 0}, {"ft2", "ft2", kSquareFoot, 0}, {}},
-    UnitRow{Dimension::volume, "volume", {"m3", "m3", 1.0, 0}, {"ft3", "ft3", kCubicMetresPerCubicFoot, 0}, {}},
-    UnitRow{Dimension::asFedDensity, "density as fed", {"kg/m3", "kg_m3", 1.0, 0},
-            {"lb/ft3", "lb_ft3", kDensityPerPoundPerCubicFoot, 1}, {}},
-    UnitRow{Dimension::dryDensity, "dry-matter density", {"kg DM/m3", "kg_dm_m3", 1.0, 0},
-            {"lb DM/ft3", "lb_dm_ft3", kDensityPerPoundPerCubicFoot, 1}, {}},
-    UnitRow{Dimension::asFedRate, "delivery", {"t/h", "t_per_h", kTonnePerHour, 0},
-            {"ton/h", "ton_per_h", kShortTonPerHour, 0}, {}},
-    UnitRow{Dimension::dryRate, "delivery of dry matter", {"t DM/h", "t_dm_per_h", kTonnePerHour, 1},
-            {"ton DM/h", "ton_dm_per_h", kShortTonPerHour, 1}, {}},
+    UnitRow{
+        Dimension::volume, "volume", {"m3", "m3", 1.0, 0}, {"ft3", "ft3", kCubicMetresPerCubicFoot, 0}, {}},
+    UnitRow{Dimension::asFedDensity,
+            "density as fed",
+            {"kg/m3", "kg_m3", 1.0, 0},
+            {"lb/ft3", "lb_ft3", kDensityPerPoundPerCubicFoot, 1},
+            {}},
+    UnitRow{Dimension::dryDensity,
+            "dry-matter density",
+            {"kg DM/m3", "kg_dm_m3", 1.0, 0},
+            {"lb DM/ft3", "lb_dm_ft3", kDensityPerPoundPerCubicFoot, 1},
+            {}},
+    UnitRow{Dimension::asFedRate,
+            "delivery",
+            {"t/h", "t_per_h", kTonnePerHour, 0},
+            {"ton/h", "ton_per_h", kShortTonPerHour, 0},
+            {}},
+    UnitRow{Dimension::dryRate,
+            "delivery of dry matter",
+            {"t DM/h", "t_dm_per_h", kTonnePerHour, 1},
+            {"ton DM/h", "ton_dm_per_h", kShortTonPerHour, 1},
+            {}},
     UnitRow{Dimension::dryMatter, "dry matter", kPercentFine, kPercentFine, {}},
     UnitRow{Dimension::share, "share of time", kPercent, kPercent, {}},
     UnitRow{Dimension::chance, "chance", kPercent, kPercent, {}},
-    UnitRow{Dimension::porosity, "porosity", {"", "fraction", 1.0, 2}, {"", "fraction", 1.0, 2}, kFractionUnits},
-    UnitRow{Dimension::packingIntensity, "packing time",
+    UnitRow{
+        Dimension::porosity, "porosity", {"", "fraction", 1.0, 2}, {"", "fraction", 1.0, 2}, kFractionUnits},
+    UnitRow{Dimension::loss, "loss of dry matter", kPercentFine, kPercentFine, {}},
+    UnitRow{Dimension::shrink, "shrink", kPercentFine, kPercentFine, {}},
+    UnitRow{Dimension::packingIntensity,
+            "packing time",
             {"min/t", "min_per_t", kSecondsPerMinute / kKilogramsPerTonne, 2},
-            {"min/ton", "min_per_ton", kSecondsPerMinute / kKilogramsPerShortTon, 2}, {}},
-    UnitRow{Dimension::duration, "time", kMinute, kMinute, kDurationUnits},
-    UnitRow{Dimension::speed, "speed", {"km/h", "km_per_h", 1.0 / 3.6, 1}, {"mph", "mph", kMilesPerHour, 1}, {}},
-    UnitRow{Dimension::costRate, "cost of an hour", kPerHour, kPerHour, {}},
-    UnitRow{Dimension::massPerRate, "packing mass per delivery",
-            {"kg per t/h", "kg_per_t_per_h", kSecondsPerHour / kKilogramsPerTonne, 0},
-            {"lb per ton/h", "lb_per_ton_per_h", kKilogramsPerPound * kSecondsPerHour / kKilogramsPerShortTon, 0},
+            {"min/ton", "min_per_ton", kSecondsPerMinute / kKilogramsPerShortTon, 2},
             {}},
+    UnitRow{Dimension::duration, "time", kMinute, kMinute, kDurationUnits},
+    UnitRow{
+        Dimension::speed, "speed", {"km/h", "km_per_h", 1.0 / 3.6, 1}, {"mph", "mph", kMilesPerHour, 1}, {}},
+    UnitRow{Dimension::costRate, "cost of an hour", kPerHour, kPerHour, {}},
+    UnitRow{
+        Dimension::massPerRate,
+        "packing mass per delivery",
+        {"kg per t/h", "kg_per_t_per_h", kSecondsPerHour / kKilogramsPerTonne, 0},
+        {"lb per ton/h", "lb_per_ton_per_h", kKilogramsPerPound* kSecondsPerHour / kKilogramsPerShortTon, 0},
+        {}},
 };
 
 std::string_view trimmed(std::string_view text) {
