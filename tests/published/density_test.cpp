@@ -1,4 +1,5 @@
 // The field regression and the saturation limit against what was printed, or computed from it.
+#include "core/density/effect.h"
 #include "core/density/estimate.h"
 #include "core/density/regression.h"
 
@@ -148,6 +149,25 @@ TEST(PublishedDensity, WhichTargetGoverns) {
     EXPECT_EQ(governs(25.85), Governs::minimum);
     EXPECT_EQ(governs(32.7), Governs::minimum);
     EXPECT_EQ(governs(32.8), Governs::porosity);
+}
+
+// Derived: a third tractor of 20 t at 256 t/h takes 217.6 to 237.0 kg DM/m3, +19 +- 8; the survey's own
+// standard error of the slope is 16 % (R2 = 0.182, n = 175).
+TEST(PublishedDensity, AThirdTractor) {
+    Situation situation{.work = AsFedRate::fromTonnesPerHour(256),
+                        .dryMatter = DryMatter::fromPercent(35),
+                        .layer = Length::fromCentimetres(15),
+                        .meanDepth = Length::fromMetres(3)};
+    situation.machines.assign(2, {.mass = MachineMass::fromTonnes(20)});
+    const DryDensity two = estimate(situation)->density.median();
+    situation.machines.assign(3, {.mass = MachineMass::fromTonnes(20)});
+    const DryDensity three = estimate(situation)->density.median();
+    EXPECT_NEAR(two.si(), 217.6, 0.3);
+    EXPECT_NEAR(three.si(), 237.0, 0.3);
+    const Effect effect = effectOf(two, three);
+    EXPECT_NEAR(effect.change.si(), 19, 1);
+    EXPECT_NEAR(effect.sd.si(), 8, 0.5);
+    EXPECT_GT(kEffectSpread, std::sqrt((1 - 0.182) / (0.182 * (175 - 2))));
 }
 
 // The equation's SI constants as rule B1 of the density engine prints them (derived by the exact
