@@ -23,7 +23,7 @@ double strengthOfShares(const Situation& situation) {
     Situation perHour = situation;
     perHour.work = AsFedRate::fromTonnesPerHour(60.0);  // a share of 1 is then a minute a tonne
     const Packing packed =
-        packing(machineWork(perHour), Length::fromCentimetres(1), DryMatter::fromFraction(1));
+        packingOf(machineWork(perHour), Length::fromCentimetres(1), DryMatter::fromFraction(1));
     return packed.factor.si;
 }
 

@@ -11,7 +11,7 @@ Result<Estimate> estimate(const Situation& situation, const Options& options) {
 
     const Length layer = layerUsed(situation);
     const Target target = targetFor(situation.target, situation.dryMatter, situation.crop);
-    Packing packed = packing(machineWork(situation), layer, situation.dryMatter);
+    Packing packed = packingOf(machineWork(situation), layer, situation.dryMatter);
     const CaseValue value = evaluateCase(caseFrame(situation, options), packed.factor.si);
 
     SpreadParts spread =

@@ -5,7 +5,7 @@
 
 namespace treadwell::density {
 
-Packing packing(std::span<const MachineWork> machines, Length layer, DryMatter dryMatter) {
+Packing packingOf(std::span<const MachineWork> machines, Length layer, DryMatter dryMatter) {
     std::vector<std::size_t> order(machines.size());
     std::iota(order.begin(), order.end(), std::size_t{0});
     std::stable_sort(order.begin(), order.end(),

@@ -69,6 +69,6 @@ struct Packing {
 /// Rule B1: P = max over prefixes, heaviest first, of sum(tau * w) / sqrt(sum tau) * sqrt(DM) / L with tau in
 /// minutes per tonne as fed, w in kg, L the thickness as spread in cm. 0 without packing time.
 /// Valid: masses above 0, times 0 or more, layer above 0, dry matter in (0, 1]; not checked here.
-[[nodiscard]] Packing packing(std::span<const MachineWork> machines, Length layer, DryMatter dryMatter);
+[[nodiscard]] Packing packingOf(std::span<const MachineWork> machines, Length layer, DryMatter dryMatter);
 
 }  // namespace treadwell::density

@@ -20,14 +20,15 @@ constexpr DryMatter kDryMatter = DryMatter::fromPercent(35);
 
 TEST(PackingFactor, OneMachine) {
     const MachineWork machines[] = {machine(14, 0.5)};
-    const Packing packed = packing(machines, kLayer, kDryMatter);
+    const Packing packed = packingOf(machines, kLayer, kDryMatter);
     EXPECT_NEAR(packed.factor.si, 14000.0 / 15.0 * std::sqrt(0.5 * 0.35), 1e-10);
 }
 
 TEST(PackingFactor, TheOrderOfTheMachinesDoesNotMatter) {
     const MachineWork heavyFirst[] = {machine(20, 0.3), machine(14, 0.2), machine(5, 0.4)};
     const MachineWork lightFirst[] = {machine(5, 0.4), machine(14, 0.2), machine(20, 0.3)};
-    const Packing a = packing(heavyFirst, kLayer, kDryMatter), b = packing(lightFirst, kLayer, kDryMatter);
+    const Packing a = packingOf(heavyFirst, kLayer, kDryMatter),
+                  b = packingOf(lightFirst, kLayer, kDryMatter);
     EXPECT_DOUBLE_EQ(a.factor.si, b.factor.si);
     EXPECT_EQ(a.counted.front(), 0U);
     EXPECT_EQ(b.counted.front(), 2U);
@@ -35,7 +36,7 @@ TEST(PackingFactor, TheOrderOfTheMachinesDoesNotMatter) {
 
 TEST(PackingFactor, AMachineThatDoesNotPackIsNeitherCountedNorSaidToAddNothing) {
     const MachineWork machines[] = {machine(25, 0.0), machine(14, 0.5), machine(2, 0.5)};
-    const Packing packed = packing(machines, kLayer, kDryMatter);
+    const Packing packed = packingOf(machines, kLayer, kDryMatter);
     EXPECT_EQ(packed.counted, (std::vector<std::size_t>{1}));
     EXPECT_EQ(packed.addNothing, (std::vector<std::size_t>{2}));
     EXPECT_NEAR(packed.allTime.minutesPerTonne(), 1.0, 1e-12);
@@ -43,9 +44,9 @@ TEST(PackingFactor, AMachineThatDoesNotPackIsNeitherCountedNorSaidToAddNothing) 
 }
 
 TEST(PackingFactor, NothingWithoutMinutes) {
-    EXPECT_EQ(packing({}, kLayer, kDryMatter).factor.si, 0.0);
+    EXPECT_EQ(packingOf({}, kLayer, kDryMatter).factor.si, 0.0);
     const MachineWork idle[] = {machine(14, 0.0)};
-    const Packing packed = packing(idle, kLayer, kDryMatter);
+    const Packing packed = packingOf(idle, kLayer, kDryMatter);
     EXPECT_EQ(packed.factor.si, 0.0);
     EXPECT_TRUE(packed.counted.empty() && packed.addNothing.empty());
 }
