@@ -1,0 +1,59 @@
+#include "app/words/phrases.h"
+
+#include <stdexcept>
+
+// Marks a text for lupdate, without Qt.
+#define QT_TRANSLATE_NOOP(context, text) text
+
+namespace treadwell::words {
+
+const char* phraseTemplate(Code code) {
+    // Without a default, so that the compiler asks for every phrase; sorted by room as core/base/code.h. A
+    // line a code, so that the table can be read.
+    // clang-format off
+    switch (code) {
+        // base, quantity
+        case Code::valueMissing: return QT_TRANSLATE_NOOP("Phrase", "Nothing is given here: give a value");
+        case Code::valueNotFinite: return QT_TRANSLATE_NOOP("Phrase", "This is not a finite number: give a plain number");
+        case Code::valueOutOfRange: return QT_TRANSLATE_NOOP("Phrase", "{1} is outside {2} to {3}: check the value and its unit");
+        case Code::textEmpty: return QT_TRANSLATE_NOOP("Phrase", "Nothing is written here: fill it in");
+        case Code::textNotNumber: return QT_TRANSLATE_NOOP("Phrase", "\"{1}\" is not a number with a unit: write it with a point as decimal sign, like 3.5");
+        case Code::unitMissing: return QT_TRANSLATE_NOOP("Phrase", "\"{1}\" has no unit: add one of {2}");
+        case Code::unitUnknown: return QT_TRANSLATE_NOOP("Phrase", "The unit of \"{1}\" is not one of those known here: use {2}");
+        case Code::timeUnreadable: return QT_TRANSLATE_NOOP("Phrase", "\"{1}\" is not a time: write it like 2026-09-15T14:25:30-03:00");
+        case Code::zoneUnknown: return QT_TRANSLATE_NOOP("Phrase", "No time zone is called \"{1}\": use a name like America/Sao_Paulo");
+        case Code::fileUnreadable: return QT_TRANSLATE_NOOP("Phrase", "{1} cannot be read ({2}): check the name and the rights to it");
+        case Code::fileUnwritable: return QT_TRANSLATE_NOOP("Phrase", "{1} cannot be written ({2}): check the folder, its rights and the free space");
+        // crop
+        case Code::densityImpossible: return QT_TRANSLATE_NOOP("Phrase", "{1} at {2} dry matter is more than the pore-free {3}: check both");
+        // density
+        case Code::packingTimesMismatch: return QT_TRANSLATE_NOOP("Phrase", "{1} packing times for {2} machines: give one for each machine");
+        case Code::layerAssumed: return QT_TRANSLATE_NOOP("Phrase", "Layer not seen: {1} assumed");
+        case Code::layerHeldToRange: return QT_TRANSLATE_NOOP("Phrase", "A layer of {1} is outside the equation: counted as {2}");
+        case Code::dryMatterOutsideCrop: return QT_TRANSLATE_NOOP("Phrase", "Dry matter {1} is outside the survey's {2} to {3}");
+        case Code::noMachines: return QT_TRANSLATE_NOOP("Phrase", "No machine");
+        case Code::noPackingTime: return QT_TRANSLATE_NOOP("Phrase", "No machine is packing");
+        case Code::machineAddsNothing: return QT_TRANSLATE_NOOP("Phrase", "Machine {1} ({2}) adds nothing by this equation; it serves better at spreading");
+        case Code::saturated: return QT_TRANSLATE_NOOP("Phrase", "Saturated at {1}: more packing does not help; expect effluent");
+        case Code::saturationUnknown: return QT_TRANSLATE_NOOP("Phrase", "No saturation limit is known at {1} (known from {2} to {3})");
+        case Code::targetAboveSaturation: return QT_TRANSLATE_NOOP("Phrase", "The wanted {1} cannot be reached; the limit is {2}");
+        case Code::densityOutsideSurvey: return QT_TRANSLATE_NOOP("Phrase", "{1} is outside the survey's {2} to {3}");
+        case Code::yardsticksDisagree: return QT_TRANSLATE_NOOP("Phrase", "The yardsticks disagree");
+        case Code::workingLayer: return QT_TRANSLATE_NOOP("Phrase", "Layer {1}");
+        case Code::workingPackingTime: return QT_TRANSLATE_NOOP("Phrase", "Packing time {1} counted, {2} in all; {3} of {4} machines count");
+        case Code::workingPackingFactor: return QT_TRANSLATE_NOOP("Phrase", "Packing factor {1} (US {2}) at {3} dry matter");
+        case Code::workingBracket: return QT_TRANSLATE_NOOP("Phrase", "First bracket {1}");
+        case Code::workingDepthFactor: return QT_TRANSLATE_NOOP("Phrase", "Depth factor at {1}: {2}");
+        case Code::workingSaturation: return QT_TRANSLATE_NOOP("Phrase", "Saturation {1} at {2}");
+        case Code::workingPoreFree: return QT_TRANSLATE_NOOP("Phrase", "Pore-free {1} at {2}");
+        case Code::workingLevel: return QT_TRANSLATE_NOOP("Phrase", "Site level x {1}");
+        case Code::workingMedian: return QT_TRANSLATE_NOOP("Phrase", "Estimate {1}");
+        case Code::workingBand: return QT_TRANSLATE_NOOP("Phrase", "80 % band {1} to {2}, s = {3}");
+        case Code::workingTarget: return QT_TRANSLATE_NOOP("Phrase", "Target {1} (minimum {2}, porosity {3}, limit {4})");
+        case Code::workingChance: return QT_TRANSLATE_NOOP("Phrase", "Chance of the target {1}");
+    }
+    // clang-format on
+    throw std::logic_error("a code without a phrase");
+}
+
+}  // namespace treadwell::words

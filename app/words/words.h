@@ -1,0 +1,40 @@
+#pragma once
+
+#include "core/base/error.h"
+#include "core/base/farm_zone.h"
+#include "core/quantity/unit_table.h"
+
+#include <functional>
+#include <string>
+
+namespace treadwell::words {
+
+/// Finds the translation of an English text; the contexts are kPhraseContext and kUnitContext.
+using Lookup = std::function<std::string(const char* context, const char* english)>;
+
+inline constexpr const char* kUnitContext = "Unit";
+
+/// How the core's messages are put into words.
+struct Style {
+    UnitSystem units = UnitSystem::metric;
+    char decimalSign = '.';
+    Lookup translate = {};  ///< English where there is none
+    FarmZone zone = {};     ///< whose clock the times follow
+};
+
+/// `236 kg DM/m3`, with the unit table's decimals.
+[[nodiscard]] std::string inWords(Amount amount, const Style& style);
+
+/// `2026-09-15 14:25`, on the farm's clock.
+[[nodiscard]] std::string inWords(Instant at, const Style& style);
+
+/// The sentence. Where rounding would make two different amounts of it look the same, all get more decimals.
+[[nodiscard]] std::string inWords(const Message& message, const Style& style);
+
+/// One line: where (`tickets.csv:12:4`, as far as known), which field, and the sentence.
+[[nodiscard]] std::string inWords(const Error& error, const Style& style);
+
+/// `machines[1].trackWidth` becomes `machines 2 track width`.
+[[nodiscard]] std::string fieldInWords(std::string_view field);
+
+}  // namespace treadwell::words

@@ -1,0 +1,186 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="pt_BR">
+<context>
+    <name>Phrase</name>
+    <message>
+        <source>Nothing is given here: give a value</source>
+        <translation>Nada foi informado aqui: informe um valor</translation>
+    </message>
+    <message>
+        <source>This is not a finite number: give a plain number</source>
+        <translation>Isto não é um número finito: informe um número comum</translation>
+    </message>
+    <message>
+        <source>{1} is outside {2} to {3}: check the value and its unit</source>
+        <translation>{1} está fora de {2} a {3}: confira o valor e a unidade</translation>
+    </message>
+    <message>
+        <source>Nothing is written here: fill it in</source>
+        <translation>Nada está escrito aqui: preencha</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is not a number with a unit: write it with a point as decimal sign, like 3.5</source>
+        <translation>&quot;{1}&quot; não é um número com unidade: escreva com ponto decimal, como 3.5</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; has no unit: add one of {2}</source>
+        <translation>&quot;{1}&quot; está sem unidade: acrescente uma destas: {2}</translation>
+    </message>
+    <message>
+        <source>The unit of &quot;{1}&quot; is not one of those known here: use {2}</source>
+        <translation>A unidade de &quot;{1}&quot; não é uma das conhecidas aqui: use {2}</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is not a time: write it like 2026-09-15T14:25:30-03:00</source>
+        <translation>&quot;{1}&quot; não é um horário: escreva como 2026-09-15T14:25:30-03:00</translation>
+    </message>
+    <message>
+        <source>No time zone is called &quot;{1}&quot;: use a name like America/Sao_Paulo</source>
+        <translation>Nenhum fuso horário se chama &quot;{1}&quot;: use um nome como America/Sao_Paulo</translation>
+    </message>
+    <message>
+        <source>{1} cannot be read ({2}): check the name and the rights to it</source>
+        <translation>{1} não pode ser lido ({2}): confira o nome e as permissões</translation>
+    </message>
+    <message>
+        <source>{1} cannot be written ({2}): check the folder, its rights and the free space</source>
+        <translation>{1} não pode ser gravado ({2}): confira a pasta, as permissões e o espaço livre</translation>
+    </message>
+    <message>
+        <source>{1} at {2} dry matter is more than the pore-free {3}: check both</source>
+        <translation>{1} com {2} de matéria seca é mais que o valor sem poros, {3}: confira ambos</translation>
+    </message>
+    <message>
+        <source>{1} packing times for {2} machines: give one for each machine</source>
+        <translation>{1} tempos de compactação para {2} máquinas: informe um para cada máquina</translation>
+    </message>
+    <message>
+        <source>Layer not seen: {1} assumed</source>
+        <translation>Camada não observada: suposta {1}</translation>
+    </message>
+    <message>
+        <source>A layer of {1} is outside the equation: counted as {2}</source>
+        <translation>Uma camada de {1} está fora da equação: contada como {2}</translation>
+    </message>
+    <message>
+        <source>Dry matter {1} is outside the survey&apos;s {2} to {3}</source>
+        <translation>A matéria seca de {1} está fora dos {2} a {3} do levantamento</translation>
+    </message>
+    <message>
+        <source>No machine</source>
+        <translation>Nenhuma máquina</translation>
+    </message>
+    <message>
+        <source>No machine is packing</source>
+        <translation>Nenhuma máquina está compactando</translation>
+    </message>
+    <message>
+        <source>Machine {1} ({2}) adds nothing by this equation; it serves better at spreading</source>
+        <translation>A máquina {1} ({2}) não acrescenta nada por esta equação; serve melhor espalhando</translation>
+    </message>
+    <message>
+        <source>Saturated at {1}: more packing does not help; expect effluent</source>
+        <translation>Saturado em {1}: compactar mais não ajuda; espere efluente</translation>
+    </message>
+    <message>
+        <source>No saturation limit is known at {1} (known from {2} to {3})</source>
+        <translation>Não se conhece limite de saturação em {1} (conhecido de {2} a {3})</translation>
+    </message>
+    <message>
+        <source>The wanted {1} cannot be reached; the limit is {2}</source>
+        <translation>Os {1} desejados não podem ser alcançados; o limite é {2}</translation>
+    </message>
+    <message>
+        <source>{1} is outside the survey&apos;s {2} to {3}</source>
+        <translation>{1} está fora dos {2} a {3} do levantamento</translation>
+    </message>
+    <message>
+        <source>The yardsticks disagree</source>
+        <translation>As medidas de referência discordam</translation>
+    </message>
+    <message>
+        <source>Layer {1}</source>
+        <translation>Camada {1}</translation>
+    </message>
+    <message>
+        <source>Packing time {1} counted, {2} in all; {3} of {4} machines count</source>
+        <translation>Tempo de compactação {1} contado, {2} no total; {3} de {4} máquinas contam</translation>
+    </message>
+    <message>
+        <source>Packing factor {1} (US {2}) at {3} dry matter</source>
+        <translation>Fator de compactação {1} (EUA {2}) com {3} de matéria seca</translation>
+    </message>
+    <message>
+        <source>First bracket {1}</source>
+        <translation>Primeiro parêntese {1}</translation>
+    </message>
+    <message>
+        <source>Depth factor at {1}: {2}</source>
+        <translation>Fator de profundidade em {1}: {2}</translation>
+    </message>
+    <message>
+        <source>Saturation {1} at {2}</source>
+        <translation>Saturação {1} em {2}</translation>
+    </message>
+    <message>
+        <source>Pore-free {1} at {2}</source>
+        <translation>Sem poros {1} em {2}</translation>
+    </message>
+    <message>
+        <source>Site level x {1}</source>
+        <translation>Nível do local x {1}</translation>
+    </message>
+    <message>
+        <source>Estimate {1}</source>
+        <translation>Estimativa {1}</translation>
+    </message>
+    <message>
+        <source>80 % band {1} to {2}, s = {3}</source>
+        <translation>Faixa de 80 %: {1} a {2}, s = {3}</translation>
+    </message>
+    <message>
+        <source>Target {1} (minimum {2}, porosity {3}, limit {4})</source>
+        <translation>Meta {1} (mínimo {2}, porosidade {3}, limite {4})</translation>
+    </message>
+    <message>
+        <source>Chance of the target {1}</source>
+        <translation>Chance de atingir a meta {1}</translation>
+    </message>
+</context>
+<context>
+    <name>Unit</name>
+    <message>
+        <source>t DM</source>
+        <translation>t MS</translation>
+    </message>
+    <message>
+        <source>ton DM</source>
+        <translation>ton MS</translation>
+    </message>
+    <message>
+        <source>kg DM/m3</source>
+        <translation>kg MS/m3</translation>
+    </message>
+    <message>
+        <source>lb DM/ft3</source>
+        <translation>lb MS/ft3</translation>
+    </message>
+    <message>
+        <source>t DM/h</source>
+        <translation>t MS/h</translation>
+    </message>
+    <message>
+        <source>ton DM/h</source>
+        <translation>ton MS/h</translation>
+    </message>
+    <message>
+        <source>kg per t/h</source>
+        <translation>kg por t/h</translation>
+    </message>
+    <message>
+        <source>lb per ton/h</source>
+        <translation>lb por ton/h</translation>
+    </message>
+</context>
+</TS>

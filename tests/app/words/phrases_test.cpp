@@ -1,0 +1,119 @@
+#include "app/words/phrases.h"
+
+#include "app/words/words.h"
+#include "tests/app/words/sample_arguments.h"
+#include "tests/app/words/translations.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <regex>
+#include <set>
+
+namespace treadwell::words {
+namespace {
+
+const std::vector<Code> kCodes{
+#define TREADWELL_CODE(name) Code::name,
+    TREADWELL_CODES(TREADWELL_CODE)
+#undef TREADWELL_CODE
+};
+
+std::set<std::string> placeholdersOf(const std::string& phrase) {
+    static const std::regex kPlaceholder{"\\{[^}]*\\}"};
+    return {std::sregex_token_iterator{phrase.begin(), phrase.end(), kPlaceholder}, {}};
+}
+
+std::set<std::string> placeholdersFor(std::size_t arguments) {
+    std::set<std::string> all;
+    for (std::size_t i = 1; i <= arguments; ++i) all.insert('{' + std::to_string(i) + '}');
+    return all;
+}
+
+const Translations& portuguese() {
+    static const Translations kRead =
+        readTranslations(TREADWELL_SOURCE "/resources/translations/treadwell_pt_BR.ts");
+    return kRead;
+}
+
+Style portugueseStyle() {
+    return {.decimalSign = ',', .translate = [](const char* context, const char* english) {
+                return portuguese().at(context).at(english).text;
+            }};
+}
+
+TEST(Phrases, HaveAPlaceForEveryArgument) {
+    for (const Code code : kCodes) {
+        EXPECT_EQ(placeholdersOf(phraseTemplate(code)), placeholdersFor(sampleArguments(code).size()))
+            << toText(code);
+    }
+}
+
+TEST(Phrases, LeaveNoPlaceholderWhenRendered) {
+    for (const Code code : kCodes) {
+        for (const Style& style : {Style{}, Style{.units = UnitSystem::us}, portugueseStyle()}) {
+            const std::string text = inWords(Message{code, sampleArguments(code)}, style);
+            EXPECT_THAT(text, testing::Not(testing::HasSubstr("{"))) << toText(code);
+            EXPECT_GT(text.size(), 5u) << toText(code);
+        }
+    }
+}
+
+TEST(Phrases, AreTellingApart) {
+    std::set<std::string> seen;
+    for (const Code code : kCodes) EXPECT_TRUE(seen.insert(phraseTemplate(code)).second) << toText(code);
+}
+
+// The program cautions; it never permits.
+TEST(Phrases, NeverPermit) {
+    const std::regex permission{"\\b(safe|safely|allowed|clear|seguro|segura|permitido|liberado)\\b",
+                                std::regex::icase};
+    for (const Code code : kCodes) {
+        EXPECT_FALSE(std::regex_search(phraseTemplate(code), permission)) << toText(code);
+    }
+    for (const auto& [english, translation] : portuguese().at(kPhraseContext)) {
+        EXPECT_FALSE(std::regex_search(translation.text, permission)) << translation.text;
+    }
+}
+
+TEST(PortuguesePhrases, AreAllThereAndFinished) {
+    const auto& phrases = portuguese().at(kPhraseContext);
+    for (const Code code : kCodes) {
+        const auto found = phrases.find(phraseTemplate(code));
+        ASSERT_NE(found, phrases.end()) << toText(code) << ": " << phraseTemplate(code);
+        EXPECT_TRUE(found->second.finished) << toText(code);
+        EXPECT_FALSE(found->second.text.empty()) << toText(code);
+        EXPECT_EQ(placeholdersOf(found->second.text), placeholdersOf(found->first)) << toText(code);
+    }
+}
+
+TEST(PortuguesePhrases, AreThoseOfACode) {
+    for (const auto& [english, translation] : portuguese().at(kPhraseContext)) {
+        EXPECT_TRUE(std::any_of(kCodes.begin(), kCodes.end(),
+                                [&](Code code) { return english == phraseTemplate(code); }))
+            << "no code says: " << english;
+    }
+}
+
+TEST(PortuguesePhrases, SpeakOfMateriaSeca) {
+    const Message message{Code::saturated, {Amount{Dimension::dryDensity, 262.0}}};
+    EXPECT_EQ(inWords(message, portugueseStyle()),
+              "Saturado em 262 kg MS/m3: compactar mais não ajuda; espere efluente");
+}
+
+// Every unit of the table in which a word stands has its translation.
+TEST(PortugueseUnits, AreAllThere) {
+    for (const UnitRow& row : unitTable()) {
+        for (const UnitSystem system : {UnitSystem::metric, UnitSystem::us}) {
+            Style style = portugueseStyle();
+            style.units = system;
+            const std::string text = inWords(Amount{row.dimension, 1.0}, style);
+            EXPECT_THAT(text, testing::Not(testing::HasSubstr("DM"))) << row.name;
+            EXPECT_THAT(text, testing::Not(testing::HasSubstr("per"))) << row.name;
+        }
+    }
+}
+
+}  // namespace
+}  // namespace treadwell::words

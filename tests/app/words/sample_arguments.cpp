@@ -1,0 +1,77 @@
+#include "tests/app/words/sample_arguments.h"
+
+#include "core/quantity/relations.h"
+
+#include <stdexcept>
+
+namespace treadwell::words {
+
+namespace {
+
+const Argument kText = std::string{"14x"};
+const Argument kOther = std::string{"t, lb"};
+const Argument kCount = std::int64_t{2};
+const Argument kMore = std::int64_t{3};
+const Argument kNumber = 1.5;
+const Argument kDensity = DryDensity::fromSi(236).amount();
+const Argument kDenser = DryDensity::fromSi(262).amount();
+const Argument kDryMatter = DryMatter::fromPercent(35).amount();
+const Argument kDrier = DryMatter::fromPercent(45).amount();
+const Argument kLayer = Length::fromCentimetres(15).layerAmount();
+const Argument kThicker = Length::fromCentimetres(50).layerAmount();
+const Argument kDepth = Length::fromMetres(3).amount();
+const Argument kMachine = MachineMass::fromTonnes(10).amount();
+const Argument kTime = PackingIntensity::fromMinutesPerTonne(0.75).amount();
+const Argument kChance = Chance::fromFraction(0.36).amount();
+
+}  // namespace
+
+std::vector<Argument> sampleArguments(Code code) {
+    // A line a code, so that the table can be read.
+    // clang-format off
+    switch (code) {
+        // base, quantity
+        case Code::valueMissing: return {};
+        case Code::valueNotFinite: return {};
+        case Code::valueOutOfRange: return {kThicker, kLayer, kLayer};
+        case Code::textEmpty: return {};
+        case Code::textNotNumber: return {kText};
+        case Code::unitMissing: return {kText, kOther};
+        case Code::unitUnknown: return {kText, kOther};
+        case Code::timeUnreadable: return {kText};
+        case Code::zoneUnknown: return {kText};
+        case Code::fileUnreadable: return {kText, kOther};
+        case Code::fileUnwritable: return {kText, kOther};
+        // crop
+        case Code::densityImpossible: return {kDenser, kDryMatter, kDensity};
+        // density
+        case Code::packingTimesMismatch: return {kCount, kMore};
+        case Code::layerAssumed: return {kLayer};
+        case Code::layerHeldToRange: return {kThicker, kLayer};
+        case Code::dryMatterOutsideCrop: return {kDryMatter, kDrier, kDrier};
+        case Code::noMachines: return {};
+        case Code::noPackingTime: return {};
+        case Code::machineAddsNothing: return {kCount, kMachine};
+        case Code::saturated: return {kDensity};
+        case Code::saturationUnknown: return {kDryMatter, kDrier, kDrier};
+        case Code::targetAboveSaturation: return {kDenser, kDensity};
+        case Code::densityOutsideSurvey: return {kDensity, kDenser, kDenser};
+        case Code::yardsticksDisagree: return {};
+        case Code::workingLayer: return {kLayer};
+        case Code::workingPackingTime: return {kTime, kTime, kCount, kMore};
+        case Code::workingPackingFactor: return {kNumber, kNumber, kDryMatter};
+        case Code::workingBracket: return {kDensity};
+        case Code::workingDepthFactor: return {kDepth, kNumber};
+        case Code::workingSaturation: return {kDensity, kDryMatter};
+        case Code::workingPoreFree: return {kDensity, kDryMatter};
+        case Code::workingLevel: return {kNumber};
+        case Code::workingMedian: return {kDensity};
+        case Code::workingBand: return {kDensity, kDenser, kNumber};
+        case Code::workingTarget: return {kDensity, kDensity, kDensity, kDenser};
+        case Code::workingChance: return {kChance};
+    }
+    // clang-format on
+    throw std::logic_error("a code without sample arguments");
+}
+
+}  // namespace treadwell::words
