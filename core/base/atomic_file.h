@@ -1,10 +1,10 @@
 #pragma once
 
+#include "core/base/error.h"
+
 #include <filesystem>
 #include <string>
 #include <string_view>
-
-#include "core/base/error.h"
 
 namespace treadwell {
 

@@ -22,6 +22,19 @@ namespace treadwell {
     X(zoneUnknown) \
     X(fileUnreadable) \
     X(fileUnwritable) \
+    /* farm */ \
+    X(nameEmpty) \
+    X(crownTooWide) \
+    X(rampLongerThanSilo) \
+    /* entries */ \
+    X(payloadUnreadable) \
+    X(payloadFieldMissing) \
+    X(payloadFieldWrong) \
+    X(kindUnknown) \
+    X(targetMissing) \
+    X(readingsMissing) \
+    X(spanEmpty) \
+    X(dishDisagrees) \
     /* crop */ \
     X(densityImpossible) \
     /* density: entries, warnings, the working */ \

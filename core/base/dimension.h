@@ -26,6 +26,7 @@ enum class Dimension : std::uint8_t {
     packingIntensity,
     duration,
     speed,
+    slope,
     costRate,
     massPerRate,
 };

@@ -1,18 +1,20 @@
 #pragma once
 
-#include <string>
-#include <tl/expected.hpp>
-#include <utility>
-#include <variant>
-#include <vector>
-
 #include "core/base/code.h"
 #include "core/base/dimension.h"
 #include "core/base/instant.h"
 
+#include <tl/expected.hpp>
+
+#include <string>
+#include <utility>
+#include <variant>
+#include <vector>
+
 namespace treadwell {
 
-/// What a phrase's {1}, {2}... stand for. Text is somebody's own (a name, a raw cell) and is never translated.
+/// What a phrase's {1}, {2}... stand for. Text is somebody's own (a name, a raw cell) and is never
+/// translated.
 using Argument = std::variant<std::string, std::int64_t, double, Amount, Instant, Code>;
 
 /// A sentence not yet put into words: a code and what it speaks of.

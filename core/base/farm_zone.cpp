@@ -57,8 +57,9 @@ std::string clockText(const FarmZone& zone, Instant at) {
     const auto wall = zone.localTime(at);
     const hh_mm_ss time{floor<minutes>(wall - floor<days>(wall))};
     std::array<char, 8> text{};
-    const int length = std::snprintf(text.data(), text.size(), "%02d:%02d", static_cast<int>(time.hours().count()) % 24,
-                                     static_cast<int>(time.minutes().count()) % 60);
+    const int length =
+        std::snprintf(text.data(), text.size(), "%02d:%02d", static_cast<int>(time.hours().count()) % 24,
+                      static_cast<int>(time.minutes().count()) % 60);
     return {text.data(), static_cast<std::size_t>(length)};
 }
 

@@ -1,8 +1,8 @@
 #pragma once
 
-#include <string>
-
 #include "core/base/error.h"
+
+#include <string>
 
 namespace date {
 class time_zone;
@@ -10,7 +10,8 @@ class time_zone;
 
 namespace treadwell {
 
-/// The farm's time zone, an IANA name. Local days and the clock on the wall follow it, never the machine's zone.
+/// The farm's time zone, an IANA name. Local days and the clock on the wall follow it, never the machine's
+/// zone.
 class FarmZone {
   public:
     [[nodiscard]] static Result<FarmZone> named(const std::string& ianaName);
@@ -25,8 +26,8 @@ class FarmZone {
     /// The first instant of the local day; where midnight is skipped, the first that exists.
     [[nodiscard]] Instant startOf(LocalDay day) const;
 
-    /// The instant that the wall clock showed. A time shown twice (clocks go back) is the earlier one, a skipped
-    /// one is the instant of the jump; `ambiguous` tells of either.
+    /// The instant that the wall clock showed. A time shown twice (clocks go back) is the earlier one, a
+    /// skipped one is the instant of the jump; `ambiguous` tells of either.
     struct WallInstant {
         Instant at;
         bool ambiguous;

@@ -74,10 +74,11 @@ std::string toIso8601(Instant at) {
     const LocalDay date{midnight};
     const hh_mm_ss<std::chrono::microseconds> time{at - midnight};
     std::array<char, 40> text{};
-    int length = std::snprintf(text.data(), text.size(), "%04d-%02u-%02uT%02d:%02d:%02d", static_cast<int>(date.year()),
-                               static_cast<unsigned>(date.month()), static_cast<unsigned>(date.day()),
-                               static_cast<int>(time.hours().count()), static_cast<int>(time.minutes().count()),
-                               static_cast<int>(time.seconds().count()));
+    int length =
+        std::snprintf(text.data(), text.size(), "%04d-%02u-%02uT%02d:%02d:%02d",
+                      static_cast<int>(date.year()), static_cast<unsigned>(date.month()),
+                      static_cast<unsigned>(date.day()), static_cast<int>(time.hours().count()),
+                      static_cast<int>(time.minutes().count()), static_cast<int>(time.seconds().count()));
     std::string result(text.data(), static_cast<std::size_t>(length));
     if (const auto us = time.subseconds().count(); us != 0) {
         length = std::snprintf(text.data(), text.size(), ".%06d", static_cast<int>(us));
@@ -103,7 +104,11 @@ std::optional<Instant> instantFromIso8601(std::string_view text) {
     if (!s || !us || *h > 23 || *m > 59 || *s > 59) return std::nullopt;
     const auto offset = takeOffset(text);
     if (!offset || !text.empty()) return std::nullopt;
-    return Instant{sys_days{*date}} + hours{*h} + minutes{*m} + seconds{*s} + *us - *offset;
+    const Instant at = Instant{sys_days{*date}} + hours{*h} + minutes{*m} + seconds{*s} + *us - *offset;
+    // The offset may carry it out of the four-digit years that can be written.
+    const year written = LocalDay{floor<days>(at)}.year();
+    if (written < year{0} || written > year{9999}) return std::nullopt;
+    return at;
 }
 
 std::string toIso8601(LocalDay day) {

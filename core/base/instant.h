@@ -8,7 +8,8 @@
 
 namespace treadwell {
 
-/// A point in time, UTC, to the microsecond. `now` is always an argument; only a Clock reads the machine's time.
+/// A point in time, UTC, to the microsecond. `now` is always an argument; only a Clock reads the machine's
+/// time.
 using Instant = std::chrono::sys_time<std::chrono::microseconds>;
 
 /// A span of time in seconds.
@@ -30,7 +31,8 @@ using LocalDay = std::chrono::year_month_day;
 /// ISO 8601 in UTC, `2026-09-15T14:25:30Z`, with a fraction only where there is one.
 [[nodiscard]] std::string toIso8601(Instant at);
 
-/// Reads `2026-09-15T14:25:30[.ffffff](Z|+hh:mm|-hh:mm)`. Text without an offset is refused: an instant needs one.
+/// Reads `2026-09-15T14:25:30[.ffffff](Z|+hh:mm|-hh:mm)`. Text without an offset is refused: an instant needs
+/// one.
 [[nodiscard]] std::optional<Instant> instantFromIso8601(std::string_view text);
 
 [[nodiscard]] std::string toIso8601(LocalDay day);

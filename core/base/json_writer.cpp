@@ -1,9 +1,9 @@
 #include "core/base/json_writer.h"
 
+#include "core/base/number_text.h"
+
 #include <array>
 #include <cstdio>
-
-#include "core/base/number_text.h"
 
 namespace treadwell {
 
@@ -101,11 +101,21 @@ void appendJsonString(std::string& out, std::string_view text) {
     out += '"';
     for (const char c : text) {
         switch (c) {
-            case '"': out += "\\\""; break;
-            case '\\': out += "\\\\"; break;
-            case '\n': out += "\\n"; break;
-            case '\r': out += "\\r"; break;
-            case '\t': out += "\\t"; break;
+            case '"':
+                out += "\\\"";
+                break;
+            case '\\':
+                out += "\\\\";
+                break;
+            case '\n':
+                out += "\\n";
+                break;
+            case '\r':
+                out += "\\r";
+                break;
+            case '\t':
+                out += "\\t";
+                break;
             default:
                 if (static_cast<unsigned char>(c) < 0x20) {
                     std::array<char, 8> escape{};

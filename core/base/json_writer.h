@@ -7,8 +7,9 @@
 
 namespace treadwell {
 
-/// Writes JSON text. Members stand in the order given; numbers are the shortest that read back the same. Values
-/// that are not finite are a broken invariant (std::invalid_argument). Commas are the writer's business.
+/// Writes JSON text. Members stand in the order given; numbers are the shortest that read back the same.
+/// Values that are not finite are a broken invariant (std::invalid_argument). Commas are the writer's
+/// business.
 class JsonWriter {
   public:
     /// `indent` 0 writes one line without blanks.

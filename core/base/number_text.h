@@ -15,7 +15,8 @@ namespace treadwell {
 /// Fixed notation with `decimals` digits; "-0" is written "0".
 [[nodiscard]] std::string fixedText(double value, int decimals);
 
-/// Reads the whole of `text` as a finite number; a leading '+' is taken, blanks and anything left over are not.
+/// Reads the whole of `text` as a finite number; a leading '+' is taken, blanks and anything left over are
+/// not.
 [[nodiscard]] std::optional<double> numberFromText(std::string_view text);
 
 [[nodiscard]] std::optional<std::int64_t> integerFromText(std::string_view text);

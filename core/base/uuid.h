@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/base/instant.h"
+
 #include <array>
 #include <compare>
 #include <cstddef>
@@ -9,8 +11,6 @@
 #include <random>
 #include <string>
 #include <string_view>
-
-#include "core/base/instant.h"
 
 namespace treadwell {
 

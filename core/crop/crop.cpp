@@ -43,15 +43,10 @@ const Facts& factsOf(Crop crop) {
     throw std::logic_error("a crop without facts");
 }
 
-std::string_view toText(Crop crop) {
-    return factsOf(crop).name;
-}
-
-std::optional<Crop> cropFromText(std::string_view name) noexcept {
-    for (const Facts& facts : kCrops) {
-        if (facts.name == name) return facts.crop;
-    }
-    return std::nullopt;
+std::array<std::string_view, 3> enumTexts(Crop /*crop*/) noexcept {
+    std::array<std::string_view, kCrops.size()> texts;
+    for (std::size_t i = 0; i < kCrops.size(); ++i) texts[i] = kCrops[i].name;
+    return texts;
 }
 
 AsFedDensity looseAsFed(Crop crop, DryMatter dryMatter) {

@@ -1,10 +1,11 @@
 #pragma once
 
+#include "core/base/enum_text.h"
 #include "core/base/source.h"
 #include "core/quantity/relations.h"
 
+#include <array>
 #include <cstdint>
-#include <optional>
 #include <span>
 #include <string_view>
 
@@ -27,8 +28,7 @@ struct Facts {
 
 [[nodiscard]] std::span<const Facts> crops() noexcept;
 [[nodiscard]] const Facts& factsOf(Crop crop);
-[[nodiscard]] std::string_view toText(Crop crop);
-[[nodiscard]] std::optional<Crop> cropFromText(std::string_view name) noexcept;
+[[nodiscard]] std::array<std::string_view, 3> enumTexts(Crop crop) noexcept;
 
 /// Standard deviations of ln(loose density): in common to all loads of a crop, and of one load beside the
 /// others. Together 10 %, which is 11.2 of 112 kg DM/m3 (423 loads of maize, Dutch study of 1979-86,

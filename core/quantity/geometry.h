@@ -45,9 +45,18 @@ class Volume final : public Quantity<Volume, Dimension::volume> {
 /// Driving speed; SI is m/s.
 class Speed final : public Quantity<Speed, Dimension::speed> {
   public:
-    [[nodiscard]] static constexpr Speed fromKilometresPerHour(double kmh) noexcept { return fromSi(kmh / 3.6); }
+    [[nodiscard]] static constexpr Speed fromKilometresPerHour(double kmh) noexcept {
+        return fromSi(kmh / 3.6);
+    }
     [[nodiscard]] constexpr double kilometresPerHour() const noexcept { return si() * 3.6; }
     [[nodiscard]] constexpr double metresPerSecond() const noexcept { return si(); }
+};
+
+/// How far one goes for one up: 3 means 1:3. A larger number is flatter.
+class Slope final : public Quantity<Slope, Dimension::slope> {
+  public:
+    [[nodiscard]] static constexpr Slope fromRunPerRise(double run) noexcept { return fromSi(run); }
+    [[nodiscard]] constexpr double runPerRise() const noexcept { return si(); }
 };
 
 }  // namespace treadwell

@@ -19,8 +19,12 @@ class Mass : public Quantity<Self, kWhat> {
         return Self::fromSi(ton * conversion::kKilogramsPerShortTon);
     }
     [[nodiscard]] constexpr double kilograms() const noexcept { return this->si(); }
-    [[nodiscard]] constexpr double tonnes() const noexcept { return this->si() / conversion::kKilogramsPerTonne; }
-    [[nodiscard]] constexpr double pounds() const noexcept { return this->si() / conversion::kKilogramsPerPound; }
+    [[nodiscard]] constexpr double tonnes() const noexcept {
+        return this->si() / conversion::kKilogramsPerTonne;
+    }
+    [[nodiscard]] constexpr double pounds() const noexcept {
+        return this->si() / conversion::kKilogramsPerPound;
+    }
     [[nodiscard]] constexpr double shortTons() const noexcept {
         return this->si() / conversion::kKilogramsPerShortTon;
     }

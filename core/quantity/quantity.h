@@ -1,13 +1,14 @@
 #pragma once
 
-#include <compare>
-
 #include "core/base/dimension.h"
+
+#include <compare>
 
 namespace treadwell {
 
-/// The common part of every unit type: one double in SI behind a name. Sums keep the type, a ratio of two is a
-/// plain number, and there is no product of a quantity with itself or with another unless relations.h gives one.
+/// The common part of every unit type: one double in SI behind a name. Sums keep the type, a ratio of two is
+/// a plain number, and there is no product of a quantity with itself or with another unless relations.h gives
+/// one.
 template <class Self, Dimension kWhat>
 class Quantity {
   public:

@@ -4,6 +4,7 @@
 #include "core/quantity/quantity.h"
 
 #include <array>
+#include <cmath>
 #include <stdexcept>
 
 namespace treadwell {
@@ -86,6 +87,7 @@ constexpr std::array kTable{
     UnitRow{Dimension::duration, "time", kMinute, kMinute, kDurationUnits},
     UnitRow{
         Dimension::speed, "speed", {"km/h", "km_per_h", 1.0 / 3.6, 1}, {"mph", "mph", kMilesPerHour, 1}, {}},
+    UnitRow{Dimension::slope, "slope", {":1", "run_per_rise", 1.0, 1}, {":1", "run_per_rise", 1.0, 1}, {}},
     UnitRow{Dimension::costRate, "cost of an hour", kPerHour, kPerHour, {}},
     UnitRow{
         Dimension::massPerRate,
@@ -156,7 +158,9 @@ Result<double> siFromText(Dimension dimension, std::string_view text, std::strin
         const Code code = symbol.empty() ? Code::unitMissing : Code::unitUnknown;
         return fail(code, std::string{field}, std::string{whole}, understood(row));
     }
-    return *number * unit->factor;
+    const double si = *number * unit->factor;
+    if (!std::isfinite(si)) return fail(Code::valueNotFinite, std::string{field});
+    return si;
 }
 
 }  // namespace treadwell

@@ -1,10 +1,10 @@
 #pragma once
 
+#include "core/base/error.h"
+
 #include <span>
 #include <string>
 #include <string_view>
-
-#include "core/base/error.h"
 
 namespace treadwell {
 
@@ -21,7 +21,7 @@ struct Unit {
 /// The units of one dimension. Screens, the command line, CSV headers and reports all read this table.
 struct UnitRow {
     Dimension dimension;
-    std::string_view name;       ///< the dimension's own name: `packing time`
+    std::string_view name;  ///< the dimension's own name: `packing time`
     Unit metric;
     Unit us;
     std::span<const Unit> also;  ///< further units that are understood when typed
@@ -39,7 +39,8 @@ struct UnitRow {
 [[nodiscard]] std::string amountText(Amount amount, UnitSystem system);
 
 /// Reads `14t`, `6 in`, `35%` into SI. The unit must be there and must be one of the dimension's.
-/// Errors: textEmpty, textNotNumber, unitMissing, unitUnknown, each naming `field`, the text and what is understood.
+/// Errors: textEmpty, textNotNumber, unitMissing, unitUnknown, each naming `field`, the text and what is
+/// understood.
 [[nodiscard]] Result<double> siFromText(Dimension dimension, std::string_view text, std::string_view field);
 
 template <class Q>

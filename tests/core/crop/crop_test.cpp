@@ -9,13 +9,13 @@ namespace {
 
 TEST(Crop, EveryCropIsReadBackFromItsName) {
     for (const Facts& facts : crops()) {
-        EXPECT_EQ(toText(facts.crop), facts.name);
-        EXPECT_EQ(cropFromText(facts.name), facts.crop);
+        EXPECT_EQ(enumText(facts.crop), facts.name);
+        EXPECT_EQ(enumFromText<Crop>(facts.name), facts.crop);
         EXPECT_LT(facts.wettest, facts.driest);
         EXPECT_FALSE(facts.looseSource.citation.empty());
     }
-    EXPECT_FALSE(cropFromText("straw"));
-    EXPECT_FALSE(cropFromText("Maize"));
+    EXPECT_FALSE(enumFromText<Crop>("straw"));
+    EXPECT_FALSE(enumFromText<Crop>("Maize"));
 }
 
 TEST(Crop, AFortyCubicMetreBoxOfMaize) {

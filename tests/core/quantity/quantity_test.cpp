@@ -1,21 +1,29 @@
+#include "core/quantity/relations.h"
+#include "core/quantity/unit_table.h"
+
 #include <gtest/gtest.h>
 
 #include <set>
-
-#include "core/quantity/relations.h"
-#include "core/quantity/unit_table.h"
 
 namespace treadwell {
 namespace {
 
 template <class A, class B>
-concept Adds = requires(A a, B b) { a + b; };
+concept Adds = requires(A a, B b) {
+    a + b;
+};
 template <class A, class B>
-concept Multiplies = requires(A a, B b) { a * b; };
+concept Multiplies = requires(A a, B b) {
+    a* b;
+};
 template <class A, class B>
-concept Divides = requires(A a, B b) { a / b; };
+concept Divides = requires(A a, B b) {
+    a / b;
+};
 template <class A, class B>
-concept Compares = requires(A a, B b) { a < b; };
+concept Compares = requires(A a, B b) {
+    a < b;
+};
 
 // Wrong uses do not compile.
 static_assert(!Adds<AsFedMass, DryMass> && !Adds<AsFedMass, MachineMass> && !Adds<AsFedMass, double>);
@@ -23,8 +31,10 @@ static_assert(!Adds<AsFedDensity, DryDensity> && !Adds<AsFedRate, DryRate>);
 static_assert(!Compares<AsFedMass, DryMass> && !Compares<AsFedDensity, DryDensity>);
 static_assert(!std::is_constructible_v<AsFedMass, double> && !std::is_convertible_v<AsFedMass, double>);
 static_assert(!std::is_convertible_v<AsFedMass, DryMass> && !std::is_constructible_v<DryMass, AsFedMass>);
-static_assert(!Multiplies<AsFedMass, AsFedMass> && !Multiplies<Volume, Length> && !Multiplies<DryMass, DryMatter>);
-static_assert(!Divides<AsFedMass, DryMatter> && !Divides<AsFedMass, DryDensity> && !Divides<DryMass, AsFedDensity>);
+static_assert(!Multiplies<AsFedMass, AsFedMass> && !Multiplies<Volume, Length> &&
+              !Multiplies<DryMass, DryMatter>);
+static_assert(!Divides<AsFedMass, DryMatter> && !Divides<AsFedMass, DryDensity> &&
+              !Divides<DryMass, AsFedDensity>);
 static_assert(!Multiplies<MachineMass, DryMatter>);
 
 // Right ones give the right dimension.
@@ -65,7 +75,8 @@ TEST(UnitTable, ReadsWhatItPrints) {
     for (const UnitRow& row : unitTable()) {
         for (const UnitSystem system : {UnitSystem::metric, UnitSystem::us}) {
             const Unit& unit = unitOf(row.dimension, system);
-            const auto si = siFromText(row.dimension, amountText({row.dimension, 12 * unit.factor}, system), "x");
+            const auto si =
+                siFromText(row.dimension, amountText({row.dimension, 12 * unit.factor}, system), "x");
             ASSERT_TRUE(si) << row.name;
             EXPECT_NEAR(*si, 12 * unit.factor, 1e-9 * unit.factor) << row.name;
         }
@@ -77,6 +88,12 @@ TEST(UnitTable, CommandLineSpellings) {
     EXPECT_NEAR(quantityFromText<MachineMass>("20000lb", "tractor")->tonnes(), 9.0718474, 1e-9);
     EXPECT_NEAR(quantityFromText<Length>("6in", "layer")->centimetres(), 15.24, 1e-12);
     EXPECT_NEAR(quantityFromText<DryMatter>(" 35 % ", "dry matter")->fraction(), 0.35, 1e-12);
+}
+
+TEST(UnitTable, WhatOverflowsInSiIsRefused) {
+    const auto si = siFromText(Dimension::machineMass, std::string(306, '9') + "t", "tractor");
+    ASSERT_FALSE(si);
+    EXPECT_EQ(si.error().code(), Code::valueNotFinite);
 }
 
 TEST(UnitTable, WhatCannotBeReadIsSaid) {

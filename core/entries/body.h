@@ -1,0 +1,59 @@
+#pragma once
+
+#include "core/base/error.h"
+#include "core/entries/advice_decided.h"
+#include "core/entries/caution_shown.h"
+#include "core/entries/day_closed.h"
+#include "core/entries/dry_matter_sample.h"
+#include "core/entries/entry.h"
+#include "core/entries/field_defined.h"
+#include "core/entries/height_survey.h"
+#include "core/entries/layer_seen.h"
+#include "core/entries/load.h"
+#include "core/entries/note.h"
+#include "core/entries/pause.h"
+#include "core/entries/rules_set.h"
+#include "core/entries/season_started.h"
+#include "core/entries/silo_defined.h"
+#include "core/entries/tractor_defined.h"
+#include "core/entries/tractor_work.h"
+#include "core/entries/truck_defined.h"
+#include "core/entries/void_entry.h"
+
+#include <variant>
+
+namespace treadwell::entries {
+
+/// What an entry says. A kind that this version does not know is kept as it stands (std::monostate here) and
+/// counted.
+using Body = std::variant<std::monostate, SeasonStarted, SiloDefined, TractorDefined, TruckDefined,
+                          FieldDefined, RulesSet, Load, DryMatterSample, TractorWork, LayerSeen, HeightSurvey,
+                          Pause, Note, VoidEntry, DayClosed, AdviceDecided, CautionShown>;
+
+struct Entry {
+    Header header;
+    Body body;
+
+    friend bool operator==(const Entry&, const Entry&) = default;
+};
+
+struct KindVersion {
+    std::string_view kind;
+    int version;
+};
+
+/// Not for std::monostate, which has no kind of its own (std::logic_error).
+[[nodiscard]] KindVersion kindOf(const Body& body);
+
+[[nodiscard]] Result<void> validate(const Body& body);
+
+/// Canonical JSON: sorted keys, shortest numbers, SI with the unit in the key.
+[[nodiscard]] std::string encode(const Body& body);
+
+/// Errors: payloadUnreadable, payloadFieldMissing, payloadFieldWrong. An unknown kind, or a newer version of
+/// a known one, decodes to std::monostate.
+[[nodiscard]] Result<Body> decode(std::string_view kind, int version, std::string_view payload);
+
+[[nodiscard]] Result<Entry> decode(const StoredEntry& stored);
+
+}  // namespace treadwell::entries
