@@ -1,0 +1,171 @@
+#include "app/desktop/settings/theme.h"
+
+#include <QApplication>
+#include <QFont>
+#include <QFontDatabase>
+#include <QStyleFactory>
+
+namespace treadwell::settings {
+
+namespace {
+
+constexpr QRgb kBlack = 0xff000000;
+constexpr QRgb kWhite = 0xffffffff;
+
+QPalette paletteOf(const Theme& theme) {
+    QPalette palette;
+    const auto set = [&palette](QPalette::ColorRole role, const QColor& colour) {
+        palette.setColor(role, colour);
+    };
+    set(QPalette::Window, theme.ground);
+    set(QPalette::WindowText, theme.ink);
+    set(QPalette::Base, theme.panel);
+    set(QPalette::AlternateBase, theme.ground);
+    set(QPalette::Text, theme.ink);
+    set(QPalette::Button, theme.panel);
+    set(QPalette::ButtonText, theme.ink);
+    set(QPalette::ToolTipBase, theme.panel);
+    set(QPalette::ToolTipText, theme.ink);
+    set(QPalette::PlaceholderText, theme.quietInk);
+    set(QPalette::Highlight, theme.accent);
+    set(QPalette::HighlightedText, theme.onAccent);
+    set(QPalette::Link, theme.accent);
+    set(QPalette::Light, theme.panel);
+    set(QPalette::Mid, theme.outline);
+    set(QPalette::Dark, theme.outline);
+    set(QPalette::Shadow, theme.outline);
+    for (const auto role : {QPalette::WindowText, QPalette::Text, QPalette::ButtonText}) {
+        palette.setColor(QPalette::Disabled, role, theme.quietInk);
+    }
+    return palette;
+}
+
+Theme lightTheme() {
+    return {.look = Look::light,
+            .palette = {},
+            .ground = QColor{0xf4f1ea},
+            .panel = QColor{0xfdfcf9},
+            .ink = QColor{0x1c1a16},
+            .quietInk = QColor{0x4e4a41},
+            .outline = QColor{0x7a7466},
+            .accent = QColor{0x00558a},
+            .onAccent = QColor{kWhite},
+            .density = QColor{0x00558a},
+            .densityFill = QColor{0xc9d8e3},
+            .target = QColor{0x9c4300},
+            .porosity = QColor{0x00694c},
+            .saturation = QColor{0x1c1a16},
+            .delivery = QColor{0x9c4300},
+            .capacity = QColor{0x1c1a16},
+            .caution = QColor{0x9c4300},
+            .lineWidth = 1.5,
+            .bold = false};
+}
+
+Theme darkTheme() {
+    return {.look = Look::dark,
+            .palette = {},
+            .ground = QColor{0x16181a},
+            .panel = QColor{0x212427},
+            .ink = QColor{0xf2efe8},
+            .quietInk = QColor{0xc4c0b6},
+            .outline = QColor{0x8b8f93},
+            .accent = QColor{0x7cc6f0},
+            .onAccent = QColor{kBlack},
+            .density = QColor{0x7cc6f0},
+            .densityFill = QColor{0x2c4a5c},
+            .target = QColor{0xf0b040},
+            .porosity = QColor{0x3fcf9f},
+            .saturation = QColor{0xf2efe8},
+            .delivery = QColor{0xf0b040},
+            .capacity = QColor{0xf2efe8},
+            .caution = QColor{0xf0b040},
+            .lineWidth = 1.5,
+            .bold = false};
+}
+
+Theme outdoorTheme() {
+    const QColor black{kBlack};
+    const QColor white{kWhite};
+    return {.look = Look::outdoor,
+            .palette = {},
+            .ground = white,
+            .panel = white,
+            .ink = black,
+            .quietInk = black,
+            .outline = black,
+            .accent = black,
+            .onAccent = white,
+            .density = black,
+            .densityFill = white,
+            .target = black,
+            .porosity = black,
+            .saturation = black,
+            .delivery = black,
+            .capacity = black,
+            .caution = black,
+            .lineWidth = 3.0,
+            .bold = true};
+}
+
+// Edges of our own: the style derives its own from the window colour, and on white they are faint greys.
+QString styleSheetOf(const Theme& theme) {
+    static const QString kSheet = QStringLiteral(
+        "QPushButton, QToolButton { background: %1; color: %2; border: %6px solid %3; border-radius: 6px;"
+        " padding: 4px 10px; }"
+        "QPushButton:pressed, QToolButton:pressed, QPushButton:checked, QToolButton:checked"
+        " { background: %4; color: %5; border-color: %4; }"
+        "QPushButton:focus, QToolButton:focus { border: %7px solid %4; }"
+        "QPushButton:checked:focus, QToolButton:checked:focus { border: %7px double %5; }"
+        "QPushButton:disabled, QToolButton:disabled { border-style: dashed; }"
+        "QAbstractSpinBox, QLineEdit { background: %1; color: %2; border: %6px solid %3; border-radius: 4px;"
+        " padding: 2px 6px; selection-background-color: %4; selection-color: %5; }"
+        "QAbstractSpinBox:focus, QLineEdit:focus { border-color: %4; }");
+    const int thin = theme.bold ? 3 : 1;
+    return kSheet.arg(theme.panel.name(), theme.ink.name(), theme.outline.name(), theme.accent.name(),
+                      theme.onAccent.name(), QString::number(thin), QString::number(thin + 2));
+}
+
+}  // namespace
+
+QString toText(Look look) {
+    switch (look) {
+        case Look::light:
+            return QStringLiteral("light");
+        case Look::dark:
+            return QStringLiteral("dark");
+        case Look::outdoor:
+            break;
+    }
+    return QStringLiteral("outdoor");
+}
+
+std::optional<Look> lookFromText(const QString& text) {
+    for (const Look look : {Look::light, Look::dark, Look::outdoor}) {
+        if (text == toText(look)) return look;
+    }
+    return std::nullopt;
+}
+
+Theme themeOf(Look look) {
+    Theme theme = look == Look::light ? lightTheme() : look == Look::dark ? darkTheme() : outdoorTheme();
+    theme.palette = paletteOf(theme);
+    return theme;
+}
+
+void applyTheme(QApplication& application, const Theme& theme) {
+    static const bool kFontsLoaded = [] {
+        const int regular = QFontDatabase::addApplicationFont(QStringLiteral(":/fonts/DejaVuSans.ttf"));
+        const int bold = QFontDatabase::addApplicationFont(QStringLiteral(":/fonts/DejaVuSans-Bold.ttf"));
+        return regular >= 0 && bold >= 0;
+    }();
+    QFont font = application.font();
+    if (kFontsLoaded) font.setFamily(QStringLiteral("DejaVu Sans"));
+    font.setBold(theme.bold);
+    application.setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    application.setPalette(theme.palette);
+    application.setFont(font);
+    application.setStyleSheet(styleSheetOf(theme));
+}
+
+}  // namespace treadwell::settings

@@ -1,0 +1,49 @@
+#pragma once
+
+#include <QColor>
+#include <QPalette>
+#include <QString>
+#include <cstdint>
+#include <optional>
+
+class QApplication;
+
+namespace treadwell::settings {
+
+/// Outdoor is pure black on white, bold, without tints: in full sun a 4.5:1 grey falls below 2:1.
+enum class Look : std::uint8_t { light, dark, outdoor };
+[[nodiscard]] QString toText(Look look);
+[[nodiscard]] std::optional<Look> lookFromText(const QString& text);
+
+/// The colours and weights of one look. Text reaches 7:1 on its ground, lines and marks 3:1; what differs by
+/// colour differs by pattern or label too. The plot colours are those of Okabe & Ito 2008 (Color Universal
+/// Design), darkened where they miss 3:1.
+struct Theme {
+    Look look;
+    QPalette palette;
+    QColor ground;       ///< behind everything
+    QColor panel;        ///< behind a drawing or a button
+    QColor ink;          ///< text
+    QColor quietInk;     ///< labels of less weight
+    QColor outline;      ///< edges of controls and zones
+    QColor accent;       ///< focus, selection, the part of a distribution that reaches the target
+    QColor onAccent;     ///< text upon it
+    QColor density;      ///< the density and its band
+    QColor densityFill;  ///< the part of a distribution that misses the target
+    QColor target;
+    QColor porosity;
+    QColor saturation;
+    QColor delivery;   ///< rate of delivery
+    QColor capacity;   ///< packing capacity
+    QColor caution;    ///< marks beside a caution
+    double lineWidth;  ///< of drawings, in pixels
+    bool bold;         ///< all text
+};
+
+[[nodiscard]] Theme themeOf(Look look);
+
+/// Palette, style sheet and font of the whole application. The font is the bundled one, so that a machine
+/// without fonts, and every PDF, has text.
+void applyTheme(QApplication& application, const Theme& theme);
+
+}  // namespace treadwell::settings

@@ -1,0 +1,40 @@
+#pragma once
+
+#include "app/desktop/settings/appearance.h"
+
+#include <QFrame>
+#include <optional>
+
+class QLabel;
+class QPushButton;
+
+namespace treadwell::widgets {
+
+/// One sentence of advice with effect, cost and confidence, taken or declined at a touch. Without advice it
+/// says so and keeps its place, so that nothing below it jumps.
+class AdviceLine final : public QFrame {
+    Q_OBJECT
+
+  public:
+    explicit AdviceLine(const settings::Appearance& appearance, QWidget* parent = nullptr);
+
+    void setAdvice(const std::optional<QString>& sentence);
+
+  signals:
+    void accepted();
+    void declined();
+
+  protected:
+    void changeEvent(QEvent* event) override;
+
+  private:
+    void refresh();
+
+    const settings::Appearance& m_appearance;
+    std::optional<QString> m_advice;
+    QLabel* m_sentence;
+    QPushButton* m_accept;
+    QPushButton* m_decline;
+};
+
+}  // namespace treadwell::widgets
