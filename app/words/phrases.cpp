@@ -24,6 +24,19 @@ const char* phraseTemplate(Code code) {
         case Code::zoneUnknown: return QT_TRANSLATE_NOOP("Phrase", "No time zone is called \"{1}\": use a name like America/Sao_Paulo");
         case Code::fileUnreadable: return QT_TRANSLATE_NOOP("Phrase", "{1} cannot be read ({2}): check the name and the rights to it");
         case Code::fileUnwritable: return QT_TRANSLATE_NOOP("Phrase", "{1} cannot be written ({2}): check the folder, its rights and the free space");
+        // farm
+        case Code::nameEmpty: return QT_TRANSLATE_NOOP("Phrase", "It has no name: give one");
+        case Code::crownTooWide: return QT_TRANSLATE_NOOP("Phrase", "A crown of {1} does not fit a width of {2}: six times the crown must fit");
+        case Code::rampLongerThanSilo: return QT_TRANSLATE_NOOP("Phrase", "The ramps take {1} of a silo {2} long: check the slope and the length");
+        // entries
+        case Code::payloadUnreadable: return QT_TRANSLATE_NOOP("Phrase", "The entry's content cannot be read ({1})");
+        case Code::payloadFieldMissing: return QT_TRANSLATE_NOOP("Phrase", "This field is missing: add it");
+        case Code::payloadFieldWrong: return QT_TRANSLATE_NOOP("Phrase", "This field holds a value of the wrong sort: correct it");
+        case Code::kindUnknown: return QT_TRANSLATE_NOOP("Phrase", "\"{1}\" is no kind of entry that this version knows");
+        case Code::targetMissing: return QT_TRANSLATE_NOOP("Phrase", "The entry that is meant, {1}, is not in this season");
+        case Code::readingsMissing: return QT_TRANSLATE_NOOP("Phrase", "There are no readings: enter at least one");
+        case Code::spanEmpty: return QT_TRANSLATE_NOOP("Phrase", "The end must lie after the begin, {1}");
+        case Code::dishDisagrees: return QT_TRANSLATE_NOOP("Phrase", "{1} is entered, but the dish gives {2}: check the weights");
         // crop
         case Code::densityImpossible: return QT_TRANSLATE_NOOP("Phrase", "{1} at {2} dry matter is more than the pore-free {3}: check both");
         // density

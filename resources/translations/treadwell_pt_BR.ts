@@ -4,6 +4,50 @@
 <context>
     <name>Phrase</name>
     <message>
+        <source>The entry's content cannot be read ({1})</source>
+        <translation>O conteúdo do registro não pode ser lido ({1})</translation>
+    </message>
+    <message>
+        <source>This field is missing: add it</source>
+        <translation>Falta este campo: inclua-o</translation>
+    </message>
+    <message>
+        <source>This field holds a value of the wrong sort: correct it</source>
+        <translation>Este campo contém um valor do tipo errado: corrija-o</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is no kind of entry that this version knows</source>
+        <translation>&quot;{1}&quot; não é um tipo de registro que esta versão conheça</translation>
+    </message>
+    <message>
+        <source>The entry that is meant, {1}, is not in this season</source>
+        <translation>O registro indicado, {1}, não está nesta safra</translation>
+    </message>
+    <message>
+        <source>There are no readings: enter at least one</source>
+        <translation>Não há leituras: registre ao menos uma</translation>
+    </message>
+    <message>
+        <source>The end must lie after the begin, {1}</source>
+        <translation>O fim deve vir depois do início, {1}</translation>
+    </message>
+    <message>
+        <source>{1} is entered, but the dish gives {2}: check the weights</source>
+        <translation>Foi informado {1}, mas a amostra dá {2}: confira os pesos</translation>
+    </message>
+    <message>
+        <source>It has no name: give one</source>
+        <translation>Falta o nome: dê um</translation>
+    </message>
+    <message>
+        <source>A crown of {1} does not fit a width of {2}: six times the crown must fit</source>
+        <translation>Um abaulamento de {1} não cabe na largura de {2}: seis vezes ele deve caber</translation>
+    </message>
+    <message>
+        <source>The ramps take {1} of a silo {2} long: check the slope and the length</source>
+        <translation>As rampas ocupam {1} de um silo de {2}: confira a inclinação e o comprimento</translation>
+    </message>
+    <message>
         <source>Nothing is given here: give a value</source>
         <translation>Nada foi informado aqui: informe um valor</translation>
     </message>

@@ -42,6 +42,19 @@ std::vector<Argument> sampleArguments(Code code) {
         case Code::zoneUnknown: return {kText};
         case Code::fileUnreadable: return {kText, kOther};
         case Code::fileUnwritable: return {kText, kOther};
+        // farm
+        case Code::nameEmpty: return {};
+        case Code::crownTooWide: return {kLayer, kDepth};
+        case Code::rampLongerThanSilo: return {kDepth, kDepth};
+        // entries
+        case Code::payloadUnreadable: return {kText};
+        case Code::payloadFieldMissing: return {};
+        case Code::payloadFieldWrong: return {};
+        case Code::kindUnknown: return {kText};
+        case Code::targetMissing: return {kText};
+        case Code::readingsMissing: return {};
+        case Code::spanEmpty: return {Argument{Instant{}}};
+        case Code::dishDisagrees: return {kDryMatter, kDrier};
         // crop
         case Code::densityImpossible: return {kDenser, kDryMatter, kDensity};
         // density
