@@ -24,6 +24,9 @@ constexpr std::array kUnitsWithWords{
     QT_TRANSLATE_NOOP("Unit", "kg per t/h"), QT_TRANSLATE_NOOP("Unit", "lb per ton/h"),
 };
 
+/// A chance beyond this would be rounded to certainty.
+constexpr double kLeastChance = 0.005;
+
 constexpr int kMostFurtherDecimals = 4;
 
 std::string translated(const char* context, const char* english, const Style& style) {
@@ -36,18 +39,16 @@ std::string numberInWords(double value, int decimals, const Style& style) {
     return text;
 }
 
-/// A plain number, to three digits that say something.
-std::string numberInWords(double value, const Style& style) {
-    const double size = std::abs(value);
-    return numberInWords(value, size >= 100 ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : 3, style);
-}
-
 std::string unitInWords(std::string_view symbol, const Style& style) {
     const auto* found = std::find(kUnitsWithWords.begin(), kUnitsWithWords.end(), symbol);
     return found == kUnitsWithWords.end() ? std::string{symbol} : translated(kUnitContext, *found, style);
 }
 
 std::string amountInWords(Amount amount, int furtherDecimals, const Style& style) {
+    if (amount.dimension == Dimension::chance) {
+        if (amount.si > 0.0 && amount.si < kLeastChance) return "< 1 %";
+        if (amount.si < 1.0 && amount.si > 1.0 - kLeastChance) return "> 99 %";
+    }
     const Unit& unit = unitOf(amount.dimension, style.units);
     std::string text = numberInWords(amount.si / unit.factor, unit.decimals + furtherDecimals, style);
     if (!unit.symbol.empty()) text += ' ' + unitInWords(unit.symbol, style);
@@ -59,19 +60,22 @@ bool looksTheSame(Amount a, Amount b, int furtherDecimals, const Style& style) {
            amountInWords(a, furtherDecimals, style) == amountInWords(b, furtherDecimals, style);
 }
 
-/// "100 % is outside 0 % to 100 %" helps nobody: decimals that tell the amounts of one sentence apart. None
-/// further where the difference is that of rounding.
+/// "100 % is outside 0 % to 100 %" helps nobody: decimals that tell the amounts of one sentence apart, and
+/// from 0. None further where the difference is that of rounding.
 int furtherDecimals(const std::vector<Argument>& arguments, const Style& style) {
     std::vector<Amount> amounts;
     for (const Argument& argument : arguments) {
         if (const auto* amount = std::get_if<Amount>(&argument)) amounts.push_back(*amount);
     }
     for (int further = 0; further <= kMostFurtherDecimals; ++further) {
-        bool same = false;
+        bool hidden = false;
         for (std::size_t i = 0; i < amounts.size(); ++i) {
-            for (std::size_t j = 0; j < i; ++j) same |= looksTheSame(amounts[i], amounts[j], further, style);
+            hidden |= looksTheSame(amounts[i], {amounts[i].dimension, 0.0}, further, style);
+            for (std::size_t j = 0; j < i; ++j) {
+                hidden |= looksTheSame(amounts[i], amounts[j], further, style);
+            }
         }
-        if (!same) return further;
+        if (!hidden) return further;
     }
     return 0;
 }
@@ -82,7 +86,7 @@ struct ArgumentInWords {
 
     std::string operator()(const std::string& text) const { return text; }
     std::string operator()(std::int64_t number) const { return std::to_string(number); }
-    std::string operator()(double number) const { return numberInWords(number, style); }
+    std::string operator()(double number) const { return inWords(number, style); }
     std::string operator()(Amount amount) const { return amountInWords(amount, further, style); }
     std::string operator()(Instant at) const { return inWords(at, style); }
     std::string operator()(Code code) const { return inWords(Message{code, {}}, style); }
@@ -96,6 +100,12 @@ std::string placeText(const Place& place) {
 }
 
 }  // namespace
+
+std::string inWords(double number, const Style& style) {
+    const double size = std::abs(number);
+    if (size == 0.0) return "0";
+    return numberInWords(number, size >= 100 ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : 3, style);
+}
 
 std::string inWords(Amount amount, const Style& style) {
     return amountInWords(amount, 0, style);

@@ -22,13 +22,17 @@ struct Style {
     FarmZone zone = {};     ///< whose clock the times follow
 };
 
-/// `236 kg DM/m3`, with the unit table's decimals.
+/// A plain number, to three digits that say something.
+[[nodiscard]] std::string inWords(double number, const Style& style);
+
+/// `236 kg DM/m3`, with the unit table's decimals. A chance that is not quite 0 or 1 is never rounded to it.
 [[nodiscard]] std::string inWords(Amount amount, const Style& style);
 
 /// `2026-09-15 14:25`, on the farm's clock.
 [[nodiscard]] std::string inWords(Instant at, const Style& style);
 
-/// The sentence. Where rounding would make two different amounts of it look the same, all get more decimals.
+/// The sentence. Where rounding would make two different amounts of it look the same, or one look like 0, all
+/// get more decimals.
 [[nodiscard]] std::string inWords(const Message& message, const Style& style);
 
 /// One line: where (`tickets.csv:12:4`, as far as known), which field, and the sentence.

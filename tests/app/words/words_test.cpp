@@ -15,6 +15,16 @@ TEST(InWords, AnAmountFollowsUnitSystemAndDecimalSign) {
     EXPECT_EQ(inWords(Porosity::fromFraction(0.4).amount(), Style{.decimalSign = ','}), "0,40");
 }
 
+TEST(InWords, AChanceIsNoCertaintyUnlessItIsOne) {
+    const auto chance = [](double fraction) { return inWords(Amount{Dimension::chance, fraction}, Style{}); };
+    EXPECT_EQ(chance(0.0), "0 %");
+    EXPECT_EQ(chance(0.002), "< 1 %");
+    EXPECT_EQ(chance(0.006), "1 %");
+    EXPECT_EQ(chance(0.994), "99 %");
+    EXPECT_EQ(chance(0.998), "> 99 %");
+    EXPECT_EQ(chance(1.0), "100 %");
+}
+
 TEST(InWords, ATimeIsTheFarmsClock) {
     const Instant at = *instantFromIso8601("2026-09-15T01:30:00Z");
     EXPECT_EQ(inWords(at, Style{}), "2026-09-15 01:30");
@@ -47,6 +57,15 @@ TEST(InWords, RoundingHidesNoDifference) {
                           {Share::fromPercent(100.4).amount(), Share::fromPercent(0).amount(),
                            Share::fromPercent(100).amount()}};
     EXPECT_EQ(inWords(message, Style{}), "100.4 % is outside 0.0 % to 100.0 %: check the value and its unit");
+}
+
+TEST(InWords, RoundingMakesNothingZero) {
+    const Message message{
+        Code::valueOutOfRange,
+        {AsFedRate::fromTonnesPerHour(-5).amount(), AsFedRate::fromTonnesPerHour(0.1).amount(),
+         AsFedRate::fromTonnesPerHour(5000).amount()}};
+    EXPECT_EQ(inWords(message, Style{}),
+              "-5.0 t/h is outside 0.1 t/h to 5000.0 t/h: check the value and its unit");
 }
 
 TEST(InWords, EqualButForRoundingErrorNeedsNoDecimals) {

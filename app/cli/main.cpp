@@ -1,0 +1,118 @@
+// The only file that includes CLI11, which takes seconds to compile: it turns the command line into plain
+// options.
+
+#include "app/cli/estimate.h"
+
+#include <CLI/CLI.hpp>
+
+#include <functional>
+#include <iostream>
+
+namespace {
+
+using namespace treadwell;
+using namespace treadwell::cli;
+
+constexpr const char* kProgram = "treadwell-cli";
+
+struct AnswerOptions {
+    bool json = false;
+    std::string units = "metric";
+};
+
+/// What the command line asks for, filled in while it is parsed.
+struct Request {
+    AnswerOptions answer;
+    EstimateOptions estimate;
+    std::function<Outcome(const Answer&)> run;
+};
+
+void addAnswerOptions(CLI::App& command, AnswerOptions& options) {
+    command.add_flag("--json", options.json, "Print JSON, in SI with the unit in each key");
+    command.add_option("--units", options.units, "Units of the text: metric or us")->option_text("SYSTEM");
+}
+
+/// Every option takes exactly one text that the command reads itself, so that it can say what it understands.
+CLI::Option* addText(CLI::App& command, const std::string& name, auto& text, const std::string& example,
+                     const std::string& help) {
+    return command.add_option(name, text, help)->option_text(example)->allow_extra_args(false);
+}
+
+void addEstimate(CLI::App& app, Request& request) {
+    CLI::App* command = app.add_subcommand("estimate", "Density, porosity and the chance of the target");
+    EstimateOptions& options = request.estimate;
+    addText(*command, "--rate", options.rate, "120t/h", "Delivery as fed, or 130ton/h (short tons)");
+    addText(*command, "--minutes-per-tonne", options.minutesPerTonne, "0.75min/t",
+            "Packing time of all tractors for each tonne, instead of --rate");
+    addText(*command, "--dry-matter", options.dryMatter, "35%", "Dry matter of the crop")->required();
+    addText(*command, "--layer", options.layer, "15cm",
+            "Thickness as spread, or 6in; assumed where not given");
+    addText(*command, "--depth", options.depth, "3m", "Mean depth of the full silo, or 10ft")->required();
+    addText(*command, "--tractor", options.tractors, "14t[@0.5]",
+            "A packing tractor, or 20000lb, with its share of the time packing; once for each");
+    addText(*command, "--minimum", options.minimum, "\"225kg DM/m3\"", "The least density that is wanted");
+    addText(*command, "--crop", options.crop, "maize", "maize, grass or lucerne");
+    command->add_flag("--working", options.working, "Show how each number was found, and after whom");
+    command->footer(
+        "Example:\n  treadwell-cli estimate --rate 120t/h --dry-matter 35% --layer 15cm --depth 3m "
+        "--tractor 14t --tractor 10t@0.5");
+    addAnswerOptions(*command, request.answer);
+    command->callback([&request] {
+        request.run = [&request](const Answer& answer) { return estimate(request.estimate, answer); };
+    });
+}
+
+int complain(Status status, std::string line) {
+    for (char& c : line) {
+        if (c == '\n') c = ' ';
+    }
+    std::cerr << kProgram << ": " << line << '\n';
+    return static_cast<int>(status);
+}
+
+int execute(const Request& request) {
+    Answer answer{.out = std::cout, .json = request.answer.json};
+    if (request.answer.units == "us") {
+        answer.style.units = UnitSystem::us;
+    } else if (request.answer.units != "metric") {
+        return complain(Status::misused,
+                        "--units: \"" + request.answer.units + "\" is not known: use metric or us");
+    }
+    if (const Outcome outcome = request.run(answer); !outcome) {
+        return complain(outcome.error().status, outcome.error().line);
+    }
+    if (!std::cout.flush()) {
+        return complain(Status::failed,
+                        "The answer could not be written: check the disk or the pipe behind it");
+    }
+    return static_cast<int>(Status::done);
+}
+
+int parseAndExecute(int argc, char** argv) {
+    CLI::App app{
+        "Treadwell: how densely a bunker silo is being packed, how sure that is, and what to change"};
+    app.name(kProgram);
+    app.set_version_flag("--version", std::string{kProgram} + " " + TREADWELL_VERSION);
+    Request request;
+    addEstimate(app, request);
+    try {
+        app.parse(argc, argv);
+    } catch (const CLI::Success& wanted) {
+        return app.exit(wanted, std::cout, std::cerr);
+    } catch (const CLI::ParseError& error) {
+        return complain(Status::misused, std::string{error.what()} + ": see --help");
+    }
+    if (!request.run) return complain(Status::misused, "say what to do, like estimate: see --help");
+    return execute(request);
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    try {
+        return parseAndExecute(argc, argv);
+    } catch (const std::exception& error) {
+        return complain(Status::failed,
+                        std::string{error.what()} + ": this should not happen, please report it");
+    }
+}
