@@ -1,5 +1,6 @@
 #include "app/cli/situation.h"
 
+#include "core/base/enum_text.h"
 #include "core/base/number_text.h"
 
 #include <array>
@@ -79,7 +80,7 @@ density::Machine machineFrom(Reader& reader, std::string_view text) {
 }
 
 crop::Crop cropFrom(Reader& reader, const std::string& name) {
-    if (const auto found = crop::cropFromText(name)) return *found;
+    if (const auto found = enumFromText<crop::Crop>(name)) return *found;
     std::string names;
     for (const crop::Facts& facts : crop::crops()) {
         names += (names.empty() ? "" : ", ") + std::string{facts.name};
