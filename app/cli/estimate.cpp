@@ -37,6 +37,24 @@ void writeWorking(JsonWriter& json, const density::Estimate& estimate, const wor
     json.endArray();
 }
 
+void writeYardsticks(JsonWriter& json, const density::Yardsticks& yardsticks) {
+    json.key("yardsticks").beginObject().member("packing_mass_kg", yardsticks.massPacking.kilograms());
+    json.key("mass_rules").beginArray();
+    for (const density::MassYardstick& mass : yardsticks.massRules) {
+        json.beginObject()
+            .member("rule", packing::toText(mass.rule))
+            .member("asked_kg", mass.asked.kilograms())
+            .member("verdict", toText(mass.verdict))
+            .endObject();
+    }
+    json.endArray()
+        .member("passes", yardsticks.passes)
+        .member("passes_verdict", toText(yardsticks.passesVerdict))
+        .member("saturation_verdict", toText(yardsticks.saturationVerdict))
+        .member("target_verdict", toText(yardsticks.targetVerdict))
+        .endObject();
+}
+
 void writeJson(const density::Estimate& estimate, bool working, const Answer& answer) {
     JsonWriter json{2};
     json.beginObject();
@@ -49,7 +67,10 @@ void writeJson(const density::Estimate& estimate, bool working, const Answer& an
         .member("chance_of_target", estimate.chance.fraction())
         .member("tractors_counted", static_cast<std::int64_t>(estimate.packing.counted.size()));
     writeMessages(json, "warnings", estimate.warnings, answer.style);
-    if (working) writeWorking(json, estimate, answer.style);
+    if (working) {
+        writeWorking(json, estimate, answer.style);
+        writeYardsticks(json, estimate.yardsticks);
+    }
     json.endObject();
     answer.out << json.text() << '\n';
 }
@@ -71,7 +92,8 @@ void printYardsticks(const density::Yardsticks& yardsticks, const Answer& answer
     }
     answer.out << "  Passes " << inWords(yardsticks.passes, style) << "; at least "
                << inWords(packing::kLeastPasses, style) << " asked for: " << toText(yardsticks.passesVerdict)
-               << '\n';
+               << "\n  Full pores: " << toText(yardsticks.saturationVerdict)
+               << "\n  Target: " << toText(yardsticks.targetVerdict) << '\n';
 }
 
 void printWorking(const density::Estimate& estimate, const Answer& answer) {

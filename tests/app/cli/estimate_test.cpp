@@ -120,6 +120,9 @@ TEST(Estimate, WorkingNamesFormulaAndSource) {
     const Json json{runProgram(with(kExample, {"--working", "--json"})).out};
     EXPECT_THAT(keysOf(json.root.at_pointer("/working/0")),
                 testing::ElementsAre("code", "text", "formula", "source", "evidence"));
+    EXPECT_NEAR(json.number("/yardsticks/packing_mass_kg"), 14000.0 + 0.5 * 10000.0, 1e-6);
+    EXPECT_EQ(std::string_view{json.root.at_pointer("/yardsticks/target_verdict")}, "missed");
+    EXPECT_GT(simdjson::dom::array{json.root.at_pointer("/yardsticks/mass_rules")}.size(), 0u);
 }
 
 TEST(Estimate, WhatIsAssumedOrBeyondTheDataIsSaid) {
