@@ -15,7 +15,7 @@ Result<void> holds(std::string field, Q value, Q lowest, Q highest) {
 
 template <class... More>
 Result<void> firstFailure(Result<void> result, More... more) {
-    ((result = result ? std::move(more) : std::move(result)), ...);
+    ((result ? void(result = std::move(more)) : void()), ...);
     return result;
 }
 

@@ -1,0 +1,188 @@
+#include "core/season/day.h"
+
+#include <algorithm>
+
+namespace treadwell::season {
+
+namespace {
+
+/// Takes the facts one by one; what they say of the farm and of the machines is carried along.
+class DayFold {
+  public:
+    explicit DayFold(Day& day) : m_day(day), m_carry(day.after) {}
+
+    void take(const Fact& fact) {
+        m_fact = &fact;
+        std::visit(*this, fact.body());
+    }
+
+    void operator()(const std::monostate& /*unknown*/) { ++m_day.unknownKinds; }
+
+    void operator()(const entries::SeasonStarted& started) {
+        book().farm = started.farm;
+        // The entry was validated when it was made; a zone that this machine does not know leaves UTC.
+        if (const auto zone = FarmZone::named(started.zone)) book().zone = *zone;
+    }
+    void operator()(const entries::SiloDefined& defined) { book().silos[defined.silo.id] = defined.silo; }
+    void operator()(const entries::TractorDefined& defined) {
+        book().tractors[defined.tractor.id] = defined.tractor;
+    }
+    void operator()(const entries::TruckDefined& defined) { book().trucks[defined.truck.id] = defined.truck; }
+    void operator()(const entries::FieldDefined& defined) { book().fields[defined.field.id] = defined.field; }
+    void operator()(const entries::RulesSet& set) { book().rules = set.rules; }
+
+    void operator()(const entries::Load& load) {
+        LoadTipped tipped;
+        tipped.entry = m_fact->id();
+        tipped.at = m_fact->happened();
+        tipped.load = load;
+        m_day.loads.push_back(std::move(tipped));
+    }
+
+    void operator()(const entries::DryMatterSample& reading) {
+        const Sample sample{m_fact->id(), m_fact->happened(), reading};
+        m_day.samples.push_back(sample);
+        m_carry.lastSample = sample;
+        if (reading.field) m_carry.fieldSamples[*reading.field] = sample;
+    }
+
+    void operator()(const entries::TractorWork& work) {
+        closeWork(work.tractor, m_fact->happened());
+        if (work.activity == farm::Activity::away) return;
+        WorkSpan span{work.tractor, work.activity, work.silo, Share{}, m_fact->happened(), std::nullopt};
+        if (work.activity == farm::Activity::packing) span.packing = work.packingShare;
+        m_carry.working[work.tractor] = span;
+    }
+
+    void operator()(const entries::LayerSeen& seen) {
+        m_day.layers.push_back(dated(seen));
+        m_carry.layers[seen.silo] = dated(seen);
+    }
+    void operator()(const entries::HeightSurvey& survey) { m_day.surveys.push_back(dated(survey)); }
+    void operator()(const entries::Note& note) { m_day.notes.push_back(dated(note)); }
+    void operator()(const entries::VoidEntry& /*without a target*/) {}
+    void operator()(const entries::DayClosed& closed) { m_day.closed = dated(closed); }
+    void operator()(const entries::AdviceDecided& decided) { m_day.advice.push_back(dated(decided)); }
+    void operator()(const entries::CautionShown& shown) { m_day.cautions.push_back(dated(shown)); }
+
+    void operator()(const entries::Pause& pause) {
+        const auto same = [&](const PauseSpan& open) { return open.silo == pause.silo; };
+        const auto open = std::find_if(m_carry.pauses.begin(), m_carry.pauses.end(), same);
+        if (pause.begins) {
+            if (open == m_carry.pauses.end()) {
+                m_carry.pauses.push_back({pause.silo, pause.reason, m_fact->happened(), std::nullopt});
+            }
+        } else if (open != m_carry.pauses.end()) {
+            open->end = m_fact->happened();
+            m_day.pauses.push_back(std::move(*open));
+            m_carry.pauses.erase(open);
+        }
+    }
+
+    /// What still goes on at the day's end is cut there and handed on.
+    void finish() {
+        for (auto& [tractor, span] : m_carry.working) m_day.work.push_back(span);
+        m_day.pauses.insert(m_day.pauses.end(), m_carry.pauses.begin(), m_carry.pauses.end());
+        std::stable_sort(m_day.work.begin(), m_day.work.end(),
+                         [](const WorkSpan& a, const WorkSpan& b) { return a.begin < b.begin; });
+    }
+
+  private:
+    FarmBook& book() {
+        if (!m_ownBook) {
+            m_ownBook = std::make_shared<FarmBook>(*m_carry.farm);
+            m_carry.farm = m_ownBook;
+        }
+        return *m_ownBook;
+    }
+
+    void closeWork(farm::TractorId tractor, Instant at) {
+        const auto open = m_carry.working.find(tractor);
+        if (open == m_carry.working.end()) return;
+        open->second.end = at;
+        if (at > open->second.begin) m_day.work.push_back(open->second);
+        m_carry.working.erase(open);
+    }
+
+    template <class Kind>
+    [[nodiscard]] Dated<Kind> dated(const Kind& kind) const {
+        return {m_fact->id(), m_fact->happened(), kind};
+    }
+
+    Day& m_day;
+    Carry& m_carry;
+    std::shared_ptr<FarmBook> m_ownBook;
+    const Fact* m_fact = nullptr;
+};
+
+const Sample* latestBy(const std::vector<const Sample*>& samples, Instant at) {
+    const Sample* found = nullptr;
+    for (const Sample* sample : samples) {
+        if (sample->at <= at || found == nullptr) found = sample;
+    }
+    return found;
+}
+
+/// The last sample at the time of the load; before the day's first one that first one speaks, as it was taken
+/// from the same crop sooner than yesterday's.
+void carryDryMatter(Day& day) {
+    std::vector<const Sample*> all;
+    std::map<farm::FieldId, std::vector<const Sample*>> byField;
+    for (const Sample& sample : day.samples) {
+        all.push_back(&sample);
+        if (sample.reading.field) byField[*sample.reading.field].push_back(&sample);
+    }
+    const farm::SiteRules& rules = day.farm().rules;
+    for (LoadTipped& load : day.loads) {
+        const Sample* sample = nullptr;
+        load.basis = DryMatterBasis::fieldSample;
+        if (load.load.field) {
+            if (const auto own = byField.find(*load.load.field); own != byField.end()) {
+                sample = latestBy(own->second, load.at);
+                load.samples = static_cast<double>(own->second.size());
+            } else if (const auto earlier = day.before.fieldSamples.find(*load.load.field);
+                       earlier != day.before.fieldSamples.end()) {
+                sample = &earlier->second;
+            }
+        }
+        if (sample == nullptr) {
+            load.basis = DryMatterBasis::otherSample;
+            sample = latestBy(all, load.at);
+            if (sample == nullptr && day.before.lastSample) sample = &*day.before.lastSample;
+        }
+        if (sample != nullptr) {
+            load.dryMatter = sample->reading.dryMatter;
+            load.sample = sample->entry;
+        } else {
+            load.basis = DryMatterBasis::assumed;
+            load.dryMatter = (rules.dryMatterLow + rules.dryMatterHigh) / 2.0;
+        }
+    }
+}
+
+}  // namespace
+
+bool operator==(const Carry& a, const Carry& b) {
+    return (a.farm == b.farm || *a.farm == *b.farm) && a.working == b.working && a.layers == b.layers &&
+           a.fieldSamples == b.fieldSamples && a.lastSample == b.lastSample && a.pauses == b.pauses;
+}
+
+Day foldDay(LocalDay date, Instant begin, Instant end, std::vector<FactPointer> facts, const Carry& before) {
+    Day day;
+    day.date = date;
+    day.begin = begin;
+    day.end = end;
+    day.facts = std::move(facts);
+    day.before = before;
+    day.after = before;
+    for (auto& [tractor, span] : day.after.working) span.begin = begin;
+    DayFold fold{day};
+    for (const FactPointer& fact : day.facts) {
+        if (!fact->isVoid()) fold.take(*fact);
+    }
+    fold.finish();
+    carryDryMatter(day);
+    return day;
+}
+
+}  // namespace treadwell::season

@@ -1,0 +1,125 @@
+#pragma once
+
+#include "core/season/fact.h"
+#include "core/season/farm_book.h"
+
+#include <map>
+#include <memory>
+#include <optional>
+#include <vector>
+
+namespace treadwell::season {
+
+/// Where a load's dry matter came from.
+enum class DryMatterBasis : std::uint8_t {
+    fieldSample,  ///< a sample of its field
+    otherSample,  ///< a sample of another field, or of none in particular
+    assumed,      ///< no sample yet: the middle of the goal
+};
+
+struct Sample {
+    entries::EntryId entry;
+    Instant at;
+    entries::DryMatterSample reading;
+
+    friend bool operator==(const Sample&, const Sample&) = default;
+};
+
+struct LoadTipped {
+    entries::EntryId entry;
+    Instant at;
+    entries::Load load;
+    DryMatter dryMatter;
+    DryMatterBasis basis = DryMatterBasis::assumed;
+    std::optional<entries::EntryId> sample;
+    double samples = 1;  ///< of that field on that day, on which the dry matter stands
+
+    [[nodiscard]] DryMass dryMass() const noexcept { return load.mass * dryMatter; }
+    friend bool operator==(const LoadTipped&, const LoadTipped&) = default;
+};
+
+/// A stretch in which a tractor did one thing, within one local day.
+struct WorkSpan {
+    farm::TractorId tractor;
+    farm::Activity activity = farm::Activity::away;
+    std::optional<farm::SiloId> silo;
+    Share packing;  ///< of the stretch: nothing while spreading or away
+    Instant begin;
+    std::optional<Instant> end;  ///< none while it goes on
+
+    friend bool operator==(const WorkSpan&, const WorkSpan&) = default;
+};
+
+struct PauseSpan {
+    std::optional<farm::SiloId> silo;
+    std::string reason;
+    Instant begin;
+    std::optional<Instant> end;
+
+    friend bool operator==(const PauseSpan&, const PauseSpan&) = default;
+};
+
+template <class Kind>
+struct Dated {
+    entries::EntryId entry;
+    Instant at;
+    Kind what;
+
+    friend bool operator==(const Dated&, const Dated&) = default;
+};
+
+using LayerNote = Dated<entries::LayerSeen>;
+using Survey = Dated<entries::HeightSurvey>;
+using NoteTaken = Dated<entries::Note>;
+using AdviceNote = Dated<entries::AdviceDecided>;
+using CautionNote = Dated<entries::CautionShown>;
+
+/// What one day hands to the next.
+struct Carry {
+    std::shared_ptr<const FarmBook> farm = std::make_shared<FarmBook>();
+    std::map<farm::TractorId, WorkSpan> working;  ///< not away; begin is within the day that is handed over
+    std::map<farm::SiloId, LayerNote> layers;
+    std::map<farm::FieldId, Sample> fieldSamples;
+    std::optional<Sample> lastSample;
+    std::vector<PauseSpan> pauses;  ///< those that go on
+
+    friend bool operator==(const Carry& a, const Carry& b);
+};
+
+/// One local day, folded. Immutable: a late entry makes a new one.
+struct Day {
+    LocalDay date;
+    Instant begin;
+    Instant end;                     ///< the next local midnight; frozen by the day's closing
+    std::vector<FactPointer> facts;  ///< in order, voided ones among them
+
+    std::vector<LoadTipped> loads;
+    std::vector<Sample> samples;
+    std::vector<WorkSpan> work;
+    std::vector<PauseSpan> pauses;
+    std::vector<LayerNote> layers;
+    std::vector<Survey> surveys;
+    std::vector<NoteTaken> notes;
+    std::vector<AdviceNote> advice;
+    std::vector<CautionNote> cautions;
+    std::optional<Dated<entries::DayClosed>> closed;
+    std::int64_t unknownKinds = 0;
+
+    Carry before;
+    Carry after;
+
+    [[nodiscard]] const FarmBook& farm() const noexcept { return *after.farm; }
+
+    /// Where a stretch of work or a pause of this day ends for one who looks at `now`: what goes on ends
+    /// there, and at midnight it passes to the next day.
+    [[nodiscard]] Instant endOf(Instant spanBegin, std::optional<Instant> spanEnd,
+                                Instant now) const noexcept {
+        return std::max(spanBegin, std::min(spanEnd.value_or(now), std::min(now, end)));
+    }
+};
+
+/// Folds a day's facts, which are in order, onto what came before.
+[[nodiscard]] Day foldDay(LocalDay date, Instant begin, Instant end, std::vector<FactPointer> facts,
+                          const Carry& before);
+
+}  // namespace treadwell::season
