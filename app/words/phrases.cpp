@@ -37,6 +37,12 @@ const char* phraseTemplate(Code code) {
         case Code::readingsMissing: return QT_TRANSLATE_NOOP("Phrase", "There are no readings: enter at least one");
         case Code::spanEmpty: return QT_TRANSLATE_NOOP("Phrase", "The end must lie after the begin, {1}");
         case Code::dishDisagrees: return QT_TRANSLATE_NOOP("Phrase", "{1} is entered, but the dish gives {2}: check the weights");
+        // formats
+        case Code::textIsUtf16: return QT_TRANSLATE_NOOP("Phrase", "The file is written in UTF-16: save it as text in UTF-8");
+        case Code::headerMissing: return QT_TRANSLATE_NOOP("Phrase", "The file has no header row: its first line must name the columns");
+        case Code::quoteOpen: return QT_TRANSLATE_NOOP("Phrase", "A quotation mark opens here and never closes: check the quotation marks from this line on");
+        case Code::decimalAmbiguous: return QT_TRANSLATE_NOOP("Phrase", "\"{1}\" can be read in two ways: say which decimal sign the file uses (decimalSign: point or comma)");
+        case Code::decimalMixed: return QT_TRANSLATE_NOOP("Phrase", "\"{1}\" has a point and \"{2}\" a comma as decimal sign: say which the file uses (decimalSign: point or comma)");
         // crop
         case Code::densityImpossible: return QT_TRANSLATE_NOOP("Phrase", "{1} at {2} dry matter is more than the pore-free {3}: check both");
         // density

@@ -35,6 +35,12 @@ namespace treadwell {
     X(readingsMissing) \
     X(spanEmpty) \
     X(dishDisagrees) \
+    /* formats */ \
+    X(textIsUtf16) \
+    X(headerMissing) \
+    X(quoteOpen) \
+    X(decimalAmbiguous) \
+    X(decimalMixed) \
     /* crop */ \
     X(densityImpossible) \
     /* density: entries, warnings, the working */ \

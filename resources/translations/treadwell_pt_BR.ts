@@ -4,6 +4,26 @@
 <context>
     <name>Phrase</name>
     <message>
+        <source>The file is written in UTF-16: save it as text in UTF-8</source>
+        <translation>O arquivo está em UTF-16: salve-o como texto em UTF-8</translation>
+    </message>
+    <message>
+        <source>The file has no header row: its first line must name the columns</source>
+        <translation>O arquivo não tem linha de cabeçalho: a primeira linha deve dar nome às colunas</translation>
+    </message>
+    <message>
+        <source>A quotation mark opens here and never closes: check the quotation marks from this line on</source>
+        <translation>Aqui abre uma aspa que nunca fecha: confira as aspas desta linha em diante</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; can be read in two ways: say which decimal sign the file uses (decimalSign: point or comma)</source>
+        <translation>&quot;{1}&quot; pode ser lido de duas maneiras: diga que sinal decimal o arquivo usa (decimalSign: point ou comma)</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; has a point and &quot;{2}&quot; a comma as decimal sign: say which the file uses (decimalSign: point or comma)</source>
+        <translation>&quot;{1}&quot; usa ponto e &quot;{2}&quot; usa vírgula como sinal decimal: diga qual o arquivo usa (decimalSign: point ou comma)</translation>
+    </message>
+    <message>
         <source>The entry's content cannot be read ({1})</source>
         <translation>O conteúdo do registro não pode ser lido ({1})</translation>
     </message>

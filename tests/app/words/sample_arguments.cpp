@@ -55,6 +55,12 @@ std::vector<Argument> sampleArguments(Code code) {
         case Code::readingsMissing: return {};
         case Code::spanEmpty: return {Argument{Instant{}}};
         case Code::dishDisagrees: return {kDryMatter, kDrier};
+        // formats
+        case Code::textIsUtf16: return {};
+        case Code::headerMissing: return {};
+        case Code::quoteOpen: return {};
+        case Code::decimalAmbiguous: return {kText};
+        case Code::decimalMixed: return {kText, kOther};
         // crop
         case Code::densityImpossible: return {kDenser, kDryMatter, kDensity};
         // density

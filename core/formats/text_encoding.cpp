@@ -1,0 +1,86 @@
+#include "core/formats/text_encoding.h"
+
+namespace treadwell::formats {
+
+namespace {
+
+// 0x80-0x9F of Windows-1252; the five bytes that it leaves open stay control characters, so that none is
+// lost.
+constexpr std::array<char32_t, 32> kWindows1252{
+    0x20AC, 0x0081, 0x201A, 0x0192, 0x201E, 0x2026, 0x2020, 0x2021, 0x02C6, 0x2030, 0x0160,
+    0x2039, 0x0152, 0x008D, 0x017D, 0x008F, 0x0090, 0x2018, 0x2019, 0x201C, 0x201D, 0x2022,
+    0x2013, 0x2014, 0x02DC, 0x2122, 0x0161, 0x203A, 0x0153, 0x009D, 0x017E, 0x0178};
+
+struct Lead {
+    std::size_t length;  // bytes of the sequence, 0 where none begins so
+    char32_t bits;
+    char32_t smallest;  // a smaller code point would be an overlong form
+};
+
+Lead leadOf(unsigned char byte) {
+    if (byte < 0x80) return {1, byte, 0};
+    if ((byte & 0xE0) == 0xC0) return {2, byte & 0x1FU, 0x80};
+    if ((byte & 0xF0) == 0xE0) return {3, byte & 0x0FU, 0x800};
+    if ((byte & 0xF8) == 0xF0) return {4, byte & 0x07U, 0x10000};
+    return {0, 0, 0};
+}
+
+bool startsWith(std::string_view bytes, std::string_view mark) {
+    return bytes.substr(0, mark.size()) == mark;
+}
+
+}  // namespace
+
+bool isUtf8(std::string_view bytes) {
+    for (std::size_t at = 0; at < bytes.size();) {
+        const Lead lead = leadOf(static_cast<unsigned char>(bytes[at]));
+        if (lead.length == 0 || at + lead.length > bytes.size()) return false;
+        char32_t codePoint = lead.bits;
+        for (std::size_t i = 1; i < lead.length; ++i) {
+            const auto byte = static_cast<unsigned char>(bytes[at + i]);
+            if ((byte & 0xC0) != 0x80) return false;
+            codePoint = codePoint << 6 | (byte & 0x3FU);
+        }
+        const bool surrogate = codePoint >= 0xD800 && codePoint <= 0xDFFF;
+        if (codePoint < lead.smallest || codePoint > 0x10FFFF || surrogate) return false;
+        at += lead.length;
+    }
+    return true;
+}
+
+void appendUtf8(std::string& text, char32_t codePoint) {
+    const auto put = [&text](char32_t byte) { text += static_cast<char>(byte); };
+    const auto tail = [&](int shift) { put(0x80 | (codePoint >> shift & 0x3F)); };
+    if (codePoint < 0x80) {
+        put(codePoint);
+    } else if (codePoint < 0x800) {
+        put(0xC0 | codePoint >> 6);
+        tail(0);
+    } else if (codePoint < 0x10000) {
+        put(0xE0 | codePoint >> 12);
+        tail(6);
+        tail(0);
+    } else {
+        put(0xF0 | codePoint >> 18);
+        tail(12);
+        tail(6);
+        tail(0);
+    }
+}
+
+Result<DecodedText> decodeText(std::string_view bytes) {
+    if (startsWith(bytes, "\xFF\xFE") || startsWith(bytes, "\xFE\xFF"))
+        return fail(Code::textIsUtf16, "file");
+    constexpr std::string_view kMark = "\xEF\xBB\xBF";
+    const std::string_view content = startsWith(bytes, kMark) ? bytes.substr(kMark.size()) : bytes;
+    if (isUtf8(content)) return DecodedText{std::string{content}, Encoding::utf8};
+    DecodedText decoded{{}, Encoding::windows1252};
+    for (const char c : content) {
+        const auto byte = static_cast<unsigned char>(c);
+        const bool special = byte >= 0x80 && byte < 0xA0;
+        appendUtf8(decoded.text, special ? kWindows1252[byte - 0x80U] : char32_t{byte});
+    }
+    return decoded;
+}
+
+}  // namespace treadwell::formats

@@ -1,0 +1,54 @@
+#include "core/formats/text_encoding.h"
+
+#include <gtest/gtest.h>
+
+namespace treadwell::formats {
+namespace {
+
+TEST(DecodeText, DropsTheByteOrderMark) {
+    const auto decoded = decodeText("\xEF\xBB\xBFsilo");
+    ASSERT_TRUE(decoded);
+    EXPECT_EQ(decoded->text, "silo");
+    EXPECT_EQ(decoded->encoding, Encoding::utf8);
+}
+
+// Windows-1252: E9 is e acute, 80 the euro sign (The Unicode Standard's mapping CP1252).
+TEST(DecodeText, FallsBackToWindows1252) {
+    const auto decoded = decodeText("caf\xE9 \x80");
+    ASSERT_TRUE(decoded);
+    EXPECT_EQ(decoded->text, "caf\u00E9 \u20AC");
+    EXPECT_EQ(decoded->encoding, Encoding::windows1252);
+}
+
+TEST(DecodeText, LosesNoByteThatWindows1252LeavesOpen) {
+    const auto decoded = decodeText("\x81\xFF");
+    ASSERT_TRUE(decoded);
+    EXPECT_EQ(decoded->text, "\u0081\u00FF");
+}
+
+TEST(DecodeText, AsksForAnotherEncodingThanUtf16) {
+    for (const char* mark : {"\xFF\xFE", "\xFE\xFF"}) {
+        const auto decoded = decodeText(mark);
+        ASSERT_FALSE(decoded);
+        EXPECT_EQ(decoded.error().code(), Code::textIsUtf16);
+    }
+}
+
+// RFC 3629: overlong forms, surrogates, code points above 10FFFF and cut sequences are not UTF-8.
+TEST(IsUtf8, RefusesWhatTheStandardRefuses) {
+    EXPECT_TRUE(isUtf8(""));
+    EXPECT_TRUE(isUtf8("a\u00E9\u20AC\U0001F69C"));
+    for (const char* bad : {"\xC0\xAF", "\xE0\x80\xAF", "\xED\xA0\x80", "\xF4\x90\x80\x80", "\xF5",
+                            "\xE2\x82", "\x80", "\xC3("}) {
+        EXPECT_FALSE(isUtf8(bad));
+    }
+}
+
+TEST(AppendUtf8, WritesOneToFourBytes) {
+    std::string text;
+    for (const char32_t codePoint : {U'a', U'\u00E9', U'\u20AC', U'\U0001F69C'}) appendUtf8(text, codePoint);
+    EXPECT_EQ(text, "a\u00E9\u20AC\U0001F69C");
+}
+
+}  // namespace
+}  // namespace treadwell::formats
