@@ -70,6 +70,31 @@ const char* phraseTemplate(Code code) {
         case Code::workingBand: return QT_TRANSLATE_NOOP("Phrase", "80 % band {1} to {2}, s = {3}");
         case Code::workingTarget: return QT_TRANSLATE_NOOP("Phrase", "Target {1} (minimum {2}, porosity {3}, limit {4})");
         case Code::workingChance: return QT_TRANSLATE_NOOP("Phrase", "Chance of the target {1}");
+        // advice
+        case Code::tractorNameTwice: return QT_TRANSLATE_NOOP("Phrase", "Two tractors are called {1}: give each a name of its own");
+        case Code::adviceAsNow: return QT_TRANSLATE_NOOP("Phrase", "Go on as now");
+        case Code::advicePack: return QT_TRANSLATE_NOOP("Phrase", "Let {1} pack all the time");
+        case Code::advicePackPart: return QT_TRANSLATE_NOOP("Phrase", "Let {1} pack {2} of its time");
+        case Code::adviceSpread: return QT_TRANSLATE_NOOP("Phrase", "Let {1} spread");
+        case Code::adviceLeave: return QT_TRANSLATE_NOOP("Phrase", "Let {1} go");
+        case Code::adviceLayer: return QT_TRANSLATE_NOOP("Phrase", "Spread layers of {1}");
+        case Code::adviceDelivery: return QT_TRANSLATE_NOOP("Phrase", "Slow the delivery to {1}");
+        case Code::adviceGain: return QT_TRANSLATE_NOOP("Phrase", "{1} -> {2}, chance of {3} from {4} to {5}");
+        case Code::adviceThinnerGain: return QT_TRANSLATE_NOOP("Phrase", "{1} -> {2} passes over each layer; by the equation up to {3}, of which nothing is counted");
+        case Code::adviceCosts: return QT_TRANSLATE_NOOP("Phrase", "costs {1} more");
+        case Code::adviceSaves: return QT_TRANSLATE_NOOP("Phrase", "saves {1}");
+        case Code::adviceKeeps: return QT_TRANSLATE_NOOP("Phrase", "the chance of {1} is then still {2}");
+        case Code::adviceAllIsWell: return QT_TRANSLATE_NOOP("Phrase", "The chance of {1} is {2}, {3} wanted: nothing to change");
+        case Code::adviceSaturated: return QT_TRANSLATE_NOOP("Phrase", "The pores are full at {1}: more packing does not help");
+        case Code::adviceClosest: return QT_TRANSLATE_NOOP("Phrase", "the closest that can be had to a chance of {1}");
+        case Code::adviceNothingHelps: return QT_TRANSLATE_NOOP("Phrase", "The chance of {1} is {2}, and nothing at hand brings it closer");
+        case Code::adviceChosen: return QT_TRANSLATE_NOOP("Phrase", "Chosen");
+        case Code::adviceChangesNothing: return QT_TRANSLATE_NOOP("Phrase", "Changes nothing");
+        case Code::adviceTooSlow: return QT_TRANSLATE_NOOP("Phrase", "{1} is less than half of the present {2}");
+        case Code::adviceFallsShort: return QT_TRANSLATE_NOOP("Phrase", "The chance stays at {1}, {2} wanted");
+        case Code::adviceFewPasses: return QT_TRANSLATE_NOOP("Phrase", "{1} passes over each layer, at least {2} asked");
+        case Code::adviceDearer: return QT_TRANSLATE_NOOP("Phrase", "Would do too, at more cost or with more change");
+        case Code::adviceNotNeeded: return QT_TRANSLATE_NOOP("Phrase", "Not needed for the target");
     }
     // clang-format on
     throw std::logic_error("a code without a phrase");

@@ -67,7 +67,32 @@ namespace treadwell {
     X(workingMedian) \
     X(workingBand) \
     X(workingTarget) \
-    X(workingChance)
+    X(workingChance) \
+    /* advice */ \
+    X(tractorNameTwice) \
+    X(adviceAsNow) \
+    X(advicePack) \
+    X(advicePackPart) \
+    X(adviceSpread) \
+    X(adviceLeave) \
+    X(adviceLayer) \
+    X(adviceDelivery) \
+    X(adviceGain) \
+    X(adviceThinnerGain) \
+    X(adviceCosts) \
+    X(adviceSaves) \
+    X(adviceKeeps) \
+    X(adviceAllIsWell) \
+    X(adviceSaturated) \
+    X(adviceClosest) \
+    X(adviceNothingHelps) \
+    X(adviceChosen) \
+    X(adviceChangesNothing) \
+    X(adviceTooSlow) \
+    X(adviceFallsShort) \
+    X(adviceFewPasses) \
+    X(adviceDearer) \
+    X(adviceNotNeeded)
 // clang-format on
 
 enum class Code : std::uint16_t {

@@ -211,6 +211,102 @@
         <source>Chance of the target {1}</source>
         <translation>Chance de atingir a meta {1}</translation>
     </message>
+    <message>
+        <source>Two tractors are called {1}: give each a name of its own</source>
+        <translation>Há dois tratores com o nome {1}: dê a cada um o seu</translation>
+    </message>
+    <message>
+        <source>Go on as now</source>
+        <translation>Continuar como agora</translation>
+    </message>
+    <message>
+        <source>Let {1} pack all the time</source>
+        <translation>Ponha {1} a compactar o tempo todo</translation>
+    </message>
+    <message>
+        <source>Let {1} pack {2} of its time</source>
+        <translation>Ponha {1} a compactar {2} do tempo</translation>
+    </message>
+    <message>
+        <source>Let {1} spread</source>
+        <translation>Ponha {1} a espalhar</translation>
+    </message>
+    <message>
+        <source>Let {1} go</source>
+        <translation>Dispense {1}</translation>
+    </message>
+    <message>
+        <source>Spread layers of {1}</source>
+        <translation>Espalhe camadas de {1}</translation>
+    </message>
+    <message>
+        <source>Slow the delivery to {1}</source>
+        <translation>Reduza a chegada para {1}</translation>
+    </message>
+    <message>
+        <source>{1} -&gt; {2}, chance of {3} from {4} to {5}</source>
+        <translation>{1} -&gt; {2}, chance de {3} de {4} para {5}</translation>
+    </message>
+    <message>
+        <source>{1} -&gt; {2} passes over each layer; by the equation up to {3}, of which nothing is counted</source>
+        <translation>{1} -&gt; {2} passadas por camada; pela equação até {3}, do que nada é contado</translation>
+    </message>
+    <message>
+        <source>costs {1} more</source>
+        <translation>custa {1} a mais</translation>
+    </message>
+    <message>
+        <source>saves {1}</source>
+        <translation>economiza {1}</translation>
+    </message>
+    <message>
+        <source>the chance of {1} is then still {2}</source>
+        <translation>a chance de {1} ainda será {2}</translation>
+    </message>
+    <message>
+        <source>The chance of {1} is {2}, {3} wanted: nothing to change</source>
+        <translation>A chance de {1} é {2}, desejada {3}: nada a mudar</translation>
+    </message>
+    <message>
+        <source>The pores are full at {1}: more packing does not help</source>
+        <translation>Os poros estão cheios em {1}: compactar mais não ajuda</translation>
+    </message>
+    <message>
+        <source>the closest that can be had to a chance of {1}</source>
+        <translation>o mais perto que se chega de uma chance de {1}</translation>
+    </message>
+    <message>
+        <source>The chance of {1} is {2}, and nothing at hand brings it closer</source>
+        <translation>A chance de {1} é {2}, e nada disponível a aumenta</translation>
+    </message>
+    <message>
+        <source>Chosen</source>
+        <translation>Escolhido</translation>
+    </message>
+    <message>
+        <source>Changes nothing</source>
+        <translation>Não muda nada</translation>
+    </message>
+    <message>
+        <source>{1} is less than half of the present {2}</source>
+        <translation>{1} é menos da metade dos atuais {2}</translation>
+    </message>
+    <message>
+        <source>The chance stays at {1}, {2} wanted</source>
+        <translation>A chance fica em {1}, desejada {2}</translation>
+    </message>
+    <message>
+        <source>{1} passes over each layer, at least {2} asked</source>
+        <translation>{1} passadas por camada, pedidas ao menos {2}</translation>
+    </message>
+    <message>
+        <source>Would do too, at more cost or with more change</source>
+        <translation>Também serve, com mais custo ou mais mudanças</translation>
+    </message>
+    <message>
+        <source>Not needed for the target</source>
+        <translation>Não é preciso para a meta</translation>
+    </message>
 </context>
 <context>
     <name>Unit</name>

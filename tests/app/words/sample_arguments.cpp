@@ -22,6 +22,11 @@ const Argument kThicker = Length::fromCentimetres(50).layerAmount();
 const Argument kDepth = Length::fromMetres(3).amount();
 const Argument kMachine = MachineMass::fromTonnes(10).amount();
 const Argument kTime = PackingIntensity::fromMinutesPerTonne(0.75).amount();
+const Argument kShare = Share::fromPercent(50).amount();
+const Argument kRate = AsFedRate::fromTonnesPerHour(90).amount();
+const Argument kFaster = AsFedRate::fromTonnesPerHour(200).amount();
+const Argument kCost = CostRate::fromPerHour(80).amount();
+const Argument kBetter = Chance::fromFraction(0.61).amount();
 const Argument kChance = Chance::fromFraction(0.36).amount();
 
 }  // namespace
@@ -88,6 +93,31 @@ std::vector<Argument> sampleArguments(Code code) {
         case Code::workingBand: return {kDensity, kDenser, kNumber};
         case Code::workingTarget: return {kDensity, kDensity, kDensity, kDenser};
         case Code::workingChance: return {kChance};
+        // advice
+        case Code::tractorNameTwice: return {kText};
+        case Code::adviceAsNow: return {};
+        case Code::advicePack: return {kText};
+        case Code::advicePackPart: return {kText, kShare};
+        case Code::adviceSpread: return {kText};
+        case Code::adviceLeave: return {kText};
+        case Code::adviceLayer: return {kLayer};
+        case Code::adviceDelivery: return {kRate};
+        case Code::adviceGain: return {kDensity, kDenser, kDensity, kChance, kBetter};
+        case Code::adviceThinnerGain: return {kNumber, kNumber, kDenser};
+        case Code::adviceCosts: return {kCost};
+        case Code::adviceSaves: return {kCost};
+        case Code::adviceKeeps: return {kDensity, kChance};
+        case Code::adviceAllIsWell: return {kDensity, kBetter, kChance};
+        case Code::adviceSaturated: return {kDensity};
+        case Code::adviceClosest: return {kChance};
+        case Code::adviceNothingHelps: return {kDensity, kChance};
+        case Code::adviceChosen: return {};
+        case Code::adviceChangesNothing: return {};
+        case Code::adviceTooSlow: return {kRate, kFaster};
+        case Code::adviceFallsShort: return {kChance, kBetter};
+        case Code::adviceFewPasses: return {kNumber, kNumber};
+        case Code::adviceDearer: return {};
+        case Code::adviceNotNeeded: return {};
     }
     // clang-format on
     throw std::logic_error("a code without sample arguments");

@@ -1,0 +1,50 @@
+#include "core/advice/voice.h"
+
+namespace treadwell::advice {
+
+namespace {
+
+/// What this advice would have the line say; empty for silence.
+std::string worthSaying(const Advice& advice, const VoiceRules& rules) {
+    const double gain = advice.best().outcome.chance.fraction() - advice.now().outcome.chance.fraction();
+    switch (advice.verdict) {
+        case Verdict::change:
+        case Verdict::closest:
+            return gain >= rules.leastChanceGain ? advice.best().name : std::string{};
+        case Verdict::canLeave:
+        case Verdict::thinner:
+            return advice.best().name;
+        case Verdict::allIsWell:
+        case Verdict::saturated:
+        case Verdict::nothingHelps:
+            break;
+    }
+    return {};
+}
+
+}  // namespace
+
+Voice hear(const Voice& voice, const Advice& advice, Instant now, const VoiceRules& rules) {
+    Voice next = voice;
+    if (!next.said.empty() && find(advice, next.said) == nullptr) {
+        next.said.clear();
+        next.saidSince = now;
+    }
+    const std::string wish = worthSaying(advice, rules);
+    if (wish == next.said) {
+        next.waiting.clear();
+        next.waitingSince.reset();
+        return next;
+    }
+    if (!next.waitingSince || wish != next.waiting) {
+        next.waiting = wish;
+        next.waitingSince = now;
+        return next;
+    }
+    const bool held = now - *next.waitingSince >= rules.hold;
+    const bool patient = next.said.empty() || now - next.saidSince >= rules.mindChange;
+    if (held && patient) next = {.said = wish, .saidSince = now, .waiting = {}, .waitingSince = {}};
+    return next;
+}
+
+}  // namespace treadwell::advice

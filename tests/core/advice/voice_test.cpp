@@ -1,0 +1,103 @@
+#include "core/advice/voice.h"
+
+#include "tests/core/advice/example.h"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <random>
+#include <vector>
+
+namespace treadwell::advice {
+namespace {
+
+using farm::Activity;
+using std::chrono::minutes;
+
+Advice adviceAt(double tonnesPerHour) {
+    return advise(exampleAt(tonnesPerHour, {tractor("Otter", 20), tractor("Finch", 20),
+                                            tractor("Heron", 20, Activity::away)}))
+        .value();
+}
+
+constexpr Instant kMorning{};
+
+/// What is said in each minute of a run of deliveries.
+std::vector<std::string> saidOver(const std::vector<double>& rates, const VoiceRules& rules = {}) {
+    std::vector<std::string> said;
+    Voice voice;
+    for (std::size_t i = 0; i < rates.size(); ++i) {
+        voice = hear(voice, adviceAt(rates[i]), kMorning + minutes{i}, rules);
+        said.push_back(voice.said);
+    }
+    return said;
+}
+
+std::size_t changesIn(const std::vector<std::string>& said) {
+    std::size_t changes = 0;
+    for (std::size_t i = 1; i < said.size(); ++i) changes += said[i] != said[i - 1] ? 1 : 0;
+    return changes;
+}
+
+TEST(Voice, WaitsBeforeItSpeaks) {
+    const auto said = saidOver(std::vector<double>(8, 256));
+    EXPECT_EQ(said[3], "");
+    EXPECT_EQ(said[4], "pack:Heron");
+    EXPECT_EQ(said[7], "pack:Heron");
+}
+
+TEST(Voice, OneOddMinuteSaysNothing) {
+    std::vector<double> rates(30, 150);
+    rates[10] = 256;
+    rates[20] = 256;
+    EXPECT_EQ(changesIn(saidOver(rates)), 0u);
+}
+
+TEST(Voice, WaitsBeforeItChangesItsMind) {
+    std::vector<double> rates(30, 256);
+    std::fill(rates.begin() + 6, rates.end(), 150.0);
+    const auto said = saidOver(rates);
+    EXPECT_EQ(said[13], "pack:Heron");  // said since minute 4
+    EXPECT_EQ(said[14], "");
+}
+
+TEST(Voice, IsSilentAboutASmallGain) {
+    const Advice advice = adviceAt(256);
+    const double gain = advice.best().outcome.chance.fraction() - advice.now().outcome.chance.fraction();
+    const std::vector<double> rates(20, 256);
+    EXPECT_EQ(saidOver(rates, {.leastChanceGain = gain + 0.01}).back(), "");
+    EXPECT_EQ(saidOver(rates, {.leastChanceGain = gain - 0.01}).back(), "pack:Heron");
+}
+
+TEST(Voice, FallsSilentAtOnceWhenItIsDone) {
+    Voice voice{.said = "pack:Heron", .saidSince = kMorning, .waiting = {}, .waitingSince = {}};
+    const Advice done =
+        advise(exampleAt(256, {tractor("Otter", 20), tractor("Finch", 20), tractor("Heron", 20)})).value();
+    voice = hear(voice, done, kMorning + minutes{1});
+    EXPECT_EQ(voice.said, "");
+}
+
+TEST(Voice, RemembersNothingButItsState) {
+    const Voice voice = hear({}, adviceAt(256), kMorning);
+    EXPECT_EQ(hear(voice, adviceAt(256), kMorning + minutes{5}),
+              hear(voice, adviceAt(256), kMorning + minutes{5}));
+}
+
+// Ten hours: a morning that two tractors carry, an afternoon that needs the third, each minute's pace off by
+// 15 % (1 sd). Without patience it flaps; with it the line changes once in two hours at most.
+TEST(Voice, DoesNotFlapOnANoisyDay) {
+    std::mt19937 noise{20260915};
+    std::normal_distribution<double> off{0.0, 0.15};
+    std::vector<double> rates;
+    for (int minute = 0; minute < 600; ++minute) {
+        rates.push_back((minute < 300 ? 190.0 : 250.0) * std::exp(off(noise)));
+    }
+    const std::size_t impatient = changesIn(saidOver(rates, {.hold = Seconds{0}, .mindChange = Seconds{0}}));
+    const std::size_t patient = changesIn(saidOver(rates));
+    EXPECT_GT(impatient, 30u);
+    EXPECT_LE(patient, 6u);
+    EXPECT_EQ(saidOver(rates).back(), "pack:Heron");
+}
+
+}  // namespace
+}  // namespace treadwell::advice
