@@ -46,6 +46,9 @@ const char* phraseTemplate(Code code) {
         // crop
         case Code::densityImpossible: return QT_TRANSLATE_NOOP("Phrase", "{1} at {2} dry matter is more than the pore-free {3}: check both");
         // density
+        case Code::tooFewLoads: return QT_TRANSLATE_NOOP("Phrase", "Too few loads yet for a pace: {1} of {2}");
+        case Code::noLoads: return QT_TRANSLATE_NOOP("Phrase", "No load has come yet");
+        case Code::siloUnknown: return QT_TRANSLATE_NOOP("Phrase", "This silo is not defined: define it first");
         case Code::packingTimesMismatch: return QT_TRANSLATE_NOOP("Phrase", "{1} packing times for {2} machines: give one for each machine");
         case Code::layerAssumed: return QT_TRANSLATE_NOOP("Phrase", "Layer not seen: {1} assumed");
         case Code::layerHeldToRange: return QT_TRANSLATE_NOOP("Phrase", "A layer of {1} is outside the equation: counted as {2}");

@@ -44,6 +44,9 @@ namespace treadwell {
     /* crop */ \
     X(densityImpossible) \
     /* density: entries, warnings, the working */ \
+    X(tooFewLoads) \
+    X(noLoads) \
+    X(siloUnknown) \
     X(packingTimesMismatch) \
     X(layerAssumed) \
     X(layerHeldToRange) \

@@ -24,6 +24,18 @@
         <translation>&quot;{1}&quot; usa ponto e &quot;{2}&quot; usa vírgula como sinal decimal: diga qual o arquivo usa (decimalSign: point ou comma)</translation>
     </message>
     <message>
+        <source>Too few loads yet for a pace: {1} of {2}</source>
+        <translation>Ainda poucas cargas para um ritmo: {1} de {2}</translation>
+    </message>
+    <message>
+        <source>No load has come yet</source>
+        <translation>Nenhuma carga chegou ainda</translation>
+    </message>
+    <message>
+        <source>This silo is not defined: define it first</source>
+        <translation>Este silo não está definido: defina-o primeiro</translation>
+    </message>
+    <message>
         <source>The entry's content cannot be read ({1})</source>
         <translation>O conteúdo do registro não pode ser lido ({1})</translation>
     </message>

@@ -69,6 +69,9 @@ std::vector<Argument> sampleArguments(Code code) {
         // crop
         case Code::densityImpossible: return {kDenser, kDryMatter, kDensity};
         // density
+        case Code::tooFewLoads: return {kCount, kMore};
+        case Code::noLoads: return {};
+        case Code::siloUnknown: return {};
         case Code::packingTimesMismatch: return {kCount, kMore};
         case Code::layerAssumed: return {kLayer};
         case Code::layerHeldToRange: return {kThicker, kLayer};

@@ -1,0 +1,22 @@
+#include "core/farm/geometry.h"
+
+#include <cmath>
+
+namespace treadwell::farm {
+
+Area workingArea(const Silo& silo, Length height) noexcept {
+    if (silo.filling == FillingWay::lifts) return silo.width * silo.length;
+    const double run = silo.rampSlope.runPerRise();
+    return silo.width * (height * std::sqrt(1.0 + run * run));
+}
+
+Volume levelVolume(const Silo& silo, Length height) noexcept {
+    const Length ramps = height * (silo.rampEnds * silo.rampSlope.runPerRise() / 2.0);
+    return silo.width * height * (silo.length - ramps);
+}
+
+Area crownedSection(Length width, Length wallHeight, Length crown, Slope side) noexcept {
+    return width * wallHeight + crown * (width - crown * side.runPerRise());
+}
+
+}  // namespace treadwell::farm

@@ -1,0 +1,19 @@
+#pragma once
+
+#include "core/farm/silo.h"
+#include "core/quantity/relations.h"
+
+namespace treadwell::farm {
+
+/// The surface on which crop is spread when the silo stands `height` high: the whole floor for level layers,
+/// the ramp W * z * sqrt(1 + s^2) for the progressive wedge (s the run of the ramp for one of rise).
+[[nodiscard]] Area workingArea(const Silo& silo, Length height) noexcept;
+
+/// Volume of a level bunker with its ramps inside the length: W*H*(L - n*s*H/2).
+[[nodiscard]] Volume levelVolume(const Silo& silo, Length height) noexcept;
+
+/// Cross-section filled to the walls and crowned: W*Hw + c*(W - k*c), the sides of the crown rising 1:k.
+/// Needs 2*k*c <= W.
+[[nodiscard]] Area crownedSection(Length width, Length wallHeight, Length crown, Slope side) noexcept;
+
+}  // namespace treadwell::farm

@@ -1,0 +1,158 @@
+#include "core/season/rolling.h"
+
+#include <algorithm>
+
+namespace treadwell::season {
+
+namespace {
+
+Seconds overlap(Instant begin, Instant end, Instant from, Instant to) {
+    return std::max(Seconds{0}, Seconds{std::min(end, to) - std::max(begin, from)});
+}
+
+Delivered deliveredBy(const std::vector<const LoadTipped*>& loads) {
+    Delivered delivered;
+    for (const LoadTipped* load : loads) {
+        if (delivered.loads == 0) delivered.first = load->at;
+        ++delivered.loads;
+        delivered.mass += load->load.mass;
+        delivered.dry += load->dryMass();
+        delivered.last = load->at;
+    }
+    return delivered;
+}
+
+AsFedRate rate(AsFedMass mass, Seconds time) {
+    return time > Seconds{0} ? mass / time : AsFedRate{};
+}
+
+PackingIntensity intensity(const std::map<farm::TractorId, Seconds>& packing, AsFedMass mass) {
+    Seconds total{0};
+    for (const auto& [tractor, time] : packing) total += time;
+    return mass > AsFedMass{} ? total / mass : PackingIntensity{};
+}
+
+std::vector<TractorNow> tractorsAt(const Day& day, Instant now) {
+    std::vector<TractorNow> tractors;
+    for (const auto& [id, tractor] : day.farm().tractors) {
+        TractorNow state;
+        state.tractor = id;
+        for (const WorkSpan& span : day.work) {
+            if (span.tractor != id || span.begin > now) continue;
+            const Instant end = day.endOf(span.begin, span.end, now);
+            const Seconds time{end - span.begin};
+            state.workedToday += time;
+            state.packedToday += time * span.packing.fraction();
+            if (!span.end || *span.end > now) {
+                state.activity = span.activity;
+                state.silo = span.silo;
+                state.packing = span.packing;
+                state.since = span.begin;
+            }
+        }
+        tractors.push_back(state);
+    }
+    return tractors;
+}
+
+}  // namespace
+
+std::optional<DryMatter> Delivered::dryMatter() const noexcept {
+    if (!(mass > AsFedMass{})) return std::nullopt;
+    return DryMatter::fromFraction(dry.si() / mass.si());
+}
+
+std::vector<const LoadTipped*> loadsOf(const Season& season, farm::SiloId silo, Instant from, Instant to) {
+    std::vector<const LoadTipped*> loads;
+    for (const auto& day : season.days()) {
+        if (day->end <= from || day->begin >= to) continue;
+        for (const LoadTipped& load : day->loads) {
+            if (load.load.silo == silo && load.at >= from && load.at < to) loads.push_back(&load);
+        }
+    }
+    return loads;
+}
+
+std::map<farm::TractorId, Seconds> packingOf(const Season& season, farm::SiloId silo, Instant from,
+                                             Instant to) {
+    std::map<farm::TractorId, Seconds> packing;
+    for (const auto& day : season.days()) {
+        if (day->end <= from || day->begin >= to) continue;
+        for (const WorkSpan& span : day->work) {
+            if (span.silo != silo || !(span.packing > Share{})) continue;
+            const Seconds time = overlap(span.begin, day->endOf(span.begin, span.end, to), from, to);
+            if (time > Seconds{0}) packing[span.tractor] += time * span.packing.fraction();
+        }
+    }
+    return packing;
+}
+
+Seconds unpaused(const Season& season, farm::SiloId silo, Instant from, Instant to) {
+    // Pauses may overlap (one for all, one for the silo): join them before they are cut out.
+    std::vector<std::pair<Instant, Instant>> pauses;
+    for (const auto& day : season.days()) {
+        for (const PauseSpan& pause : day->pauses) {
+            if (pause.silo && *pause.silo != silo) continue;
+            pauses.emplace_back(pause.begin,
+                                std::max(pause.begin, pause.end.value_or(std::min(day->end, to))));
+        }
+    }
+    std::sort(pauses.begin(), pauses.end());
+    Seconds time = overlap(from, to, from, to);
+    Instant counted = from;
+    for (const auto& [begin, end] : pauses) {
+        time -= overlap(std::max(begin, counted), std::max(end, counted), from, to);
+        counted = std::max(counted, end);
+    }
+    return std::max(Seconds{0}, time);
+}
+
+Rolling rollingAt(const Season& season, farm::SiloId silo, Instant now) {
+    using std::chrono::microseconds;
+    const Instant afterNow = now + microseconds{1};  // what happens now counts
+    Rolling rolling;
+    rolling.at = now;
+    rolling.silo = silo;
+    rolling.siloIn = deliveredBy(loadsOf(season, silo, Instant::min(), afterNow));
+
+    const auto later = [&](const auto& each) { return each->begin > now; };
+    const auto days = season.days();
+    const auto past = std::find_if(days.begin(), days.end(), later);
+    if (past == days.begin()) return rolling;
+    const Day& last = **std::prev(past);
+    for (auto each = past; each-- != days.begin() && !rolling.lastSample;) {
+        for (const Sample& sample : (*each)->samples) {
+            if (sample.at <= now) rolling.lastSample = sample;
+        }
+        if (!rolling.lastSample && (*each)->before.lastSample)
+            rolling.lastSample = (*each)->before.lastSample;
+    }
+    const auto carried = last.before.layers.find(silo);
+    if (carried != last.before.layers.end()) rolling.layer = carried->second;
+    for (const LayerNote& seen : last.layers) {
+        if (seen.what.silo == silo && seen.at <= now) rolling.layer = seen;
+    }
+    rolling.today = season.zone().dayOf(now);
+    rolling.tractors = tractorsAt(last, now);
+    for (const PauseSpan& pause : last.pauses) {
+        const bool here = !pause.silo || *pause.silo == silo;
+        if (here && pause.begin <= now && (!pause.end || *pause.end > now)) rolling.paused = true;
+    }
+
+    const Seconds window = season.farm().rules.rateWindow;
+    const Instant from = now - std::chrono::duration_cast<microseconds>(window);
+    const AsFedMass inWindow = deliveredBy(loadsOf(season, silo, from + microseconds{1}, afterNow)).mass;
+    rolling.rateInWindow = rate(inWindow, window);
+    rolling.packingInWindow = intensity(packingOf(season, silo, from, now), inWindow);
+
+    const Instant midnight = season.zone().startOf(*rolling.today);
+    rolling.todayIn = deliveredBy(loadsOf(season, silo, midnight, afterNow));
+    if (rolling.todayIn.loads > 0) {
+        const Instant first = rolling.todayIn.first;
+        rolling.rateToday = rate(rolling.todayIn.mass, unpaused(season, silo, first, now));
+        rolling.packingToday = intensity(packingOf(season, silo, first, now), rolling.todayIn.mass);
+    }
+    return rolling;
+}
+
+}  // namespace treadwell::season
