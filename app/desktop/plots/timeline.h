@@ -6,12 +6,15 @@
 #include "core/quantity/mass.h"
 
 #include <QWidget>
+#include <memory>
 #include <optional>
 #include <vector>
 
 class QCustomPlot;
 
 namespace treadwell::plots {
+
+class TimelinePlot;
 
 struct DeliveryMark {
     Instant at;
@@ -60,6 +63,7 @@ class Timeline final : public QWidget {
 
   public:
     explicit Timeline(const settings::Appearance& appearance, QWidget* parent = nullptr);
+    ~Timeline() override;
 
     /// A zoom that the user has set stays; without one the whole span is shown.
     void setView(const TimelineView& view);
@@ -75,18 +79,22 @@ class Timeline final : public QWidget {
     void wheelEvent(QWheelEvent* event) override;
     void showEvent(QShowEvent* event) override;
     void changeEvent(QEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
 
   private:
     void zoom(double factor, double about);
     void pan(double spans);
-    void show(double from, double to);
-    void refill();
-    void restyle();
+    void keepWithin(double from, double to);
+    void followScreen();
+    void refresh();
 
     const settings::Appearance& m_appearance;
     TimelineView m_view;
     bool m_zoomed = false;
     QCustomPlot* m_plot;
+    std::unique_ptr<TimelinePlot> m_curves;
 };
 
 }  // namespace treadwell::plots

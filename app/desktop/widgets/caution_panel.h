@@ -5,9 +5,6 @@
 #include <QScrollArea>
 #include <vector>
 
-class QLabel;
-class QVBoxLayout;
-
 namespace treadwell::widgets {
 
 struct CautionView {
@@ -33,7 +30,6 @@ class CautionPanel final : public QScrollArea {
 
     const settings::Appearance& m_appearance;
     std::vector<CautionView> m_cautions;
-    QWidget* m_page = nullptr;
 };
 
 }  // namespace treadwell::widgets

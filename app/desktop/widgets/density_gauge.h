@@ -9,7 +9,6 @@
 #include <optional>
 #include <variant>
 
-class QAbstractButton;
 class QLabel;
 class QPushButton;
 
@@ -19,6 +18,8 @@ class DistributionView;
 
 enum class Reading : std::uint8_t { layerNow, today, silo };
 inline constexpr std::array kReadings{Reading::layerNow, Reading::today, Reading::silo};
+
+[[nodiscard]] QString readingName(Reading reading);
 
 /// A density that can be shown.
 struct GaugeDensity {
@@ -55,6 +56,7 @@ class DensityGauge final : public QWidget {
     void changeEvent(QEvent* event) override;
 
   private:
+    [[nodiscard]] QString shortText(Reading reading) const;
     void refresh();
 
     const settings::Appearance& m_appearance;
@@ -62,12 +64,11 @@ class DensityGauge final : public QWidget {
     Reading m_selected = Reading::layerNow;
     QLabel* m_title;
     QLabel* m_number;
-    QLabel* m_unit;
     QLabel* m_band;
     QLabel* m_chance;
     DistributionView* m_distribution;
     QPushButton* m_working;
-    std::array<QAbstractButton*, kReadings.size()> m_buttons;
+    std::array<QPushButton*, kReadings.size()> m_buttons;
 };
 
 }  // namespace treadwell::widgets

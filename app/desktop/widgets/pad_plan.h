@@ -57,12 +57,12 @@ class PadPlan final : public QWidget {
 
   private:
     [[nodiscard]] Zone zoneAt(QPoint place) const;
-    [[nodiscard]] QRect siloRect() const;
+    [[nodiscard]] int columnsIn(Zone zone) const;
+    [[nodiscard]] int titleHeight() const;
     [[nodiscard]] int neededHeight() const;
-    TractorChip* addChip(const TractorView& tractor);
+    TractorChip* addChip();
     void layOut();
     void pick(TractorChip* chip);
-    void drop(TractorChip* chip, QPoint place);
     void moveTo(TractorChip* chip, Zone zone);
     void paintSilo(QPainter& painter) const;
     void paintZones(QPainter& painter) const;
@@ -70,7 +70,7 @@ class PadPlan final : public QWidget {
     const settings::Appearance& m_appearance;
     std::vector<TractorChip*> m_chips;
     TractorChip* m_picked = nullptr;
-    bool m_dragging = false;
+    TractorChip* m_dragged = nullptr;
 };
 
 [[nodiscard]] QString zoneName(Zone zone);

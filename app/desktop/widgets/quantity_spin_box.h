@@ -32,12 +32,14 @@ class QuantitySpinBox final : public QDoubleSpinBox {
     }
 
     /// How the text is read: `1.234 t`, or in words why it is not a number.
-    [[nodiscard]] QString echo() const;
+    [[nodiscard]] const QString& echo() const noexcept { return m_echo; }
     [[nodiscard]] bool isWrong() const noexcept { return m_wrong; }
 
     QValidator::State validate(QString& text, int& place) const override;
     double valueFromText(const QString& text) const override;
     QString textFromValue(double value) const override;
+    /// The base would take out grouping signs and so turn a refused 1.234,5 into 1.2345.
+    void fixup(QString&) const override {}
 
   signals:
     /// After an edit or a step, never after setSi().
@@ -46,19 +48,25 @@ class QuantitySpinBox final : public QDoubleSpinBox {
 
   protected:
     void wheelEvent(QWheelEvent* event) override;
-    void focusOutEvent(QFocusEvent* event) override;
     void changeEvent(QEvent* event) override;
 
   private:
+    [[nodiscard]] QString typedPart(const QString& text) const;
     void followUnits();
-    void judge();
+    void judge(const QString& text);
+    void finish();
+    void settle();
+    void tell(bool wrong, const QString& echo);
 
     const settings::Appearance& m_appearance;
     Dimension m_dimension;
     double m_si = 0.0;
     double m_lowestSi = 0.0;
     double m_highestSi = 0.0;
+    bool m_following = false;  ///< the value is set, not edited
     bool m_wrong = false;
+    QString m_refused;
+    QString m_echo;
     QAction* m_mark;
 };
 

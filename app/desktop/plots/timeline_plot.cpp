@@ -1,0 +1,211 @@
+#include "app/desktop/plots/timeline_plot.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace treadwell::plots {
+
+namespace {
+
+constexpr double kMissing = std::numeric_limits<double>::quiet_NaN();
+constexpr double kDeliveryRow = 0.03;  // of the height: marks at the foot, samples at the head
+constexpr double kSampleRow = 0.95;
+constexpr double kHeadroom = 1.25;  // above the highest value, so that no curve runs into the samples
+
+struct Points {
+    QVector<double> x;
+    QVector<double> y;
+
+    // NaN is a gap to the plot, an infinity would stretch its range without end.
+    void add(Instant at, double value) {
+        x.append(secondsOf(at));
+        y.append(std::isfinite(value) ? value : kMissing);
+    }
+    [[nodiscard]] double highest(double atLeast) const {
+        double most = atLeast;
+        for (const double value : y) {
+            if (value > most) most = value;
+        }
+        return most;
+    }
+    void give(QCPGraph& graph) const { graph.setData(x, y, true); }
+};
+
+template <class Q>
+double shownOr(const std::optional<Q>& quantity, const settings::DisplayUnits& units) {
+    return quantity ? units.shown(quantity->amount()) : kMissing;
+}
+
+QPen penOf(const QColor& colour, double width, Qt::PenStyle style) {
+    return QPen{colour, width, style, Qt::RoundCap, Qt::RoundJoin};
+}
+
+}  // namespace
+
+TimelinePlot::TimelinePlot(QCustomPlot& plot)
+    : m_plot{plot},
+      m_ticker{QSharedPointer<WallClockTicker>::create()},
+      m_markAxis{plot.axisRect()->addAxis(QCPAxis::atLeft)},
+      m_delivered{plot.addGraph(plot.xAxis, plot.yAxis)},
+      m_capacity{plot.addGraph(plot.xAxis, plot.yAxis)},
+      m_median{plot.addGraph(plot.xAxis, plot.yAxis2)},
+      m_low{plot.addGraph(plot.xAxis, plot.yAxis2)},
+      m_high{plot.addGraph(plot.xAxis, plot.yAxis2)},
+      m_target{plot.addGraph(plot.xAxis, plot.yAxis2)},
+      m_deliveries{plot.addGraph(plot.xAxis, m_markAxis)},
+      m_samples{plot.addGraph(plot.xAxis, m_markAxis)} {
+    m_plot.setPlottingHint(QCP::phFastPolylines);
+    m_plot.setNoAntialiasingOnDrag(true);
+    m_plot.xAxis->setTicker(m_ticker);
+    m_plot.yAxis2->setVisible(true);
+    m_markAxis->setVisible(false);
+    m_markAxis->setRange(0.0, 1.0);
+    for (QCPGraph* marks : {m_deliveries, m_samples}) marks->setLineStyle(QCPGraph::lsNone);
+    makeLegend();
+}
+
+void TimelinePlot::makeLegend() {
+    QCPLegend* legend = m_plot.legend;
+    m_plot.plotLayout()->insertRow(0);
+    m_plot.plotLayout()->addElement(0, 0, legend);
+    m_plot.plotLayout()->setRowStretchFactor(0, 0.001);
+    m_plot.plotLayout()->setRowSpacing(0);
+    legend->setFillOrder(QCPLegend::foColumnsFirst);
+    legend->setWrap(4);
+    legend->setMargins(QMargins{2, 2, 2, 2});
+    legend->setRowSpacing(0);
+    legend->setBorderPen(Qt::NoPen);
+    legend->setVisible(true);
+    m_high->removeFromLegend();  // one entry names both ends of the band
+}
+
+void TimelinePlot::fill(const TimelineView& view, const settings::DisplayUnits& units) {
+    m_plot.setLocale(units.locale());
+    m_ticker->setZone(view.zone);
+    nameAll(units);
+    fillRates(view, units);
+    fillDensities(view, units);
+    fillMarks(view);
+}
+
+void TimelinePlot::nameAll(const settings::DisplayUnits& units) {
+    m_delivered->setName(Timeline::tr("delivery, last 60 min"));
+    m_capacity->setName(Timeline::tr("packing capacity"));
+    m_median->setName(Timeline::tr("density, median"));
+    m_low->setName(Timeline::tr("its 80 % band"));
+    m_target->setName(Timeline::tr("target"));
+    m_deliveries->setName(Timeline::tr("load"));
+    m_samples->setName(Timeline::tr("dry-matter sample"));
+    m_plot.yAxis->setLabel(Timeline::tr("delivery and capacity, %1").arg(units.symbol(Dimension::asFedRate)));
+    m_plot.yAxis2->setLabel(Timeline::tr("density, %1").arg(units.symbol(Dimension::dryDensity)));
+}
+
+void TimelinePlot::fillRates(const TimelineView& view, const settings::DisplayUnits& units) {
+    Points delivered;
+    Points capacity;
+    for (const RatePoint& point : view.rates) {
+        delivered.add(point.at, units.shown(point.delivered.amount()));
+        capacity.add(point.at, shownOr(point.capacity, units));
+    }
+    delivered.give(*m_delivered);
+    capacity.give(*m_capacity);
+    const double least = units.shown(AsFedRate::fromTonnesPerHour(40).amount());
+    m_plot.yAxis->setRange(0.0, kHeadroom * capacity.highest(delivered.highest(least)));
+}
+
+void TimelinePlot::fillDensities(const TimelineView& view, const settings::DisplayUnits& units) {
+    Points median;
+    Points low;
+    Points high;
+    for (const DensityPoint& point : view.densities) {
+        median.add(point.at, shownOr(point.median, units));
+        low.add(point.at, shownOr(point.low80, units));
+        high.add(point.at, shownOr(point.high80, units));
+    }
+    median.give(*m_median);
+    low.give(*m_low);
+    high.give(*m_high);
+    Points target;
+    if (view.target) {
+        const double shown = units.shown(view.target->amount());
+        target.add(view.from, shown);
+        target.add(view.to, shown);
+    }
+    target.give(*m_target);
+    const double least = units.shown(DryDensity::fromKilogramsPerCubicMetre(240).amount());
+    m_plot.yAxis2->setRange(0.0, kHeadroom * target.highest(high.highest(least)));
+}
+
+void TimelinePlot::fillMarks(const TimelineView& view) {
+    Points deliveries;
+    Points samples;
+    for (const DeliveryMark& mark : view.deliveries) deliveries.add(mark.at, kDeliveryRow);
+    for (const SampleMark& mark : view.samples) samples.add(mark.at, kSampleRow);
+    deliveries.give(*m_deliveries);
+    samples.give(*m_samples);
+    for (QCPItemRect* pause : m_pauses) m_plot.removeItem(pause);
+    m_pauses.clear();
+    for (const Pause& pause : view.pauses) {
+        auto* shade = new QCPItemRect{&m_plot};
+        shade->topLeft->setTypeY(QCPItemPosition::ptAxisRectRatio);
+        shade->bottomRight->setTypeY(QCPItemPosition::ptAxisRectRatio);
+        shade->topLeft->setCoords(secondsOf(pause.from), 0.0);
+        shade->bottomRight->setCoords(secondsOf(pause.to), 1.0);
+        shade->setPen(Qt::NoPen);
+        shade->setBrush(m_pauseBrush);
+        shade->setLayer(QStringLiteral("grid"));
+        m_pauses.append(shade);
+    }
+}
+
+void TimelinePlot::style(const settings::Theme& theme, const QFont& font) {
+    m_plot.setBackground(theme.ground);
+    m_plot.axisRect()->setBackground(theme.panel);
+    m_plot.legend->setBrush(Qt::NoBrush);
+    m_plot.legend->setFont(font);
+    m_plot.legend->setTextColor(theme.ink);
+    m_pauseBrush = QBrush{theme.outline, Qt::BDiagPattern};
+    for (QCPItemRect* pause : m_pauses) pause->setBrush(m_pauseBrush);
+    styleAxes(theme, font);
+    styleCurves(theme);
+}
+
+void TimelinePlot::styleAxes(const settings::Theme& theme, const QFont& font) {
+    const QPen line{theme.outline, theme.lineWidth};
+    for (QCPAxis* axis : {m_plot.xAxis, m_plot.yAxis, m_plot.yAxis2}) {
+        axis->setBasePen(line);
+        axis->setTickPen(line);
+        axis->setSubTicks(false);
+        axis->setTickLabelFont(font);
+        axis->setLabelFont(font);
+        axis->setTickLabelColor(theme.ink);
+        axis->setLabelColor(theme.ink);
+        axis->grid()->setPen(QPen{theme.outline, 0.0, Qt::DotLine});
+        axis->grid()->setZeroLinePen(Qt::NoPen);
+    }
+    m_plot.xAxis->grid()->setVisible(!theme.bold);
+    m_plot.yAxis->grid()->setVisible(!theme.bold);
+    // Fixed margins: a longer label must not make the whole plot jump.
+    const QFontMetrics metrics{font};
+    const int side = metrics.height() * 2 + metrics.horizontalAdvance(QStringLiteral("000")) + 8;
+    m_plot.axisRect()->setAutoMargins(QCP::msNone);
+    m_plot.axisRect()->setMargins(QMargins{side, 6, side, metrics.height() * 2});
+}
+
+void TimelinePlot::styleCurves(const settings::Theme& theme) {
+    const double width = theme.lineWidth;
+    m_delivered->setPen(penOf(theme.delivery, width, Qt::SolidLine));
+    m_capacity->setPen(penOf(theme.capacity, width, Qt::DashLine));
+    m_median->setPen(penOf(theme.density, width + 1.5, Qt::SolidLine));
+    for (QCPGraph* end : {m_low, m_high}) end->setPen(penOf(theme.density, width, Qt::DotLine));
+    m_target->setPen(penOf(theme.target, width, Qt::DashDotLine));
+    const QPen mark{theme.delivery, width};
+    m_deliveries->setPen(mark);
+    m_deliveries->setScatterStyle(QCPScatterStyle{QCPScatterStyle::ssTriangle, mark, theme.panel, 9.0});
+    const QPen sample{theme.porosity, width};
+    m_samples->setPen(sample);
+    m_samples->setScatterStyle(QCPScatterStyle{QCPScatterStyle::ssDiamond, sample, theme.panel, 11.0});
+}
+
+}  // namespace treadwell::plots

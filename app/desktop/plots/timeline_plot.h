@@ -1,0 +1,40 @@
+#pragma once
+
+#include "app/desktop/plots/timeline.h"
+#include "app/desktop/plots/wall_clock_ticker.h"
+
+namespace treadwell::plots {
+
+/// The curves and marks of a timeline within a plot, which owns all that is made here.
+class TimelinePlot final {
+  public:
+    explicit TimelinePlot(QCustomPlot& plot);
+
+    void fill(const TimelineView& view, const settings::DisplayUnits& units);
+    void style(const settings::Theme& theme, const QFont& font);
+
+  private:
+    void makeLegend();
+    void nameAll(const settings::DisplayUnits& units);
+    void fillRates(const TimelineView& view, const settings::DisplayUnits& units);
+    void fillDensities(const TimelineView& view, const settings::DisplayUnits& units);
+    void fillMarks(const TimelineView& view);
+    void styleAxes(const settings::Theme& theme, const QFont& font);
+    void styleCurves(const settings::Theme& theme);
+
+    QCustomPlot& m_plot;
+    QSharedPointer<WallClockTicker> m_ticker;
+    QCPAxis* m_markAxis;
+    QCPGraph* m_delivered;
+    QCPGraph* m_capacity;
+    QCPGraph* m_median;
+    QCPGraph* m_low;
+    QCPGraph* m_high;
+    QCPGraph* m_target;
+    QCPGraph* m_deliveries;
+    QCPGraph* m_samples;
+    QVector<QCPItemRect*> m_pauses;
+    QBrush m_pauseBrush;
+};
+
+}  // namespace treadwell::plots

@@ -1,0 +1,51 @@
+#pragma once
+
+#include "app/desktop/widgets/pad_plan.h"
+
+class QToolButton;
+
+namespace treadwell::widgets {
+
+/// A tractor on the plan: name, mass, minutes in its zone, and the share of its time while it packs.
+class TractorChip final : public QWidget {
+    Q_OBJECT
+
+  public:
+    TractorChip(const settings::Appearance& appearance, QWidget* pad);
+
+    void setTractor(const TractorView& tractor);
+    [[nodiscard]] const TractorView& tractor() const noexcept { return m_tractor; }
+    void setPicked(bool picked);
+    [[nodiscard]] static QSize sizeIn(const settings::Appearance& appearance, Zone zone);
+
+  signals:
+    void clicked();
+    void dropped(QPoint onPad);
+    void zoneAsked(int direction);
+    void shareAsked(treadwell::Share share);
+    void dragging();
+
+  protected:
+    void paintEvent(QPaintEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
+
+  private:
+    [[nodiscard]] QString facts() const;
+    void placeStepper();
+    void stepShare(int direction);
+
+    const settings::Appearance& m_appearance;
+    TractorView m_tractor;
+    bool m_picked = false;
+    bool m_dragged = false;
+    QPoint m_grip;
+    QToolButton* m_less;
+    QToolButton* m_more;
+};
+
+}  // namespace treadwell::widgets

@@ -1,0 +1,106 @@
+#include "app/desktop/widgets/density_gauge.h"
+
+#include "app/desktop/widgets/distribution_view.h"
+
+#include <gtest/gtest.h>
+
+#include <QAccessible>
+#include <QPushButton>
+#include <QSignalSpy>
+#include <QTest>
+
+namespace treadwell::widgets {
+namespace {
+
+GaugeDensity reading(double median, double limit = 380.0) {
+    return {density::Distribution{{median, 0.14}, DryDensity::fromKilogramsPerCubicMetre(limit)},
+            DryDensity::fromKilogramsPerCubicMetre(225), DryDensity::fromKilogramsPerCubicMetre(236),
+            Chance::fromPercent(36)};
+}
+
+struct Gauge : testing::Test {
+    Gauge() {
+        appearance.setUnits(settings::DisplayUnits{UnitSystem::metric, QLocale::c()});
+        gauge.resize(480, 420);
+        gauge.show();
+    }
+    QPushButton* button(const QString& start) {
+        for (QPushButton* each : gauge.findChildren<QPushButton*>()) {
+            if (each->text().startsWith(start)) return each;
+        }
+        return nullptr;
+    }
+    settings::Appearance appearance;
+    DensityGauge gauge{appearance};
+};
+
+TEST_F(Gauge, SaysTheReasonWhileThereIsTooLittle) {
+    gauge.setView(Reading::layerNow, QStringLiteral("No dry-matter sample yet."));
+    EXPECT_TRUE(gauge.sentence().contains(QStringLiteral("No dry-matter sample yet.")));
+    EXPECT_FALSE(button(DensityGauge::tr("Show the working"))->isEnabled());
+}
+
+TEST_F(Gauge, SaysMedianWithBandChanceAndTarget) {
+    gauge.setView(Reading::layerNow, reading(212));
+    // Band ends 212 exp(-+1.2816 * 0.14) = 177 and 254.
+    for (const char* part : {"212", "177–254", "36", "225"}) {
+        EXPECT_TRUE(gauge.sentence().contains(QString::fromUtf8(part))) << part;
+    }
+}
+
+TEST_F(Gauge, SwitchesTheReadingAtATouch) {
+    gauge.setView(Reading::silo, reading(240));
+    QSignalSpy spy{&gauge, &DensityGauge::readingSelected};
+    QTest::mouseClick(button(readingName(Reading::silo)), Qt::LeftButton);
+    EXPECT_EQ(gauge.selected(), Reading::silo);
+    ASSERT_EQ(spy.count(), 1);
+    EXPECT_TRUE(gauge.sentence().contains(QStringLiteral("240")));
+}
+
+TEST_F(Gauge, AsksForTheWorkingOfTheShownReading) {
+    gauge.setView(Reading::today, reading(220));
+    gauge.select(Reading::today);
+    QSignalSpy spy{&gauge, &DensityGauge::workingRequested};
+    QTest::mouseClick(button(DensityGauge::tr("Show the working")), Qt::LeftButton);
+    ASSERT_EQ(spy.count(), 1);
+    EXPECT_EQ(spy.at(0).at(0).value<Reading>(), Reading::today);
+}
+
+TEST_F(Gauge, GivesItsMedianAsAReadableValue) {
+    gauge.setView(Reading::layerNow, reading(212));
+    auto* view = gauge.findChild<DistributionView*>();
+    QAccessibleInterface* accessible = QAccessible::queryAccessibleInterface(view);
+    ASSERT_NE(accessible, nullptr);
+    EXPECT_EQ(accessible->role(), QAccessible::Indicator);
+    EXPECT_FALSE(accessible->text(QAccessible::Name).isEmpty());
+    EXPECT_TRUE(accessible->text(QAccessible::Value).startsWith(QStringLiteral("212")));
+    ASSERT_NE(accessible->valueInterface(), nullptr);
+    EXPECT_NEAR(accessible->valueInterface()->currentValue().toDouble(), 212.0, 1e-9);
+    EXPECT_LT(accessible->valueInterface()->minimumValue().toDouble(), 177.0);
+    EXPECT_GT(accessible->valueInterface()->maximumValue().toDouble(), 254.0);
+}
+
+TEST_F(Gauge, KeepsEverythingThatItMarksOnTheAxis) {
+    auto* view = gauge.findChild<DistributionView*>();
+    for (const double limit : {180.0, 380.0, 620.0}) {
+        gauge.setView(Reading::layerNow, reading(212, limit));
+        EXPECT_GT(view->axis().high, limit);
+        EXPECT_LE(view->axis().low, 100.0);
+    }
+}
+
+// A pixel of the curve's area at the limit carries the colour of the curve only where mass lies there.
+TEST_F(Gauge, DrawsTheMassThatLiesAtTheLimit) {
+    auto* view = gauge.findChild<DistributionView*>();
+    const auto colourBesideLimit = [&](double median) {
+        gauge.setView(Reading::layerNow, reading(median, 260.0));
+        const DensityAxis axis = view->axis();
+        const QPoint place{static_cast<int>(axis.x(260.0)) - 4, static_cast<int>(axis.area.center().y())};
+        return view->grab().toImage().pixelColor(place);
+    };
+    EXPECT_EQ(colourBesideLimit(330.0), appearance.theme().density);
+    EXPECT_EQ(colourBesideLimit(150.0), appearance.theme().panel);
+}
+
+}  // namespace
+}  // namespace treadwell::widgets
