@@ -29,6 +29,13 @@ struct Points {
         }
         return most;
     }
+    [[nodiscard]] double lowest(double atMost) const {
+        double least = atMost;
+        for (const double value : y) {
+            if (value < least) least = value;
+        }
+        return least;
+    }
     void give(QCPGraph& graph) const { graph.setData(x, y, true); }
 };
 
@@ -61,6 +68,7 @@ TimelinePlot::TimelinePlot(QCustomPlot& plot)
     m_plot.yAxis2->setVisible(true);
     m_markAxis->setVisible(false);
     m_markAxis->setRange(0.0, 1.0);
+    m_capacity->setLineStyle(QCPGraph::lsStepLeft);  // it changes when a tractor comes or goes
     for (QCPGraph* marks : {m_deliveries, m_samples}) marks->setLineStyle(QCPGraph::lsNone);
     makeLegend();
 }
@@ -134,7 +142,8 @@ void TimelinePlot::fillDensities(const TimelineView& view, const settings::Displ
     }
     target.give(*m_target);
     const double least = units.shown(DryDensity::fromKilogramsPerCubicMetre(240).amount());
-    m_plot.yAxis2->setRange(0.0, kHeadroom * target.highest(high.highest(least)));
+    const double foot = units.shown(DryDensity::fromKilogramsPerCubicMetre(100).amount());
+    m_plot.yAxis2->setRange(low.lowest(foot), kHeadroom * target.highest(high.highest(least)));
 }
 
 void TimelinePlot::fillMarks(const TimelineView& view) {

@@ -108,7 +108,8 @@ Theme outdoorTheme() {
             .bold = true};
 }
 
-// Edges of our own: the style derives its own from the window colour, and on white they are faint greys.
+// Edges of our own: the style derives its own from the window colour, and on white they are faint greys. A
+// widget with the property `edged` has one round it.
 QString styleSheetOf(const Theme& theme) {
     static const QString kSheet = QStringLiteral(
         "QPushButton, QToolButton { background: %1; color: %2; border: %6px solid %3; border-radius: 6px;"
@@ -120,7 +121,11 @@ QString styleSheetOf(const Theme& theme) {
         "QPushButton:disabled, QToolButton:disabled { border-style: dashed; }"
         "QAbstractSpinBox, QLineEdit { background: %1; color: %2; border: %6px solid %3; border-radius: 4px;"
         " padding: 2px 6px; selection-background-color: %4; selection-color: %5; }"
-        "QAbstractSpinBox:focus, QLineEdit:focus { border-color: %4; }");
+        "QAbstractSpinBox:focus, QLineEdit:focus { border-color: %4; }"
+        "*[edged=\"true\"] { border: %6px solid %3; border-radius: 6px; }"
+        "QScrollBar:vertical { background: %1; width: 16px; }"
+        "QScrollBar::handle:vertical { background: %3; min-height: 40px; border-radius: 6px; margin: 2px; }"
+        "QScrollBar::add-line, QScrollBar::sub-line { height: 0px; }");
     const int thin = theme.bold ? 3 : 1;
     return kSheet.arg(theme.panel.name(), theme.ink.name(), theme.outline.name(), theme.accent.name(),
                       theme.onAccent.name(), QString::number(thin), QString::number(thin + 2));

@@ -13,7 +13,7 @@ AdviceLine::AdviceLine(const settings::Appearance& appearance, QWidget* parent)
       m_sentence{new QLabel},
       m_accept{new QPushButton},
       m_decline{new QPushButton} {
-    setFrameShape(QFrame::StyledPanel);
+    setProperty("edged", true);
     auto* layout = new QHBoxLayout{this};
     layout->addWidget(m_sentence, 1);
     layout->addWidget(m_accept);

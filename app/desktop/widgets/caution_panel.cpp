@@ -22,6 +22,7 @@ QLabel* wrappedLabel(const QString& text) {
 
 CautionPanel::CautionPanel(const settings::Appearance& appearance, QWidget* parent)
     : QScrollArea{parent}, m_appearance{appearance} {
+    setProperty("edged", true);
     setWidgetResizable(true);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     connect(&appearance, &settings::Appearance::changed, this, &CautionPanel::refresh);

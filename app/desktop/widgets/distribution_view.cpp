@@ -210,8 +210,11 @@ void DistributionView::paintMarks(QPainter& painter, const GaugeDensity& shown) 
     const double row = fontMetrics().height();
     for (const Mark& mark : marks) {
         const double x = axis.x(shownOf(m_appearance, mark.at));
+        const QLineF line{x, row * mark.row, x, axis.area.bottom()};
+        painter.setPen(QPen{theme.panel, theme.lineWidth + 3.5});  // so that it stands out from the curve too
+        painter.drawLine(line);
         painter.setPen(QPen{mark.colour, theme.lineWidth + 0.5, mark.style});
-        painter.drawLine(QPointF{x, row * mark.row}, QPointF{x, axis.area.bottom()});
+        painter.drawLine(line);
     }
     for (const Mark& mark : marks) {
         const double x = axis.x(shownOf(m_appearance, mark.at));

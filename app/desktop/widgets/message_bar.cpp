@@ -17,7 +17,7 @@ MessageBar::MessageBar(const settings::Appearance& appearance, QWidget* parent)
       m_text{new QLabel},
       m_rest{new QLabel},
       m_putAway{new QPushButton} {
-    setFrameShape(QFrame::StyledPanel);
+    setProperty("edged", true);
     auto* layout = new QHBoxLayout{this};
     layout->addWidget(m_mark);
     layout->addWidget(m_text, 1);

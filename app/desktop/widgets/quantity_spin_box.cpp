@@ -41,6 +41,7 @@ QuantitySpinBox::QuantitySpinBox(const settings::Appearance& appearance, Dimensi
     : QDoubleSpinBox{parent}, m_appearance{appearance}, m_dimension{dimension}, m_mark{new QAction{this}} {
     m_highestSi = appearance.units().fromShown(dimension, kWidestShown).si;
     setKeyboardTracking(false);
+    setButtonSymbols(QAbstractSpinBox::NoButtons);  // too small for a finger; the arrow keys step
     setFocusPolicy(Qt::StrongFocus);
     setDecimals(kDecimalsKept);
     lineEdit()->addAction(m_mark, QLineEdit::TrailingPosition);

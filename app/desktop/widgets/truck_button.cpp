@@ -12,6 +12,7 @@ namespace {
 
 constexpr std::chrono::milliseconds kLongPress{600};
 constexpr double kNameSize = 1.4;
+constexpr double kFaceMillimetres = 42.0;
 
 }  // namespace
 
@@ -104,6 +105,7 @@ void TruckButton::setTruck(const TruckView& truck) {
     m_face->setTruck(truck);
     const int height = m_appearance.pixels(settings::kYardButtonMillimetres);
     m_face->setFixedHeight(height);
+    m_face->setMinimumWidth(m_appearance.pixels(kFaceMillimetres));
     m_details->setFixedSize(m_appearance.pixels(settings::kControlMillimetres), height);
     m_details->setAccessibleName(tr("Details of a load of %1").arg(truck.name));
     m_details->setToolTip(m_details->accessibleName());
