@@ -37,6 +37,19 @@ const char* phraseTemplate(Code code) {
         case Code::readingsMissing: return QT_TRANSLATE_NOOP("Phrase", "There are no readings: enter at least one");
         case Code::spanEmpty: return QT_TRANSLATE_NOOP("Phrase", "The end must lie after the begin, {1}");
         case Code::dishDisagrees: return QT_TRANSLATE_NOOP("Phrase", "{1} is entered, but the dish gives {2}: check the weights");
+        // journal
+        case Code::journalExists: return QT_TRANSLATE_NOOP("Phrase", "{1} is there already: choose another name, or move it away");
+        case Code::journalForeign: return QT_TRANSLATE_NOOP("Phrase", "{1} is not a season of Treadwell: choose another file");
+        case Code::journalDamaged: return QT_TRANSLATE_NOOP("Phrase", "{1} is damaged ({2}): keep it, and open its latest backup");
+        case Code::journalNewer: return QT_TRANSLATE_NOOP("Phrase", "{1} is of layout {2} and this version writes {3}: open for reading only; a newer version of Treadwell writes it");
+        case Code::journalTooNew: return QT_TRANSLATE_NOOP("Phrase", "{1} is of layout {2} and this version knows up to {3}: open it with a newer version of Treadwell");
+        case Code::journalHeld: return QT_TRANSLATE_NOOP("Phrase", "Process {2} on {3} has been writing {1} since {4}: open for reading only; close it there to write here");
+        case Code::journalMediumReadOnly: return QT_TRANSLATE_NOOP("Phrase", "{1} or its folder cannot be written: open for reading only; copy it to this machine to write");
+        case Code::journalNeedsFolder: return QT_TRANSLATE_NOOP("Phrase", "Entries of {1} still lie in the file beside it that ends in -wal, and the folder cannot be written: copy both together into a folder of this machine and open it there");
+        case Code::journalReadOnly: return QT_TRANSLATE_NOOP("Phrase", "Nothing is recorded: {1} is open for reading only");
+        case Code::journalWriteFailed: return QT_TRANSLATE_NOOP("Phrase", "The entry is not recorded: {1} cannot be written ({2}); check the disk and its free space");
+        case Code::chainBroken: return QT_TRANSLATE_NOOP("Phrase", "The record does not hold together from entry {2} of device {1} on: something was changed or lost outside Treadwell; compare it with a backup");
+        case Code::entryOutOfOrder: return QT_TRANSLATE_NOOP("Phrase", "Entry {2} of device {1} does not follow the last one here: the entries between them, or the right copy of the file, are needed");
         // formats
         case Code::textIsUtf16: return QT_TRANSLATE_NOOP("Phrase", "The file is written in UTF-16: save it as text in UTF-8");
         case Code::headerMissing: return QT_TRANSLATE_NOOP("Phrase", "The file has no header row: its first line must name the columns");

@@ -1,9 +1,12 @@
 #include "core/base/atomic_file.h"
 
+#include "core/base/descriptor.h"
+
 #include <fcntl.h>
 #include <unistd.h>
 
 #include <cerrno>
+#include <cstdio>
 #include <cstdlib>
 #include <fstream>
 #include <sstream>
@@ -12,20 +15,6 @@
 namespace treadwell {
 
 namespace {
-
-class Descriptor {
-  public:
-    explicit Descriptor(int fd) : m_fd(fd) {}
-    ~Descriptor() {
-        if (m_fd >= 0) ::close(m_fd);
-    }
-    Descriptor(const Descriptor&) = delete;
-    Descriptor& operator=(const Descriptor&) = delete;
-    [[nodiscard]] int get() const { return m_fd; }
-
-  private:
-    int m_fd;
-};
 
 std::string reason(int error) {
     return std::generic_category().message(error);
@@ -44,7 +33,6 @@ bool writeAll(int fd, std::string_view content) {
 }  // namespace
 
 Result<void> writeFileAtomically(const std::filesystem::path& path, std::string_view content) {
-    const auto folder = path.has_parent_path() ? path.parent_path() : std::filesystem::path{"."};
     std::string beside = path.string() + ".XXXXXX";
     int error = 0;
     {
@@ -57,11 +45,25 @@ Result<void> writeFileAtomically(const std::filesystem::path& path, std::string_
         ::unlink(beside.c_str());
         return fail(Code::fileUnwritable, "file", path.string(), reason(error));
     }
-    const Descriptor directory{::open(folder.c_str(), O_RDONLY | O_DIRECTORY)};
-    if (directory.get() < 0 || ::fsync(directory.get()) != 0) {
+    return syncFolderOf(path);
+}
+
+Result<void> syncFolderOf(const std::filesystem::path& path) {
+    const auto folder = path.has_parent_path() ? path.parent_path() : std::filesystem::path{"."};
+    const Descriptor directory{::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC)};
+    if (!directory.isOpen() || ::fsync(directory.get()) != 0) {
         return fail(Code::fileUnwritable, "file", path.string(), reason(errno));
     }
     return {};
+}
+
+Result<void> publishFile(const std::filesystem::path& made, const std::filesystem::path& path) {
+    const Descriptor file{::open(made.c_str(), O_RDONLY | O_CLOEXEC)};
+    if (!file.isOpen() || ::fsync(file.get()) != 0 ||
+        ::renameat2(AT_FDCWD, made.c_str(), AT_FDCWD, path.c_str(), RENAME_NOREPLACE) != 0) {
+        return fail(Code::fileUnwritable, "file", path.string(), reason(errno));
+    }
+    return syncFolderOf(path);
 }
 
 Result<std::string> readFile(const std::filesystem::path& path) {

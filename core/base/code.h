@@ -35,6 +35,19 @@ namespace treadwell {
     X(readingsMissing) \
     X(spanEmpty) \
     X(dishDisagrees) \
+    /* journal */ \
+    X(journalExists) \
+    X(journalForeign) \
+    X(journalDamaged) \
+    X(journalNewer) \
+    X(journalTooNew) \
+    X(journalHeld) \
+    X(journalMediumReadOnly) \
+    X(journalNeedsFolder) \
+    X(journalReadOnly) \
+    X(journalWriteFailed) \
+    X(chainBroken) \
+    X(entryOutOfOrder) \
     /* formats */ \
     X(textIsUtf16) \
     X(headerMissing) \

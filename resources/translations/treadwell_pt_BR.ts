@@ -4,6 +4,54 @@
 <context>
     <name>Phrase</name>
     <message>
+        <source>{1} is there already: choose another name, or move it away</source>
+        <translation>{1} já existe: escolha outro nome ou mova esse arquivo</translation>
+    </message>
+    <message>
+        <source>{1} is not a season of Treadwell: choose another file</source>
+        <translation>{1} não é uma safra do Treadwell: escolha outro arquivo</translation>
+    </message>
+    <message>
+        <source>{1} is damaged ({2}): keep it, and open its latest backup</source>
+        <translation>{1} está danificado ({2}): guarde-o e abra a cópia de segurança mais recente</translation>
+    </message>
+    <message>
+        <source>{1} is of layout {2} and this version writes {3}: open for reading only; a newer version of Treadwell writes it</source>
+        <translation>{1} tem o formato {2} e esta versão grava o {3}: aberto somente para leitura; uma versão mais nova do Treadwell pode gravá-lo</translation>
+    </message>
+    <message>
+        <source>{1} is of layout {2} and this version knows up to {3}: open it with a newer version of Treadwell</source>
+        <translation>{1} tem o formato {2} e esta versão conhece até o {3}: abra-o com uma versão mais nova do Treadwell</translation>
+    </message>
+    <message>
+        <source>Process {2} on {3} has been writing {1} since {4}: open for reading only; close it there to write here</source>
+        <translation>O processo {2} em {3} está gravando {1} desde {4}: aberto somente para leitura; feche-o lá para gravar aqui</translation>
+    </message>
+    <message>
+        <source>{1} or its folder cannot be written: open for reading only; copy it to this machine to write</source>
+        <translation>{1} ou sua pasta não pode ser gravada: aberto somente para leitura; copie-o para esta máquina para gravar</translation>
+    </message>
+    <message>
+        <source>Entries of {1} still lie in the file beside it that ends in -wal, and the folder cannot be written: copy both together into a folder of this machine and open it there</source>
+        <translation>Há registros de {1} ainda no arquivo ao lado que termina em -wal, e a pasta não pode ser gravada: copie os dois juntos para uma pasta desta máquina e abra-o lá</translation>
+    </message>
+    <message>
+        <source>Nothing is recorded: {1} is open for reading only</source>
+        <translation>Nada foi registrado: {1} está aberto somente para leitura</translation>
+    </message>
+    <message>
+        <source>The entry is not recorded: {1} cannot be written ({2}); check the disk and its free space</source>
+        <translation>O registro não foi gravado: {1} não pode ser escrito ({2}); confira o disco e o espaço livre</translation>
+    </message>
+    <message>
+        <source>The record does not hold together from entry {2} of device {1} on: something was changed or lost outside Treadwell; compare it with a backup</source>
+        <translation>O registro não se sustenta a partir da entrada {2} do aparelho {1}: algo foi alterado ou perdido fora do Treadwell; compare com uma cópia de segurança</translation>
+    </message>
+    <message>
+        <source>Entry {2} of device {1} does not follow the last one here: the entries between them, or the right copy of the file, are needed</source>
+        <translation>A entrada {2} do aparelho {1} não segue a última daqui: faltam as entradas entre elas, ou a cópia certa do arquivo</translation>
+    </message>
+    <message>
         <source>The file is written in UTF-16: save it as text in UTF-8</source>
         <translation>O arquivo está em UTF-16: salve-o como texto em UTF-8</translation>
     </message>

@@ -60,6 +60,19 @@ std::vector<Argument> sampleArguments(Code code) {
         case Code::readingsMissing: return {};
         case Code::spanEmpty: return {Argument{Instant{}}};
         case Code::dishDisagrees: return {kDryMatter, kDrier};
+        // journal
+        case Code::journalExists: return {kText};
+        case Code::journalForeign: return {kText};
+        case Code::journalDamaged: return {kText, kOther};
+        case Code::journalNewer: return {kText, kCount, kMore};
+        case Code::journalTooNew: return {kText, kCount, kMore};
+        case Code::journalHeld: return {kText, kCount, kOther, Argument{Instant{}}};
+        case Code::journalMediumReadOnly: return {kText};
+        case Code::journalNeedsFolder: return {kText};
+        case Code::journalReadOnly: return {kText};
+        case Code::journalWriteFailed: return {kText, kOther};
+        case Code::chainBroken: return {kText, kCount};
+        case Code::entryOutOfOrder: return {kText, kCount};
         // formats
         case Code::textIsUtf16: return {};
         case Code::headerMissing: return {};

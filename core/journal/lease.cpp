@@ -1,0 +1,66 @@
+#include "core/journal/lease.h"
+
+#include "core/base/number_text.h"
+
+#include <fcntl.h>
+#include <sys/file.h>
+
+#include <array>
+#include <cerrno>
+#include <system_error>
+
+namespace treadwell::journal {
+
+namespace {
+
+// Three lines: process, host, microseconds.
+std::string ownText(Instant now) {
+    std::array<char, 256> host{};
+    ::gethostname(host.data(), host.size() - 1);
+    return std::to_string(::getpid()) + '\n' + host.data() + '\n' + std::to_string(toMicroseconds(now)) +
+           '\n';
+}
+
+/// What can be read of it: an owner that was killed while it wrote its name is still the owner.
+LeaseOwner ownerFrom(std::string_view text) {
+    const auto line = [&text] {
+        const auto end = text.find('\n');
+        const auto found = text.substr(0, end);
+        text = end == std::string_view::npos ? std::string_view{} : text.substr(end + 1);
+        return found;
+    };
+    LeaseOwner owner;
+    owner.pid = integerFromText(line()).value_or(0);
+    owner.host = line();
+    owner.since = instantFromMicroseconds(integerFromText(line()).value_or(0));
+    return owner;
+}
+
+std::string readAll(int fd) {
+    std::array<char, 512> text{};
+    const ssize_t size = ::pread(fd, text.data(), text.size(), 0);
+    return {text.data(), static_cast<std::size_t>(std::max<ssize_t>(size, 0))};
+}
+
+}  // namespace
+
+Result<std::variant<Lease, LeaseOwner>> Lease::take(const std::filesystem::path& journal, Instant now) {
+    const std::string path = journal.string() + ".lease";
+    Descriptor file{::open(path.c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0600)};
+    const auto failed = [&path] {
+        return fail(Code::fileUnwritable, "file", path, std::generic_category().message(errno));
+    };
+    if (!file.isOpen()) return failed();
+    if (::flock(file.get(), LOCK_EX | LOCK_NB) != 0) {
+        if (errno != EWOULDBLOCK) return failed();
+        return ownerFrom(readAll(file.get()));
+    }
+    const std::string text = ownText(now);
+    if (::ftruncate(file.get(), 0) != 0 ||
+        ::pwrite(file.get(), text.data(), text.size(), 0) != static_cast<ssize_t>(text.size())) {
+        return failed();
+    }
+    return Lease{std::move(file)};
+}
+
+}  // namespace treadwell::journal

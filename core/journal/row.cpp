@@ -1,0 +1,117 @@
+#include "core/journal/row.h"
+
+#include <sqlite3.h>
+
+#include <algorithm>
+#include <memory>
+#include <utility>
+
+namespace treadwell::journal {
+
+namespace {
+
+struct Finalize {
+    void operator()(sqlite3_stmt* statement) const { sqlite3_finalize(statement); }
+};
+
+/// Reads the columns of one row from left to right. SQLiteCpp's Column counts references to its statement,
+/// which would cost as much as reading the row.
+class RowReader {
+  public:
+    explicit RowReader(sqlite3_stmt* statement) : m_statement(statement) {}
+
+    std::int64_t integer() { return sqlite3_column_int64(m_statement, m_column++); }
+    std::string text() {
+        const auto* begin = reinterpret_cast<const char*>(sqlite3_column_text(m_statement, m_column));
+        const int size = sqlite3_column_bytes(m_statement, m_column++);
+        return begin == nullptr ? std::string{} : std::string(begin, static_cast<std::size_t>(size));
+    }
+    template <std::size_t size>
+    void bytes(std::array<std::uint8_t, size>& target) {
+        const auto* begin = static_cast<const std::uint8_t*>(sqlite3_column_blob(m_statement, m_column));
+        if (sqlite3_column_bytes(m_statement, m_column) != static_cast<int>(size)) {
+            throw SQLite::Exception("column " + std::to_string(m_column) + " of row " +
+                                    std::to_string(sqlite3_column_int64(m_statement, 0)) +
+                                    " has the wrong size");
+        }
+        std::copy_n(begin, size, target.begin());
+        ++m_column;
+    }
+    [[nodiscard]] bool isNull() const { return sqlite3_column_type(m_statement, m_column) == SQLITE_NULL; }
+
+  private:
+    sqlite3_stmt* m_statement;
+    int m_column = 1;  // after seq
+};
+
+entries::StoredEntry entryOf(sqlite3_stmt* statement) {
+    RowReader row{statement};
+    entries::StoredEntry entry;
+    entries::Header& header = entry.header;
+    row.bytes(header.id.value.bytes);
+    row.bytes(header.device.value.bytes);
+    header.deviceSequence = row.integer();
+    header.lamport = row.integer();
+    row.bytes(header.author.value.bytes);
+    header.kind = row.text();
+    header.kindVersion = static_cast<int>(row.integer());
+    header.happened = instantFromMicroseconds(row.integer());
+    header.recorded = instantFromMicroseconds(row.integer());
+    header.utcOffsetMinutes = static_cast<int>(row.integer());
+    if (row.isNull()) {
+        row.integer();
+    } else {
+        row.bytes(header.target.emplace().value.bytes);
+    }
+    entry.payload = row.text();
+    row.bytes(entry.hash);
+    return entry;
+}
+
+void check(SQLite::Database& database, int code) {
+    if (code != SQLITE_OK) throw SQLite::Exception(database.getHandle(), code);
+}
+
+}  // namespace
+
+void bindRow(SQLite::Statement& insert, const entries::StoredEntry& entry) {
+    int column = 0;
+    const auto bytes = [&](const auto& array) {
+        insert.bindNoCopy(++column, array.data(), static_cast<int>(array.size()));
+    };
+    const auto integer = [&](std::int64_t number) { insert.bind(++column, number); };
+    const entries::Header& header = entry.header;
+    bytes(header.id.value.bytes);
+    bytes(header.device.value.bytes);
+    integer(header.deviceSequence);
+    integer(header.lamport);
+    bytes(header.author.value.bytes);
+    insert.bindNoCopy(++column, header.kind);
+    integer(header.kindVersion);
+    integer(toMicroseconds(header.happened));
+    integer(toMicroseconds(header.recorded));
+    integer(header.utcOffsetMinutes);
+    if (header.target) {
+        bytes(header.target->value.bytes);
+    } else {
+        insert.bind(++column);
+    }
+    insert.bindNoCopy(++column, entry.payload);
+    bytes(entry.hash);
+}
+
+void readRows(SQLite::Database& database, const std::function<void(entries::StoredEntry&&)>& take) {
+    sqlite3_stmt* prepared = nullptr;
+    check(database,
+          sqlite3_prepare_v2(database.getHandle(),
+                             "SELECT seq, id, device, device_seq, lamport, author, kind, kind_version,"
+                             " happened_us, recorded_us, utc_offset_min, target, payload, hash"
+                             " FROM entry ORDER BY seq",
+                             -1, &prepared, nullptr));
+    const std::unique_ptr<sqlite3_stmt, Finalize> statement{prepared};
+    int code = sqlite3_step(prepared);
+    for (; code == SQLITE_ROW; code = sqlite3_step(prepared)) take(entryOf(prepared));
+    if (code != SQLITE_DONE) check(database, code);
+}
+
+}  // namespace treadwell::journal
