@@ -291,12 +291,12 @@ std::string heightFile(const std::vector<Load>& loads, Lot& lot) {
             dryGrams += loads[next].netKilograms * kDryMatterPerMille[day];
         const auto profile = Profile::ofVolume(dryGrams * 1'000'000 / kEveningDensity[day]);
         const std::string time = stamp(at(static_cast<int>(day) + 1, 17, 30));
-        for (std::int64_t along = 2000; along < Profile::kLength; along += 8000) {
+        for (std::int64_t along = 2500; along < Profile::kLength; along += 5000) {
             for (const std::int64_t across : {2000, 7000, 12000}) {
                 const std::int64_t height = profile.heightAt(along, across);
                 const std::int64_t seen =
                     height == 0 ? 0 : std::max<std::int64_t>(0, height + lot.between(-40, 40));
-                text += time + ',' + kSilo + ',' + std::to_string(along / 1000) + ',' +
+                text += time + ',' + kSilo + ',' + decimal(along / 100, 1) + ',' +
                         std::to_string(across / 1000) + ',' + decimal((seen + 5) / 10, 2) + '\n';
             }
         }

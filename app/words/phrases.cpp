@@ -111,6 +111,26 @@ const char* phraseTemplate(Code code) {
         case Code::adviceFewPasses: return QT_TRANSLATE_NOOP("Phrase", "{1} passes over each layer, at least {2} asked");
         case Code::adviceDearer: return QT_TRANSLATE_NOOP("Phrase", "Would do too, at more cost or with more change");
         case Code::adviceNotNeeded: return QT_TRANSLATE_NOOP("Phrase", "Not needed for the target");
+        // intake
+        case Code::columnMissing: return QT_TRANSLATE_NOOP("Phrase", "No column tells this; the columns are {1}: name one after it");
+        case Code::columnTwice: return QT_TRANSLATE_NOOP("Phrase", "\"{1}\" and \"{2}\" both tell this: rename the one that does not");
+        case Code::rowRagged: return QT_TRANSLATE_NOOP("Phrase", "The row has {1} cells and the header {2}: check its delimiters and quotation marks");
+        case Code::numberUnreadable: return QT_TRANSLATE_NOOP("Phrase", "\"{1}\" is not a number in this file: write digits and the file's decimal sign alone");
+        case Code::wordUnknown: return QT_TRANSLATE_NOOP("Phrase", "\"{1}\" is not a word known here: use one of {2}");
+        case Code::nameUnknown: return QT_TRANSLATE_NOOP("Phrase", "Nothing on this farm is called \"{1}\": define it, or correct the name");
+        case Code::nameShared: return QT_TRANSLATE_NOOP("Phrase", "Several things on this farm are called \"{1}\": give them names that differ");
+        case Code::wallTimeUnreadable: return QT_TRANSLATE_NOOP("Phrase", "\"{1}\" is not a date and time: write it like 15.09.2026 14:25 or 2026-09-15 14:25:30");
+        case Code::dateOrderAmbiguous: return QT_TRANSLATE_NOOP("Phrase", "\"{1}\" can be read day first or month first: say which (dateOrder: dayFirst or monthFirst)");
+        case Code::clockChanged: return QT_TRANSLATE_NOOP("Phrase", "The clocks changed then: the first time that fits, {1}, is taken");
+        case Code::massUnitMissing: return QT_TRANSLATE_NOOP("Phrase", "The weights have no unit: put it into the header, like net_kg, or say it (massUnit: kg, t, lb or ton)");
+        case Code::massUnitUnknown: return QT_TRANSLATE_NOOP("Phrase", "\"{1}\" is not a unit for a truck's weight: use kg, t, lb or ton");
+        case Code::grossBelowTare: return QT_TRANSLATE_NOOP("Phrase", "Gross {1} is less than tare {2}: check whether the two are swapped");
+        case Code::weighingsSwapped: return QT_TRANSLATE_NOOP("Phrase", "Gross {1} and tare {2} stood in each other's column; the net weight bears it out");
+        case Code::netDisagrees: return QT_TRANSLATE_NOOP("Phrase", "The net weight is {1}, but gross less tare is {2}: check the ticket");
+        case Code::ticketRepeated: return QT_TRANSLATE_NOOP("Phrase", "Ticket {1} is there already on that day, with other figures: correct the load that is recorded, or leave this row out");
+        case Code::dishImpossible: return QT_TRANSLATE_NOOP("Phrase", "A dish cannot weigh {1} wet and {2} dry: check the weights");
+        case Code::fieldUnknown: return QT_TRANSLATE_NOOP("Phrase", "No field of this name is known here: correct the name or take it out");
+        case Code::farmFileVersion: return QT_TRANSLATE_NOOP("Phrase", "The farm file is of version {1}; this program reads version 1");
     }
     // clang-format on
     throw std::logic_error("a code without a phrase");

@@ -108,7 +108,27 @@ namespace treadwell {
     X(adviceFallsShort) \
     X(adviceFewPasses) \
     X(adviceDearer) \
-    X(adviceNotNeeded)
+    X(adviceNotNeeded) \
+    /* intake */ \
+    X(columnMissing) \
+    X(columnTwice) \
+    X(rowRagged) \
+    X(numberUnreadable) \
+    X(wordUnknown) \
+    X(nameUnknown) \
+    X(nameShared) \
+    X(wallTimeUnreadable) \
+    X(dateOrderAmbiguous) \
+    X(clockChanged) \
+    X(massUnitMissing) \
+    X(massUnitUnknown) \
+    X(grossBelowTare) \
+    X(weighingsSwapped) \
+    X(netDisagrees) \
+    X(ticketRepeated) \
+    X(dishImpossible) \
+    X(fieldUnknown) \
+    X(farmFileVersion)
 // clang-format on
 
 enum class Code : std::uint16_t {

@@ -1,5 +1,7 @@
 #include "core/formats/text_encoding.h"
 
+#include <algorithm>
+
 namespace treadwell::formats {
 
 namespace {
@@ -25,6 +27,25 @@ Lead leadOf(unsigned char byte) {
     return {0, 0, 0};
 }
 
+struct Sequence {
+    std::size_t length;  // 0 where the text does not begin with UTF-8
+    char32_t codePoint;
+};
+
+Sequence firstOf(std::string_view bytes) {
+    const Lead lead = leadOf(static_cast<unsigned char>(bytes.front()));
+    if (lead.length == 0 || lead.length > bytes.size()) return {0, 0};
+    char32_t codePoint = lead.bits;
+    for (std::size_t i = 1; i < lead.length; ++i) {
+        const auto byte = static_cast<unsigned char>(bytes[i]);
+        if ((byte & 0xC0) != 0x80) return {0, 0};
+        codePoint = codePoint << 6 | (byte & 0x3FU);
+    }
+    const bool surrogate = codePoint >= 0xD800 && codePoint <= 0xDFFF;
+    if (codePoint < lead.smallest || codePoint > 0x10FFFF || surrogate) return {0, 0};
+    return {lead.length, codePoint};
+}
+
 bool startsWith(std::string_view bytes, std::string_view mark) {
     return bytes.substr(0, mark.size()) == mark;
 }
@@ -32,20 +53,18 @@ bool startsWith(std::string_view bytes, std::string_view mark) {
 }  // namespace
 
 bool isUtf8(std::string_view bytes) {
-    for (std::size_t at = 0; at < bytes.size();) {
-        const Lead lead = leadOf(static_cast<unsigned char>(bytes[at]));
-        if (lead.length == 0 || at + lead.length > bytes.size()) return false;
-        char32_t codePoint = lead.bits;
-        for (std::size_t i = 1; i < lead.length; ++i) {
-            const auto byte = static_cast<unsigned char>(bytes[at + i]);
-            if ((byte & 0xC0) != 0x80) return false;
-            codePoint = codePoint << 6 | (byte & 0x3FU);
-        }
-        const bool surrogate = codePoint >= 0xD800 && codePoint <= 0xDFFF;
-        if (codePoint < lead.smallest || codePoint > 0x10FFFF || surrogate) return false;
-        at += lead.length;
+    while (!bytes.empty()) {
+        const auto first = firstOf(bytes);
+        if (first.length == 0) return false;
+        bytes.remove_prefix(first.length);
     }
     return true;
+}
+
+char32_t takeCodePoint(std::string_view& text) {
+    const auto first = firstOf(text);
+    text.remove_prefix(std::max<std::size_t>(1, first.length));
+    return first.length == 0 ? U'\uFFFD' : first.codePoint;
 }
 
 void appendUtf8(std::string& text, char32_t codePoint) {

@@ -26,6 +26,9 @@ struct DecodedText {
 /// UTF-8 where the bytes are valid UTF-8, otherwise Windows-1252. Errors: textIsUtf16.
 [[nodiscard]] Result<DecodedText> decodeText(std::string_view bytes);
 
+/// Takes the first code point off a text that is not empty; U+FFFD for a byte that is not UTF-8.
+[[nodiscard]] char32_t takeCodePoint(std::string_view& text);
+
 /// Appends one code point as UTF-8.
 void appendUtf8(std::string& text, char32_t codePoint);
 

@@ -367,6 +367,82 @@
         <source>Not needed for the target</source>
         <translation>Não é preciso para a meta</translation>
     </message>
+    <message>
+        <source>No column tells this; the columns are {1}: name one after it</source>
+        <translation>Nenhuma coluna traz isto; as colunas são {1}: dê a uma delas esse nome</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; and &quot;{2}&quot; both tell this: rename the one that does not</source>
+        <translation>&quot;{1}&quot; e &quot;{2}&quot; trazem a mesma coisa: renomeie a que não traz</translation>
+    </message>
+    <message>
+        <source>The row has {1} cells and the header {2}: check its delimiters and quotation marks</source>
+        <translation>A linha tem {1} células e o cabeçalho {2}: confira os separadores e as aspas</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is not a number in this file: write digits and the file&apos;s decimal sign alone</source>
+        <translation>&quot;{1}&quot; não é um número neste arquivo: escreva só algarismos e o sinal decimal do arquivo</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is not a word known here: use one of {2}</source>
+        <translation>&quot;{1}&quot; não é uma palavra conhecida aqui: use uma destas: {2}</translation>
+    </message>
+    <message>
+        <source>Nothing on this farm is called &quot;{1}&quot;: define it, or correct the name</source>
+        <translation>Nada nesta fazenda se chama &quot;{1}&quot;: cadastre-o ou corrija o nome</translation>
+    </message>
+    <message>
+        <source>Several things on this farm are called &quot;{1}&quot;: give them names that differ</source>
+        <translation>Várias coisas nesta fazenda se chamam &quot;{1}&quot;: dê-lhes nomes diferentes</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is not a date and time: write it like 15.09.2026 14:25 or 2026-09-15 14:25:30</source>
+        <translation>&quot;{1}&quot; não é data e hora: escreva como 15.09.2026 14:25 ou 2026-09-15 14:25:30</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; can be read day first or month first: say which (dateOrder: dayFirst or monthFirst)</source>
+        <translation>&quot;{1}&quot; pode ser lido com o dia ou com o mês primeiro: diga qual (dateOrder: dayFirst ou monthFirst)</translation>
+    </message>
+    <message>
+        <source>The clocks changed then: the first time that fits, {1}, is taken</source>
+        <translation>O relógio mudou nessa hora: vale o primeiro horário possível, {1}</translation>
+    </message>
+    <message>
+        <source>The weights have no unit: put it into the header, like net_kg, or say it (massUnit: kg, t, lb or ton)</source>
+        <translation>Os pesos não têm unidade: ponha-a no cabeçalho, como net_kg, ou informe-a (massUnit: kg, t, lb ou ton)</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is not a unit for a truck&apos;s weight: use kg, t, lb or ton</source>
+        <translation>&quot;{1}&quot; não é unidade de peso de caminhão: use kg, t, lb ou ton</translation>
+    </message>
+    <message>
+        <source>Gross {1} is less than tare {2}: check whether the two are swapped</source>
+        <translation>O bruto {1} é menor que a tara {2}: confira se os dois estão trocados</translation>
+    </message>
+    <message>
+        <source>Gross {1} and tare {2} stood in each other&apos;s column; the net weight bears it out</source>
+        <translation>O bruto {1} e a tara {2} estavam um na coluna do outro; o peso líquido confirma</translation>
+    </message>
+    <message>
+        <source>The net weight is {1}, but gross less tare is {2}: check the ticket</source>
+        <translation>O peso líquido é {1}, mas bruto menos tara dá {2}: confira o bilhete</translation>
+    </message>
+    <message>
+        <source>Ticket {1} is there already on that day, with other figures: correct the load that is recorded, or leave this row out</source>
+        <translation>O bilhete {1} já existe nesse dia com outros valores: corrija a carga registrada ou deixe esta linha de fora</translation>
+    </message>
+    <message>
+        <source>A dish cannot weigh {1} wet and {2} dry: check the weights</source>
+        <translation>Uma amostra não pode pesar {1} úmida e {2} seca: confira os pesos</translation>
+    </message>
+    <message>
+        <source>No field of this name is known here: correct the name or take it out</source>
+        <translation>Nenhum campo com este nome é conhecido aqui: corrija o nome ou retire-o</translation>
+    </message>
+    <message>
+        <source>The farm file is of version {1}; this program reads version 1</source>
+        <translation>O arquivo da fazenda é da versão {1}; este programa lê a versão 1</translation>
+    </message>
 </context>
 <context>
     <name>Unit</name>

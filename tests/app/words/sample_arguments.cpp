@@ -20,6 +20,8 @@ const Argument kDrier = DryMatter::fromPercent(45).amount();
 const Argument kLayer = Length::fromCentimetres(15).layerAmount();
 const Argument kThicker = Length::fromCentimetres(50).layerAmount();
 const Argument kDepth = Length::fromMetres(3).amount();
+const Argument kHeavy = AsFedMass::fromTonnes(12.4).amount();
+const Argument kHeavier = AsFedMass::fromTonnes(26.1).amount();
 const Argument kMachine = MachineMass::fromTonnes(10).amount();
 const Argument kTime = PackingIntensity::fromMinutesPerTonne(0.75).amount();
 const Argument kShare = Share::fromPercent(50).amount();
@@ -134,6 +136,26 @@ std::vector<Argument> sampleArguments(Code code) {
         case Code::adviceFewPasses: return {kNumber, kNumber};
         case Code::adviceDearer: return {};
         case Code::adviceNotNeeded: return {};
+        // intake
+        case Code::columnMissing: return {kText};
+        case Code::columnTwice: return {kText, kOther};
+        case Code::rowRagged: return {kCount, kMore};
+        case Code::numberUnreadable: return {kText};
+        case Code::wordUnknown: return {kText, kOther};
+        case Code::nameUnknown: return {kText};
+        case Code::nameShared: return {kText};
+        case Code::wallTimeUnreadable: return {kText};
+        case Code::dateOrderAmbiguous: return {kText};
+        case Code::clockChanged: return {Argument{Instant{}}};
+        case Code::massUnitMissing: return {};
+        case Code::massUnitUnknown: return {kText};
+        case Code::grossBelowTare: return {kHeavy, kHeavier};
+        case Code::weighingsSwapped: return {kHeavy, kHeavier};
+        case Code::netDisagrees: return {kHeavy, kHeavier};
+        case Code::ticketRepeated: return {kText};
+        case Code::dishImpossible: return {kText, kOther};
+        case Code::fieldUnknown: return {};
+        case Code::farmFileVersion: return {kCount};
     }
     // clang-format on
     throw std::logic_error("a code without sample arguments");

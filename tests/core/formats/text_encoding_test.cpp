@@ -44,6 +44,14 @@ TEST(IsUtf8, RefusesWhatTheStandardRefuses) {
     }
 }
 
+TEST(TakeCodePoint, TakesOneAtATimeAndGetsPastABadByte) {
+    std::string_view text = "a\u20AC\xFFz";
+    EXPECT_EQ(takeCodePoint(text), U'a');
+    EXPECT_EQ(takeCodePoint(text), U'\u20AC');
+    EXPECT_EQ(takeCodePoint(text), U'\uFFFD');
+    EXPECT_EQ(text, "z");
+}
+
 TEST(AppendUtf8, WritesOneToFourBytes) {
     std::string text;
     for (const char32_t codePoint : {U'a', U'\u00E9', U'\u20AC', U'\U0001F69C'}) appendUtf8(text, codePoint);

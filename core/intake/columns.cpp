@@ -1,0 +1,104 @@
+#include "core/intake/columns.h"
+
+#include "core/intake/names.h"
+
+#include <algorithm>
+
+namespace treadwell::intake {
+
+namespace {
+
+struct Heading {
+    Column column;
+    std::string_view words;  // as plainWords gives them, parted by '|'
+};
+
+// What scales and people write above their columns.
+constexpr std::array<Heading, kColumnCount> kHeadings{{
+    {Column::ticket,
+     "ticket|ticket no|ticket nr|ticket number|no|nr|number|wiegeschein|wiegeschein nr|"
+     "wiegescheinnummer|beleg|beleg nr|belegnummer|lieferschein|lieferschein nr|scheinnummer|"
+     "bilhete|ticket n|numero|romaneio"},
+    {Column::date, "date|datum|data|weighing date|wiegedatum|data pesagem"},
+    {Column::time,
+     "time|uhrzeit|zeit|hora|datetime|date time|timestamp|zeitpunkt|datum uhrzeit|data hora|"
+     "weighing time|horario"},
+    {Column::truck, "truck|vehicle|vehicle id|plate|fahrzeug|kennzeichen|lkw|wagen|caminhao|veiculo|placa"},
+    {Column::field, "field|feld|schlag|talhao|campo|gleba"},
+    {Column::silo, "silo|bunker|destination|ziel|destino|pit"},
+    {Column::gross, "gross|gross weight|brutto|bruttogewicht|bruto|peso bruto|full"},
+    {Column::tare, "tare|tare weight|tara|taragewicht|leergewicht|peso tara|empty"},
+    {Column::net, "net|net weight|netto|nettogewicht|liquido|peso liquido|mass"},
+    {Column::unit, "unit|einheit|unidade"},
+    {Column::status, "status|void|voided|void flag|storno|storniert|cancelled|cancelado|anulado"},
+    {Column::tractor, "tractor|traktor|schlepper|trator|machine|maschine|maquina"},
+    {Column::activity, "activity|taetigkeit|tatigkeit|arbeit|atividade"},
+    {Column::share, "share|packing share|anteil|parte"},
+    {Column::wet, "wet|wet weight|feucht|frisch|umido|peso umido"},
+    {Column::dry, "dry|dry weight|trocken|seco|peso seco"},
+    {Column::dryMatter, "dry matter|dm|trockenmasse|tm|ts|materia seca|ms"},
+    {Column::method, "method|methode|metodo"},
+    {Column::along, "along|from back|laengs|langs|comprimento"},
+    {Column::across, "across|from left|quer|largura"},
+    {Column::height, "height|hoehe|hohe|altura"},
+    {Column::thickness, "thickness|layer|schicht|schichtdicke|espessura|camada"},
+}};
+
+constexpr std::array<std::string_view, 12> kUnits{"kg", "t", "lb", "lbs", "ton", "tons",
+                                                  "g",  "m", "cm", "ft",  "in",  "percent"};
+
+std::string_view unitAtEnd(std::string_view words) {
+    const std::size_t split = words.rfind(' ');
+    if (split == std::string_view::npos) return {};
+    const std::string_view last = words.substr(split + 1);
+    const auto* unit = std::find(kUnits.begin(), kUnits.end(), last);
+    return unit == kUnits.end() ? std::string_view{} : *unit;
+}
+
+bool isOneOf(std::string_view words, std::string_view list) {
+    while (!list.empty()) {
+        const std::size_t end = std::min(list.find('|'), list.size());
+        if (list.substr(0, end) == words) return true;
+        list.remove_prefix(std::min(end + 1, list.size()));
+    }
+    return false;
+}
+
+}  // namespace
+
+Result<Columns> Columns::of(const formats::CsvRecord& header, std::span<const Column> wanted) {
+    Columns columns;
+    columns.m_line = header.line;
+    for (std::size_t i = 0; i < header.cells.size(); ++i) {
+        const std::string& cell = header.cells[i];
+        columns.m_headers += (i == 0 ? "" : ", ") + cell;
+        std::string words = plainWords(cell);
+        const std::string_view unit = unitAtEnd(words);
+        if (!unit.empty()) words.resize(words.size() - unit.size() - 1);
+        const auto* heading = std::find_if(kHeadings.begin(), kHeadings.end(), [&](const Heading& candidate) {
+            return std::find(wanted.begin(), wanted.end(), candidate.column) != wanted.end() &&
+                   isOneOf(words, candidate.words);
+        });
+        if (heading == kHeadings.end()) {
+            columns.m_ignored.push_back(cell);
+            continue;
+        }
+        ColumnPlace& place = columns.m_places[static_cast<std::size_t>(heading->column)];
+        if (place.index) {
+            Error error{{Code::columnTwice, {header.cells[*place.index], cell}},
+                        std::string{enumText(heading->column)},
+                        {{}, header.line, static_cast<std::int64_t>(i) + 1}};
+            return Unexpected{std::move(error)};
+        }
+        place = {i, unit};
+    }
+    return columns;
+}
+
+Result<void> Columns::require(Column column) const {
+    if (has(column)) return {};
+    const std::string name{enumText(column)};
+    return Unexpected{Error{{Code::columnMissing, {m_headers}}, name, {{}, m_line, 0}}};
+}
+
+}  // namespace treadwell::intake

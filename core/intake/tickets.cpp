@@ -1,0 +1,282 @@
+#include "core/intake/tickets.h"
+
+#include "core/intake/row.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace treadwell::intake {
+
+namespace {
+
+constexpr std::array kWeights{Column::gross, Column::tare, Column::net};
+
+bool isWord(std::string_view words, std::initializer_list<std::string_view> list) {
+    return std::find(list.begin(), list.end(), words) != list.end();
+}
+
+std::optional<MassUnit> massUnitFromText(std::string_view text) {
+    const std::string words = plainWords(text);
+    if (isWord(words, {"kg", "kilogram", "kilograms", "kilogramm", "quilograma", "quilogramas"}))
+        return MassUnit::kg;
+    if (isWord(words, {"t", "tonne", "tonnes", "tonnen", "tonelada", "toneladas"})) return MassUnit::t;
+    if (isWord(words, {"lb", "lbs", "pound", "pounds"})) return MassUnit::lb;
+    if (isWord(words, {"ton", "tons"})) return MassUnit::ton;
+    return std::nullopt;
+}
+
+AsFedMass massOf(double value, MassUnit unit) {
+    switch (unit) {
+        case MassUnit::kg:
+            return AsFedMass::fromKilograms(value);
+        case MassUnit::t:
+            return AsFedMass::fromTonnes(value);
+        case MassUnit::lb:
+            return AsFedMass::fromPounds(value);
+        case MassUnit::ton:
+            break;
+    }
+    return AsFedMass::fromShortTons(value);
+}
+
+// A sum at the foot: a word for a sum, and no time at which a truck was weighed.
+bool isTotals(const Row& row) {
+    if (!row.text(Column::time).empty()) return false;
+    const auto& cells = row.record().cells;
+    return std::any_of(cells.begin(), cells.end(), [](const std::string& cell) {
+        return isWord(plainWords(cell), {"total", "totals", "grand total", "sub total", "subtotal", "sum",
+                                         "summe", "gesamt", "gesamtsumme", "soma", "total geral"});
+    });
+}
+
+Result<bool> isVoid(const Row& row) {
+    const std::string words = plainWords(row.text(Column::status));
+    if (isWord(words, {"void", "voided", "v", "x", "yes", "true", "1", "storno", "storniert", "ja",
+                       "cancelled", "canceled", "cancelado", "anulado", "sim"})) {
+        return true;
+    }
+    if (isWord(words, {"", "ok", "valid", "gultig", "gueltig", "valido", "no", "nein", "nao", "false", "0"}))
+        return false;
+    return Unexpected{row.wrong(Column::status, Code::wordUnknown, std::string{row.text(Column::status)},
+                                std::string{"void, ok"})};
+}
+
+struct Ticket {
+    const formats::CsvRecord* record;
+    std::string number;
+    FarmZone::WallInstant moment;
+    LocalDay day;
+    bool isVoid;
+
+    [[nodiscard]] std::pair<std::string, LocalDay> key() const { return {number, day}; }
+};
+
+struct Weight {
+    AsFedMass net;
+    std::optional<Message> note;
+};
+
+class TicketReader {
+  public:
+    TicketReader(const Sheet& sheet, const Context& context) : m_sheet(sheet), m_context(context) {
+        m_intake.ignoredColumns = sheet.columns.ignored();
+    }
+
+    Intake read() {
+        for (const formats::CsvRecord& record : m_sheet.table.records) {
+            ++m_intake.rows;
+            sort(record);
+        }
+        for (const Ticket& ticket : m_tickets) settle(ticket);
+        return std::move(m_intake);
+    }
+
+  private:
+    // Puts a row where it belongs; what remains are tickets, to be seen together.
+    void sort(const formats::CsvRecord& record) {
+        const Row row{m_sheet, record, m_context};
+        if (isTotals(row)) {
+            ++m_intake.totals;
+            return;
+        }
+        if (const auto whole = row.whole(); !whole) return quarantine(m_intake, row, whole.error());
+        if (!m_seen.insert(row.evidence()).second) {
+            ++m_intake.duplicates;
+            return;
+        }
+        auto ticket = ticketOf(row);
+        if (!ticket) return quarantine(m_intake, row, std::move(ticket.error()));
+        if (ticket->isVoid) {
+            m_voids.insert(ticket->key());
+        } else {
+            m_first.try_emplace(ticket->key(), &record);
+        }
+        m_tickets.push_back(*std::move(ticket));
+    }
+
+    Result<Ticket> ticketOf(const Row& row) const {
+        const auto voided = isVoid(row);
+        if (!voided) return Unexpected{voided.error()};
+        const auto moment = row.moment();
+        if (!moment) return Unexpected{moment.error()};
+        std::string number{row.text(Column::ticket)};
+        if (*voided && number.empty()) return Unexpected{row.wrong(Column::ticket, Code::valueMissing)};
+        return Ticket{&row.record(), std::move(number), *moment, m_context.zone.dayOf(moment->at), *voided};
+    }
+
+    void settle(const Ticket& ticket) {
+        const Row row{m_sheet, *ticket.record, m_context};
+        if (ticket.isVoid) return settleVoid(ticket, row);
+        if (m_context.known.contains(row.evidence())) {
+            ++m_intake.alreadyImported;
+            return;
+        }
+        if (m_voids.contains(ticket.key())) {
+            ++m_intake.voided;
+            return;
+        }
+        if (isRepeated(ticket))
+            return quarantine(m_intake, row, row.wrong(Column::ticket, Code::ticketRepeated, ticket.number));
+        auto load = loadOf(ticket, row);
+        if (!load) return quarantine(m_intake, row, std::move(load.error()));
+        use(*std::move(load));
+    }
+
+    void settleVoid(const Ticket& ticket, const Row& row) {
+        const auto [first, last] = m_context.loads.equal_range(ticket.number);
+        const auto known =
+            std::find_if(first, last, [&](const auto& load) { return load.second.day == ticket.day; });
+        if (known == last) {
+            ++m_intake.voided;
+        } else if (known->second.voided || !m_voidedNow.insert(known->second.id).second) {
+            ++m_intake.alreadyImported;
+        } else {
+            const std::string reason = std::string{row.text(Column::status)} + " (" + ticket.number + ')';
+            use({entries::VoidEntry{reason}, ticket.moment.at, known->second.id, row.record().line, {}});
+        }
+    }
+
+    // The first of several on one day counts, here or in the season.
+    bool isRepeated(const Ticket& ticket) const {
+        const auto [first, last] = m_context.loads.equal_range(ticket.number);
+        const bool known =
+            std::any_of(first, last, [&](const auto& load) { return load.second.day == ticket.day; });
+        return known || (!ticket.number.empty() && m_first.at(ticket.key()) != ticket.record);
+    }
+
+    Result<Proposal> loadOf(const Ticket& ticket, const Row& row) const {
+        entries::Load load;
+        const auto silo = row.silo();
+        if (!silo) return Unexpected{silo.error()};
+        const auto truck = row.namedIfAny(Column::truck, m_context.trucks);
+        if (!truck) return Unexpected{truck.error()};
+        const auto field = row.namedIfAny(Column::field, m_context.fields);
+        if (!field) return Unexpected{field.error()};
+        const auto weight = weightOf(row);
+        if (!weight) return Unexpected{weight.error()};
+        load.silo = *silo;
+        load.truck = *truck;
+        load.field = *field;
+        load.mass = weight->net;
+        load.source = entries::MassSource::weighed;
+        if (!ticket.number.empty()) load.ticket = ticket.number;
+        load.evidence = row.evidence();
+        if (auto valid = entries::validate(load); !valid)
+            return Unexpected{row.placed(std::move(valid.error()), Column::net)};
+        Proposal proposal{std::move(load), ticket.moment.at, {}, row.record().line, {}};
+        if (weight->note) proposal.notes.push_back(*weight->note);
+        if (ticket.moment.ambiguous) proposal.notes.push_back({Code::clockChanged, {ticket.moment.at}});
+        return proposal;
+    }
+
+    Result<AsFedMass> mass(const Row& row, Column column) const {
+        const auto value = row.number(column);
+        if (!value) return Unexpected{value.error()};
+        std::string_view unit = row.columns().unitOf(column);
+        if (unit.empty()) unit = row.text(Column::unit);
+        if (unit.empty() && m_context.massUnit) return massOf(*value, *m_context.massUnit);
+        if (unit.empty()) return Unexpected{row.wrong(Column::unit, Code::massUnitMissing)};
+        const auto known = massUnitFromText(unit);
+        if (!known) return Unexpected{row.wrong(column, Code::massUnitUnknown, std::string{unit})};
+        return massOf(*value, *known);
+    }
+
+    Result<Weight> weightOf(const Row& row) const {
+        const bool hasBoth = !row.text(Column::gross).empty() && !row.text(Column::tare).empty();
+        const bool hasNet = !row.text(Column::net).empty();
+        if (!hasBoth) return mass(row, Column::net).map([](AsFedMass net) { return Weight{net, {}}; });
+        const auto gross = mass(row, Column::gross);
+        if (!gross) return Unexpected{gross.error()};
+        const auto tare = mass(row, Column::tare);
+        if (!tare) return Unexpected{tare.error()};
+        const AsFedMass difference = *gross - *tare;
+        const bool isSwapped = difference < AsFedMass{};
+        if (!hasNet && !isSwapped) return Weight{difference, {}};
+        const Error swapped = row.wrong(Column::gross, Code::grossBelowTare, gross->amount(), tare->amount());
+        if (!hasNet) return Unexpected{swapped};
+        const auto net = mass(row, Column::net);
+        if (!net) return Unexpected{net.error()};
+        if (!agrees(*net, isSwapped ? -difference : difference)) {
+            if (isSwapped) return Unexpected{swapped};
+            return Unexpected{row.wrong(Column::net, Code::netDisagrees, net->amount(), difference.amount())};
+        }
+        if (!isSwapped) return Weight{*net, {}};
+        return Weight{*net, Message{Code::weighingsSwapped, {gross->amount(), tare->amount()}}};
+    }
+
+    // The net weight may have been rounded apart; a millionth is for the arithmetic.
+    [[nodiscard]] bool agrees(AsFedMass net, AsFedMass difference) const {
+        return std::abs((net - difference).si()) <= m_context.scaleInterval.si() * (1 + 1e-6);
+    }
+
+    void use(Proposal proposal) {
+        ++m_intake.used;
+        m_intake.proposals.push_back(std::move(proposal));
+    }
+
+    const Sheet& m_sheet;
+    const Context& m_context;
+    Intake m_intake;
+    std::set<Hash> m_seen;
+    std::set<entries::EntryId> m_voidedNow;
+    std::vector<Ticket> m_tickets;
+    std::set<std::pair<std::string, LocalDay>> m_voids;
+    std::map<std::pair<std::string, LocalDay>, const formats::CsvRecord*> m_first;
+};
+
+// The weights' units must be given somewhere: in each header, in the rows, or by the caller.
+Result<void> checkUnits(const Columns& columns, const Context& context) {
+    for (const Column column : kWeights) {
+        if (!columns.has(column)) continue;
+        const std::string_view unit = columns.unitOf(column);
+        const auto place = static_cast<std::int64_t>(*columns.indexOf(column)) + 1;
+        if (unit.empty() && !columns.has(Column::unit) && !context.massUnit) {
+            return Unexpected{
+                Error{{Code::massUnitMissing, {}}, std::string{enumText(column)}, {{}, 0, place}}};
+        }
+        if (!unit.empty() && !massUnitFromText(unit)) {
+            return Unexpected{Error{
+                {Code::massUnitUnknown, {std::string{unit}}}, std::string{enumText(column)}, {{}, 0, place}}};
+        }
+    }
+    return {};
+}
+
+}  // namespace
+
+Result<Intake> readTickets(std::string_view bytes, const Context& context) {
+    constexpr std::array kWanted{Column::ticket, Column::date, Column::time,  Column::truck,
+                                 Column::field,  Column::silo, Column::gross, Column::tare,
+                                 Column::net,    Column::unit, Column::status};
+    constexpr std::array kRequired{Column::time};
+    const auto sheet = Sheet::read(bytes, context, kWanted, kRequired);
+    if (!sheet) return Unexpected{sheet.error()};
+    const bool hasBoth = sheet->columns.has(Column::gross) && sheet->columns.has(Column::tare);
+    if (!hasBoth) {
+        if (const auto net = sheet->columns.require(Column::net); !net) return Unexpected{net.error()};
+    }
+    if (const auto units = checkUnits(sheet->columns, context); !units) return Unexpected{units.error()};
+    return TicketReader{*sheet, context}.read();
+}
+
+}  // namespace treadwell::intake

@@ -1,0 +1,69 @@
+// A scale's export as it may arrive: whatever the bytes, every row is accounted for once, what is proposed is
+// valid, and reading again what was recorded proposes no load twice.
+#include "core/intake/tickets.h"
+
+#include <cstddef>
+#include <cstdint>
+#include <cstdlib>
+#include <string_view>
+
+using namespace treadwell;
+
+namespace {
+
+void require(bool holds) {
+    if (!holds) std::abort();
+}
+
+template <class Id>
+Id idOf(std::uint8_t number) {
+    Id id;
+    id.value.bytes[15] = number;
+    return id;
+}
+
+intake::Context farmContext() {
+    intake::Context context;
+    context.zone = *FarmZone::named("Europe/Berlin");
+    context.silo = idOf<farm::SiloId>(1);
+    context.trucks.add("Amsel", idOf<farm::TruckId>(2));
+    context.fields.add("Quornstieg", idOf<farm::FieldId>(3));
+    context.massUnit = intake::MassUnit::kg;
+    return context;
+}
+
+void check(const intake::Intake& intake) {
+    require(intake.rows == intake.used + static_cast<std::int64_t>(intake.quarantine.size()) +
+                               intake.duplicates + intake.alreadyImported + intake.voided + intake.totals);
+    require(intake.used == static_cast<std::int64_t>(intake.proposals.size()));
+    for (const intake::Proposal& proposal : intake.proposals)
+        require(entries::validate(proposal.body).has_value());
+    for (const intake::Quarantined& row : intake.quarantine)
+        require(row.reason.place.line > 0 && !row.raw.empty());
+}
+
+}  // namespace
+
+extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
+    const std::string_view bytes(reinterpret_cast<const char*>(data), size);
+    intake::Context context = farmContext();
+    for (const auto sign : {formats::DecimalSign::point, formats::DecimalSign::comma}) {
+        context.csv.decimalSign = sign;
+        context.dateOrder = intake::DateOrder::dayFirst;
+        const auto first = intake::readTickets(bytes, context);
+        if (!first) continue;
+        check(*first);
+        intake::Context later = context;
+        for (const intake::Proposal& proposal : first->proposals) {
+            entries::Entry entry;
+            entry.header.happened = proposal.happened;
+            entry.body = proposal.body;
+            intake::learn(later, entry);
+        }
+        const auto again = intake::readTickets(bytes, later);
+        require(again.has_value());
+        check(*again);
+        require(again->used == 0);
+    }
+    return 0;
+}
