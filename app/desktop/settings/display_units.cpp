@@ -75,6 +75,18 @@ QString DisplayUnits::symbol(Dimension dimension) const {
     return withWords(QString::fromUtf8(symbol.data(), static_cast<qsizetype>(symbol.size())));
 }
 
+QString DisplayUnits::chanceText(Chance chance) const {
+    if (chance.percent() < 0.5) {
+        return QCoreApplication::translate("DisplayUnits", "under %1", "a chance")
+            .arg(text(Chance::fromPercent(1)));
+    }
+    if (chance.percent() >= 99.5) {
+        return QCoreApplication::translate("DisplayUnits", "over %1", "a chance")
+            .arg(text(Chance::fromPercent(99)));
+    }
+    return text(chance);
+}
+
 double DisplayUnits::shown(Amount amount) const {
     return amount.si / unitOf(amount.dimension, m_system).factor;
 }

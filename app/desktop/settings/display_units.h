@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/quantity/fraction.h"
 #include "core/quantity/quantity.h"
 #include "core/quantity/unit_table.h"
 
@@ -26,6 +27,9 @@ class DisplayUnits final {
     [[nodiscard]] QString numberText(Amount amount) const;
     /// `kg DM/m³`; empty where the dimension has no unit.
     [[nodiscard]] QString symbol(Dimension dimension) const;
+
+    /// `61 %`; at the ends `under 1 %` and `over 99 %`, since no estimate is certain.
+    [[nodiscard]] QString chanceText(Chance chance) const;
 
     [[nodiscard]] double shown(Amount amount) const;
     [[nodiscard]] Amount fromShown(Dimension dimension, double value) const;

@@ -32,8 +32,7 @@ void AdviceLine::setAdvice(const std::optional<QString>& sentence) {
 }
 
 void AdviceLine::refresh() {
-    m_sentence->setText(
-        m_advice.value_or(tr("No advice: no change now would gain enough to be worth the trouble.")));
+    m_sentence->setText(m_advice.value_or(tr("No advice now.")));
     m_accept->setText(tr("Do it"));
     m_accept->setAccessibleDescription(tr("Record that the advice is followed"));
     m_decline->setText(tr("Not now"));

@@ -45,6 +45,7 @@ DensityGauge::DensityGauge(const settings::Appearance& appearance, QWidget* pare
     grid->addWidget(m_band, 1, 1, 1, 2);
     grid->addWidget(m_chance, 2, 1, 1, 2);
     grid->addWidget(m_distribution, 3, 0, 1, 3);
+    m_chance->setWordWrap(true);
     grid->setRowStretch(3, 1);
     grid->setColumnStretch(1, 1);
     auto* readings = new QHBoxLayout;
@@ -100,7 +101,7 @@ QString DensityGauge::sentence() const {
     return tr("%1: %2, 80 % band %3, %4 chance of reaching %5")
         .arg(readingName(m_selected), units.text(shown.density.median()),
              units.rangeText(shown.density.low80().amount(), shown.density.high80().amount()),
-             units.text(shown.chance), units.text(shown.target));
+             units.chanceText(shown.chance), units.text(shown.target));
 }
 
 QString DensityGauge::shortText(Reading reading) const {
@@ -126,8 +127,9 @@ void DensityGauge::refresh() {
         shown ? tr("80 % band %1")
                     .arg(units.rangeText(shown->density.low80().amount(), shown->density.high80().amount()))
               : QString{});
-    m_chance->setText(shown ? tr("%1 chance of %2").arg(units.text(shown->chance), units.text(shown->target))
-                            : QString{});
+    m_chance->setText(
+        shown ? tr("%1 chance of %2").arg(units.chanceText(shown->chance), units.text(shown->target))
+              : QString{});
     m_working->setText(tr("Show the working"));
     m_working->setEnabled(shown != nullptr);
     m_working->setMinimumHeight(m_appearance.pixels(settings::kControlMillimetres));

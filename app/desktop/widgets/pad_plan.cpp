@@ -267,9 +267,8 @@ void PadPlan::paintZones(QPainter& painter) const {
         painter.setPen(theme.ink);
         painter.setFont(bold);
         const QRect title = area.adjusted(8, 2, -8, 0);
-        const QString text = offered && m_picked != nullptr
-                                 ? tr("Put %1 here: %2").arg(m_picked->tractor().name, zoneName(zone))
-                                 : zoneName(zone);
+        const bool asks = offered && m_picked != nullptr;
+        const QString text = asks ? tr("Put here: %1", "zone").arg(zoneName(zone)) : zoneName(zone);
         const QString fitting = QFontMetrics{bold}.elidedText(text, Qt::ElideMiddle, title.width());
         painter.fillRect(QRect{title.topLeft(), QFontMetrics{bold}.size(0, fitting)},
                          zone == Zone::away ? theme.ground : theme.panel);

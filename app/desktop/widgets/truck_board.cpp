@@ -5,6 +5,7 @@
 #include <QEvent>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <chrono>
@@ -18,22 +19,25 @@ constexpr std::chrono::milliseconds kTouchIsFresh{2000};
 }  // namespace
 
 TruckBoard::TruckBoard(const settings::Appearance& appearance, QWidget* parent)
-    : QWidget{parent}, m_appearance{appearance}, m_list{nullptr}, m_undo{new QPushButton} {
+    : QWidget{parent},
+      m_appearance{appearance},
+      m_list{nullptr},
+      m_scroll{new QScrollArea},
+      m_undo{new QPushButton} {
     m_undo->setObjectName(QStringLiteral("undo"));
     auto* page = new QWidget;
     m_list = new QVBoxLayout{page};
     m_list->setContentsMargins(0, 0, 0, 0);
     m_list->addStretch(1);
-    auto* scroll = new QScrollArea;
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setWidget(page);
+    m_scroll->setWidgetResizable(true);
+    m_scroll->setFrameShape(QFrame::NoFrame);
+    m_scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_scroll->setFocusPolicy(Qt::NoFocus);
+    m_scroll->setWidget(page);
 
     auto* layout = new QVBoxLayout{this};
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(scroll, 1);
+    layout->addWidget(m_scroll, 1);
     layout->addWidget(m_undo);
 
     m_freshTouch.setSingleShot(true);
@@ -95,6 +99,13 @@ void TruckBoard::arrange() {
         if (before != nullptr) QWidget::setTabOrder(before, button);
         before = button;
     }
+    keepWidth();
+}
+
+void TruckBoard::keepWidth() {
+    // The area would else let its scroll bar cover the arrows.
+    m_scroll->setMinimumWidth(m_scroll->widget()->minimumSizeHint().width() +
+                              m_scroll->verticalScrollBar()->sizeHint().width());
 }
 
 void TruckBoard::setUndo(const std::optional<QString>& lastLoad) {
@@ -119,6 +130,7 @@ void TruckBoard::refresh() {
     m_list->setSpacing(m_appearance.pixels(settings::kGapMillimetres));
     layout()->setSpacing(m_appearance.pixels(settings::kGapMillimetres));
     for (TruckButton* button : m_buttons) button->setTruck(TruckView{button->truck()});
+    keepWidth();
 }
 
 void TruckBoard::changeEvent(QEvent* event) {

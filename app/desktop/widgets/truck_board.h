@@ -11,6 +11,7 @@
 #include <vector>
 
 class QPushButton;
+class QScrollArea;
 class QVBoxLayout;
 
 namespace treadwell::widgets {
@@ -51,12 +52,14 @@ class TruckBoard final : public QWidget {
     TruckButton* addButton(const TruckView& truck);
     void arrange();
     void refresh();
+    void keepWidth();
 
     const settings::Appearance& m_appearance;
     std::vector<TruckButton*> m_buttons;  ///< as shown, from the top
     std::optional<QString> m_lastLoad;
     QTimer m_freshTouch;
     QVBoxLayout* m_list;
+    QScrollArea* m_scroll;
     QPushButton* m_undo;
 };
 

@@ -42,7 +42,7 @@ QString TruckFace::loadText() const {
 
 QString TruckFace::pendingText() const {
     if (m_truck.pending <= 0) return {};
-    return tr("saving %n load(s)", "", m_truck.pending);
+    return tr("saving %1", "loads that wait for their commit").arg(m_truck.pending);
 }
 
 void TruckFace::paintEvent(QPaintEvent*) {
@@ -93,7 +93,7 @@ TruckButton::TruckButton(const settings::Appearance& appearance, const TruckView
     layout->addWidget(m_face, 1);
     layout->addWidget(m_details);
     m_face->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-    m_details->setArrowType(Qt::RightArrow);
+    m_details->setText(QString{u'▸'});
     connect(m_face, &QPushButton::clicked, this, &TruckButton::loadRequested);
     connect(m_face, &TruckFace::longPressed, this, &TruckButton::detailRequested);
     connect(m_details, &QToolButton::clicked, this, &TruckButton::detailRequested);

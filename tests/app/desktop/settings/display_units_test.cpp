@@ -29,6 +29,14 @@ TEST(DisplayUnits, NeverGroupDigits) {
     EXPECT_EQ(us.text(MachineMass::fromPounds(30000)), spaced("30000_lb"));
 }
 
+TEST(DisplayUnits, CallNoChanceCertain) {
+    const DisplayUnits units{UnitSystem::metric, QLocale::c()};
+    EXPECT_EQ(units.chanceText(Chance::fromPercent(61)), spaced("61_%"));
+    EXPECT_EQ(units.chanceText(Chance::fromPercent(99.8)), QStringLiteral("over ") + spaced("99_%"));
+    EXPECT_EQ(units.chanceText(Chance::fromPercent(100)), QStringLiteral("over ") + spaced("99_%"));
+    EXPECT_EQ(units.chanceText(Chance::fromPercent(0)), QStringLiteral("under ") + spaced("1_%"));
+}
+
 TEST(DisplayUnits, ShowADashForWhatIsNotFinite) {
     const DisplayUnits units;
     const Amount amount{Dimension::asFedMass, std::numeric_limits<double>::quiet_NaN()};
