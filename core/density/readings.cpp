@@ -60,7 +60,7 @@ class Reader {
         }
         prepare(reading, kind, delivered);
         PackedMass packed{delivered.mass, {}};
-        for (const auto& [tractor, time] : season::packingOf(m_season, m_silo.id, delivered.first, m_now)) {
+        for (const auto& [tractor, time] : delivered.packing) {
             if (!addMachine(reading, tractor, Share::fromFraction(1))) continue;
             packed.packing.push_back(time);
         }
@@ -80,22 +80,8 @@ class Reader {
                 layer->what.method == entries::LayerMethod::measured ? kLayerSeenLogSd : kLayerByLoadsLogSd;
         }
         reading.options.reading = kind;
-        reading.options.entries.dryMatter = dryMatterLogSd(situation.dryMatter, samplesIn(delivered));
-    }
-
-    /// Distinct samples on which the dry matter of these loads stands; at least one.
-    [[nodiscard]] double samplesIn(const season::Delivered& delivered) const {
-        std::vector<entries::EntryId> samples;
-        for (const LoadTipped* load : loadsIn(delivered)) {
-            if (load->sample) samples.push_back(*load->sample);
-        }
-        std::sort(samples.begin(), samples.end());
-        const auto distinct = std::unique(samples.begin(), samples.end()) - samples.begin();
-        return std::max(1.0, static_cast<double>(distinct));
-    }
-
-    [[nodiscard]] std::vector<const LoadTipped*> loadsIn(const season::Delivered& delivered) const {
-        return season::loadsOf(m_season, m_silo.id, delivered.first, delivered.last + kTick);
+        reading.options.entries.dryMatter = dryMatterLogSd(
+            situation.dryMatter, static_cast<double>(std::max<std::int64_t>(1, delivered.samples)));
     }
 
     /// That of the last load's field; maize where no field is named.

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/quantity/relations.h"
 #include "core/season/fact.h"
 #include "core/season/farm_book.h"
 
@@ -74,6 +75,27 @@ using NoteTaken = Dated<entries::Note>;
 using AdviceNote = Dated<entries::AdviceDecided>;
 using CautionNote = Dated<entries::CautionShown>;
 
+/// What was placed in one silo and how long it was packed.
+struct Delivered {
+    std::int64_t loads = 0;
+    AsFedMass mass;
+    DryMass dry;
+    Instant first;  ///< of the loads; meaningless without one
+    Instant last;
+    std::map<farm::TractorId, Seconds> packing;  ///< stretches since the first load, by their shares
+    std::int64_t samples = 0;                    ///< on which the dry matter stands
+
+    /// Mass-weighted; none without mass.
+    [[nodiscard]] std::optional<DryMatter> dryMatter() const noexcept;
+    /// Of all tractors together; nothing without mass.
+    [[nodiscard]] PackingIntensity intensity() const noexcept;
+
+    /// Both together; `later` was placed after this.
+    [[nodiscard]] Delivered with(const Delivered& later) const;
+
+    friend bool operator==(const Delivered&, const Delivered&) = default;
+};
+
 /// What one day hands to the next.
 struct Carry {
     std::shared_ptr<const FarmBook> farm = std::make_shared<FarmBook>();
@@ -82,6 +104,7 @@ struct Carry {
     std::map<farm::FieldId, Sample> fieldSamples;
     std::optional<Sample> lastSample;
     std::vector<PauseSpan> pauses;  ///< those that go on
+    std::map<farm::SiloId, Delivered> silos;
 
     friend bool operator==(const Carry& a, const Carry& b);
 };
@@ -117,6 +140,11 @@ struct Day {
         return std::max(spanBegin, std::min(spanEnd.value_or(now), std::min(now, end)));
     }
 };
+
+/// What was placed in a silo on this day up to and including `now`; packing counts from `since`, or else from
+/// the day's first load.
+[[nodiscard]] Delivered deliveredOn(const Day& day, farm::SiloId silo, std::optional<Instant> since,
+                                    Instant now);
 
 /// Folds a day's facts, which are in order, onto what came before.
 [[nodiscard]] Day foldDay(LocalDay date, Instant begin, Instant end, std::vector<FactPointer> facts,

@@ -10,26 +10,8 @@ Seconds overlap(Instant begin, Instant end, Instant from, Instant to) {
     return std::max(Seconds{0}, Seconds{std::min(end, to) - std::max(begin, from)});
 }
 
-Delivered deliveredBy(const std::vector<const LoadTipped*>& loads) {
-    Delivered delivered;
-    for (const LoadTipped* load : loads) {
-        if (delivered.loads == 0) delivered.first = load->at;
-        ++delivered.loads;
-        delivered.mass += load->load.mass;
-        delivered.dry += load->dryMass();
-        delivered.last = load->at;
-    }
-    return delivered;
-}
-
 AsFedRate rate(AsFedMass mass, Seconds time) {
     return time > Seconds{0} ? mass / time : AsFedRate{};
-}
-
-PackingIntensity intensity(const std::map<farm::TractorId, Seconds>& packing, AsFedMass mass) {
-    Seconds total{0};
-    for (const auto& [tractor, time] : packing) total += time;
-    return mass > AsFedMass{} ? total / mass : PackingIntensity{};
 }
 
 std::vector<TractorNow> tractorsAt(const Day& day, Instant now) {
@@ -56,11 +38,6 @@ std::vector<TractorNow> tractorsAt(const Day& day, Instant now) {
 }
 
 }  // namespace
-
-std::optional<DryMatter> Delivered::dryMatter() const noexcept {
-    if (!(mass > AsFedMass{})) return std::nullopt;
-    return DryMatter::fromFraction(dry.si() / mass.si());
-}
 
 std::vector<const LoadTipped*> loadsOf(const Season& season, farm::SiloId silo, Instant from, Instant to) {
     std::vector<const LoadTipped*> loads;
@@ -109,12 +86,9 @@ Seconds unpaused(const Season& season, farm::SiloId silo, Instant from, Instant 
 
 Rolling rollingAt(const Season& season, farm::SiloId silo, Instant now) {
     using std::chrono::microseconds;
-    const Instant afterNow = now + microseconds{1};  // what happens now counts
     Rolling rolling;
     rolling.at = now;
     rolling.silo = silo;
-    rolling.siloIn = deliveredBy(loadsOf(season, silo, Instant::min(), afterNow));
-
     const auto later = [&](const auto& each) { return each->begin > now; };
     const auto days = season.days();
     const auto past = std::find_if(days.begin(), days.end(), later);
@@ -133,6 +107,11 @@ Rolling rollingAt(const Season& season, farm::SiloId silo, Instant now) {
         if (seen.what.silo == silo && seen.at <= now) rolling.layer = seen;
     }
     rolling.today = season.zone().dayOf(now);
+    const auto placed = last.before.silos.find(silo);
+    const bool begun = placed != last.before.silos.end();
+    const Delivered lately = deliveredOn(last, silo, begun ? std::optional{last.begin} : std::nullopt, now);
+    rolling.siloIn = begun ? placed->second.with(lately) : lately;
+    if (last.date == *rolling.today) rolling.todayIn = deliveredOn(last, silo, std::nullopt, now);
     rolling.tractors = tractorsAt(last, now);
     for (const PauseSpan& pause : last.pauses) {
         const bool here = !pause.silo || *pause.silo == silo;
@@ -141,17 +120,15 @@ Rolling rollingAt(const Season& season, farm::SiloId silo, Instant now) {
 
     const Seconds window = season.farm().rules.rateWindow;
     const Instant from = now - std::chrono::duration_cast<microseconds>(window);
-    const AsFedMass inWindow = deliveredBy(loadsOf(season, silo, from + microseconds{1}, afterNow)).mass;
-    rolling.rateInWindow = rate(inWindow, window);
-    rolling.packingInWindow = intensity(packingOf(season, silo, from, now), inWindow);
-
-    const Instant midnight = season.zone().startOf(*rolling.today);
-    rolling.todayIn = deliveredBy(loadsOf(season, silo, midnight, afterNow));
-    if (rolling.todayIn.loads > 0) {
-        const Instant first = rolling.todayIn.first;
-        rolling.rateToday = rate(rolling.todayIn.mass, unpaused(season, silo, first, now));
-        rolling.packingToday = intensity(packingOf(season, silo, first, now), rolling.todayIn.mass);
+    Delivered inWindow;
+    for (const LoadTipped* load : loadsOf(season, silo, from + microseconds{1}, now + microseconds{1})) {
+        inWindow.mass += load->load.mass;
     }
+    inWindow.packing = packingOf(season, silo, from, now);
+    rolling.rateInWindow = rate(inWindow.mass, window);
+    rolling.packingInWindow = inWindow.intensity();
+    rolling.rateToday = rate(rolling.todayIn.mass, unpaused(season, silo, rolling.todayIn.first, now));
+    rolling.packingToday = rolling.todayIn.intensity();
     return rolling;
 }
 

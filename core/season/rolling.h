@@ -9,18 +9,6 @@
 
 namespace treadwell::season {
 
-/// Loads and mass that came into one silo.
-struct Delivered {
-    std::int64_t loads = 0;
-    AsFedMass mass;
-    DryMass dry;
-    Instant first;  ///< of the loads; meaningless without one
-    Instant last;
-
-    /// Mass-weighted; none without mass.
-    [[nodiscard]] std::optional<DryMatter> dryMatter() const noexcept;
-};
-
 /// One tractor as it stands at a moment.
 struct TractorNow {
     farm::TractorId tractor;

@@ -64,6 +64,24 @@ TEST(Rolling, APauseIsCutOutOfTheDaysRateOnce) {
     EXPECT_NEAR(rolling.rateToday.tonnesPerHour(), 72 * 60.0 / 52, 1e-9);
 }
 
+TEST(Rolling, TheSiloIsTheSumOfItsDaysAndOfPackingSinceTheFirstLoad) {
+    SeasonMaker maker = filling();
+    maker.add(someWork(1, farm::Activity::away), at("2026-02-10T14:00:00Z"));
+    maker.add(someWork(2, farm::Activity::away), at("2026-02-10T14:00:00Z"));
+    // The next morning the pad is rolled for half an hour before the first load.
+    maker.add(someWork(1, farm::Activity::packing), at("2026-02-11T08:00:00Z"));
+    maker.add(someLoad(8), at("2026-02-11T08:30:00Z"));
+    const Season season = Season::fold(maker.entries);
+    const Rolling rolling = rollingAt(season, kBunker, at("2026-02-11T09:00:00Z"));
+    EXPECT_EQ(rolling.todayIn.loads, 1);
+    EXPECT_NEAR(rolling.todayIn.intensity().minutesPerTonne(), 30.0 / 8, 1e-9);
+    EXPECT_EQ(rolling.siloIn.loads, 7);
+    EXPECT_NEAR(rolling.siloIn.mass.tonnes(), 80, 1e-9);
+    EXPECT_EQ(rolling.siloIn.first, at("2026-02-10T12:00:00Z"));
+    EXPECT_NEAR(rolling.siloIn.packing.at(idOf<farm::TractorTag>(1)).count(), (120 + 60) * 60, 1e-6);
+    EXPECT_NEAR(rolling.siloIn.packing.at(idOf<farm::TractorTag>(2)).count(), 45 * 60, 1e-6);
+}
+
 TEST(Rolling, TwoSilosAreKeptApart) {
     SeasonMaker maker = filling();
     maker.add(entries::SiloDefined{someSilo(2)}, at("2026-02-10T08:00:00Z"));
