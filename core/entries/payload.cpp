@@ -46,7 +46,7 @@ Value valueOf(const dom::element& element) {
             const dom::array items = element.get_array().value_unsafe();
             for (const dom::element item : items) {
                 PayloadObject wrapped;
-                wrapped.members.emplace_back("", valueOf(item));
+                wrapped.members.push_back({"", valueOf(item)});
                 value.objects.push_back(std::move(wrapped));
             }
             break;
@@ -57,7 +57,7 @@ Value valueOf(const dom::element& element) {
 
 PayloadObject objectOf(const dom::object& object) {
     PayloadObject result;
-    for (const auto& [key, element] : object) result.members.emplace_back(std::string{key}, valueOf(element));
+    for (const auto& [key, element] : object) result.members.push_back({std::string{key}, valueOf(element)});
     return result;
 }
 

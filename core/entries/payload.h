@@ -93,28 +93,27 @@ class PayloadWriter {
 /// payload.cpp.
 class PayloadObject {
   public:
-    struct Value {
-        enum class Kind : std::uint8_t {
-            null,
-            number,
-            integer,
-            text,
-            truth,
-            object,
-            array
-        } kind = Kind::null;
-        double number = 0;
-        std::int64_t integer = 0;
-        bool truth = false;
-        std::string text;
-        std::vector<PayloadObject>
-            objects;  ///< one for an object, the items of an array (each wrapped under "")
-    };
+    struct Value;
+    struct Member;
 
     [[nodiscard]] static Result<PayloadObject> parse(std::string_view json);
     [[nodiscard]] const Value* find(std::string_view key) const;
 
-    std::vector<std::pair<std::string, Value>> members;
+    std::vector<Member> members;
+};
+
+struct PayloadObject::Value {
+    enum class Kind : std::uint8_t { null, number, integer, text, truth, object, array } kind = Kind::null;
+    double number = 0;
+    std::int64_t integer = 0;
+    bool truth = false;
+    std::string text;
+    std::vector<PayloadObject> objects;  ///< one for an object, the items of an array (each wrapped under "")
+};
+
+struct PayloadObject::Member {
+    std::string key;
+    Value value;
 };
 
 /// Fills fields from an object; remembers the first field that is missing or wrong.
@@ -200,7 +199,7 @@ class PayloadReader {
         target.clear();
         for (const PayloadObject& item : value.objects) {
             T content{};
-            if (!read(item.members.front().second, content)) return false;
+            if (!read(item.members.front().value, content)) return false;
             target.push_back(std::move(content));
         }
         return true;

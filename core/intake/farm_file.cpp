@@ -99,7 +99,7 @@ class FarmReader {
         if (value->kind != Kind::array) return fail(Code::payloadFieldWrong, key);
         for (std::size_t i = 0; i < value->objects.size(); ++i) {
             const std::string place = key + '[' + std::to_string(i) + "].";
-            auto thing = thingFrom<Thing>(value->objects[i].members.front().second, place);
+            auto thing = thingFrom<Thing>(value->objects[i].members.front().value, place);
             if (!thing) return Unexpected{thing.error()};
             propose(Defined{*std::move(thing)});
         }
