@@ -1,143 +1,26 @@
 #include "app/cli/estimate.h"
 
+#include "app/cli/density_output.h"
 #include "app/cli/situation.h"
-#include "core/density/estimate.h"
-#include "core/packing/passes.h"
 
 #include <ostream>
 
 namespace treadwell::cli {
-
-namespace {
-
-using words::inWords;
-
-/// {median, low80, high80} of a distribution, each through `number`.
-template <class D, class Number>
-void writeBand(JsonWriter& json, std::string_view name, const D& distribution, Number number) {
-    json.key(name)
-        .beginObject()
-        .member("median", number(distribution.median()))
-        .member("low80", number(distribution.low80()))
-        .member("high80", number(distribution.high80()))
-        .endObject();
-}
-
-void writeWorking(JsonWriter& json, const density::Estimate& estimate, const words::Style& style) {
-    json.key("working").beginArray();
-    for (const density::WorkingStep& step : estimate.working) {
-        json.beginObject()
-            .member("code", toText(step.what.code))
-            .member("text", inWords(step.what, style))
-            .member("formula", step.formula)
-            .member("source", step.source.citation)
-            .member("evidence", toText(step.source.evidence))
-            .endObject();
-    }
-    json.endArray();
-}
-
-void writeYardsticks(JsonWriter& json, const density::Yardsticks& yardsticks) {
-    json.key("yardsticks").beginObject().member("packing_mass_kg", yardsticks.massPacking.kilograms());
-    json.key("mass_rules").beginArray();
-    for (const density::MassYardstick& mass : yardsticks.massRules) {
-        json.beginObject()
-            .member("rule", packing::toText(mass.rule))
-            .member("asked_kg", mass.asked.kilograms())
-            .member("verdict", toText(mass.verdict))
-            .endObject();
-    }
-    json.endArray()
-        .member("passes", yardsticks.passes)
-        .member("passes_verdict", toText(yardsticks.passesVerdict))
-        .member("saturation_verdict", toText(yardsticks.saturationVerdict))
-        .member("target_verdict", toText(yardsticks.targetVerdict))
-        .endObject();
-}
-
-void writeJson(const density::Estimate& estimate, bool working, const Answer& answer) {
-    JsonWriter json{2};
-    json.beginObject();
-    writeBand(json, "density_kg_dm_m3", estimate.density,
-              [](DryDensity d) { return d.kilogramsPerCubicMetre(); });
-    json.member("packing_factor_us", estimate.packing.factor.us())
-        .member("packing_minutes_per_t", estimate.packing.allTime.minutesPerTonne());
-    writeBand(json, "porosity", estimate.porosity, [](Porosity p) { return p.fraction(); });
-    json.member("target_kg_dm_m3", estimate.target.density.kilogramsPerCubicMetre())
-        .member("chance_of_target", estimate.chance.fraction())
-        .member("tractors_counted", static_cast<std::int64_t>(estimate.packing.counted.size()));
-    writeMessages(json, "warnings", estimate.warnings, answer.style);
-    if (working) {
-        writeWorking(json, estimate, answer.style);
-        writeYardsticks(json, estimate.yardsticks);
-    }
-    json.endObject();
-    answer.out << json.text() << '\n';
-}
-
-template <class D>
-std::string bandInWords(const D& distribution, const words::Style& style) {
-    return inWords(distribution.median().amount(), style) + ", 80 % band " +
-           inWords(distribution.low80().amount(), style) + " to " +
-           inWords(distribution.high80().amount(), style);
-}
-
-void printYardsticks(const density::Yardsticks& yardsticks, const Answer& answer) {
-    const words::Style& style = answer.style;
-    answer.out << "\nThe trade's yardsticks\n";
-    for (const density::MassYardstick& mass : yardsticks.massRules) {
-        answer.out << "  Packing mass " << inWords(yardsticks.massPacking.amount(), style) << "; "
-                   << packing::toText(mass.rule) << " asks for " << inWords(mass.asked.amount(), style)
-                   << ": " << toText(mass.verdict) << '\n';
-    }
-    answer.out << "  Passes " << inWords(yardsticks.passes, style) << "; at least "
-               << inWords(packing::kLeastPasses, style) << " asked for: " << toText(yardsticks.passesVerdict)
-               << "\n  Full pores: " << toText(yardsticks.saturationVerdict)
-               << "\n  Target: " << toText(yardsticks.targetVerdict) << '\n';
-}
-
-void printWorking(const density::Estimate& estimate, const Answer& answer) {
-    answer.out << "\nThe working\n";
-    for (const density::WorkingStep& step : estimate.working) {
-        answer.out << "  " << inWords(step.what, answer.style) << "\n      " << step.formula;
-        if (!step.source.citation.empty()) answer.out << "; " << step.source.citation;
-        answer.out << " [" << toText(step.source.evidence) << "]\n";
-    }
-}
-
-void print(const density::Estimate& estimate, std::size_t tractors, bool working, const Answer& answer) {
-    const words::Style& style = answer.style;
-    const density::Packing& packing = estimate.packing;
-    printLine(answer.out, "Density", bandInWords(estimate.density, style));
-    printLine(answer.out, "Porosity", bandInWords(estimate.porosity, style));
-    printLine(answer.out, "Target",
-              inWords(estimate.target.density.amount(), style) + ", set by " +
-                  std::string{toText(estimate.target.governs)} + "; chance of reaching it " +
-                  inWords(estimate.chance.amount(), style));
-    printLine(answer.out, "Packing",
-              inWords(packing.allTime.amount(), style) + ", packing factor (US) " +
-                  inWords(packing.factor.us(), style) + "; " + std::to_string(packing.counted.size()) +
-                  " of " + std::to_string(tractors) +
-                  (tractors == 1 ? " tractor counts" : " tractors count"));
-    for (const Message& warning : estimate.warnings)
-        printLine(answer.out, "Caution", inWords(warning, style));
-    if (!working) return;
-    printWorking(estimate, answer);
-    printYardsticks(estimate.yardsticks, answer);
-}
-
-}  // namespace
 
 Outcome estimate(const EstimateOptions& options, const Answer& answer) {
     const auto situation = situationFrom(options, answer.style);
     if (!situation) return tl::unexpected{situation.error()};
     const auto result = density::estimate(*situation);
     if (!result) return misused(result.error(), optionOf(result.error().field), answer.style);
-    if (answer.json) {
-        writeJson(*result, options.working, answer);
-    } else {
-        print(*result, situation->machines.size(), options.working, answer);
+    if (!answer.json) {
+        printEstimate(*result, situation->machines.size(), options.working, answer);
+        return {};
     }
+    JsonWriter json{2};
+    json.beginObject();
+    writeEstimate(json, *result, options.working, answer.style);
+    json.endObject();
+    answer.out << json.text() << '\n';
     return {};
 }
 

@@ -1,0 +1,18 @@
+#pragma once
+
+#include "app/cli/command.h"
+#include "core/density/estimate.h"
+
+namespace treadwell::cli {
+
+// An estimate reads the same in whatever command it stands.
+
+/// Members of the object that is open in `json`.
+void writeEstimate(JsonWriter& json, const density::Estimate& estimate, bool working,
+                   const words::Style& style);
+
+/// `tractors` is how many there are, counted or not.
+void printEstimate(const density::Estimate& estimate, std::size_t tractors, bool working,
+                   const Answer& answer);
+
+}  // namespace treadwell::cli
