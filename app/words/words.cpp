@@ -56,21 +56,21 @@ std::string amountInWords(Amount amount, int furtherDecimals, const Style& style
 }
 
 bool looksTheSame(Amount a, Amount b, int furtherDecimals, const Style& style) {
-    return a.dimension == b.dimension && a.si != b.si &&
+    return a.si != b.si &&
            amountInWords(a, furtherDecimals, style) == amountInWords(b, furtherDecimals, style);
 }
 
 /// "100 % is outside 0 % to 100 %" helps nobody: decimals that tell the amounts of one sentence apart, and
 /// from 0. None further where the difference is that of rounding.
-int furtherDecimals(const std::vector<Argument>& arguments, const Style& style) {
-    std::vector<Amount> amounts;
+int furtherDecimals(Dimension dimension, const std::vector<Argument>& arguments, const Style& style) {
+    std::vector<Amount> amounts{{dimension, 0.0}};
     for (const Argument& argument : arguments) {
-        if (const auto* amount = std::get_if<Amount>(&argument)) amounts.push_back(*amount);
+        const auto* amount = std::get_if<Amount>(&argument);
+        if (amount != nullptr && amount->dimension == dimension) amounts.push_back(*amount);
     }
     for (int further = 0; further <= kMostFurtherDecimals; ++further) {
         bool hidden = false;
         for (std::size_t i = 0; i < amounts.size(); ++i) {
-            hidden |= looksTheSame(amounts[i], {amounts[i].dimension, 0.0}, further, style);
             for (std::size_t j = 0; j < i; ++j) {
                 hidden |= looksTheSame(amounts[i], amounts[j], further, style);
             }
@@ -82,12 +82,14 @@ int furtherDecimals(const std::vector<Argument>& arguments, const Style& style) 
 
 struct ArgumentInWords {
     const Style& style;
-    int further;
+    const std::vector<Argument>& all;
 
     std::string operator()(const std::string& text) const { return text; }
     std::string operator()(std::int64_t number) const { return std::to_string(number); }
     std::string operator()(double number) const { return inWords(number, style); }
-    std::string operator()(Amount amount) const { return amountInWords(amount, further, style); }
+    std::string operator()(Amount amount) const {
+        return amountInWords(amount, furtherDecimals(amount.dimension, all, style), style);
+    }
     std::string operator()(Instant at) const { return inWords(at, style); }
     std::string operator()(Code code) const { return inWords(Message{code, {}}, style); }
 };
@@ -117,7 +119,7 @@ std::string inWords(Instant at, const Style& style) {
 
 std::string inWords(const Message& message, const Style& style) {
     const std::string phrase = translated(kPhraseContext, phraseTemplate(message.code), style);
-    const ArgumentInWords speaker{style, furtherDecimals(message.arguments, style)};
+    const ArgumentInWords speaker{style, message.arguments};
     std::string text;
     for (std::size_t i = 0; i < phrase.size(); ++i) {
         const bool placeholder = phrase[i] == '{' && i + 2 < phrase.size() && phrase[i + 2] == '}' &&

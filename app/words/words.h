@@ -31,8 +31,8 @@ struct Style {
 /// `2026-09-15 14:25`, on the farm's clock.
 [[nodiscard]] std::string inWords(Instant at, const Style& style);
 
-/// The sentence. Where rounding would make two different amounts of it look the same, or one look like 0, all
-/// get more decimals.
+/// The sentence. Where rounding would make two amounts of one dimension look the same, or one look like 0,
+/// those get more decimals.
 [[nodiscard]] std::string inWords(const Message& message, const Style& style);
 
 /// One line: where (`tickets.csv:12:4`, as far as known), which field, and the sentence.
