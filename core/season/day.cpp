@@ -161,6 +161,22 @@ void carryDryMatter(Day& day) {
     }
 }
 
+Delivered loadsOn(const Day& day, farm::SiloId silo, Instant now) {
+    Delivered delivered;
+    std::set<entries::EntryId> samples;
+    for (const LoadTipped& load : day.loads) {
+        if (load.load.silo != silo || load.at > now) continue;
+        if (delivered.loads == 0) delivered.first = load.at;
+        ++delivered.loads;
+        delivered.mass += load.load.mass;
+        delivered.dry += load.dryMass();
+        delivered.last = load.at;
+        if (load.sample) samples.insert(*load.sample);
+    }
+    delivered.samples = std::ssize(samples);
+    return delivered;
+}
+
 }  // namespace
 
 std::optional<DryMatter> Delivered::dryMatter() const noexcept {
@@ -174,45 +190,47 @@ PackingIntensity Delivered::intensity() const noexcept {
     return mass > AsFedMass{} ? total / mass : PackingIntensity{};
 }
 
-Delivered Delivered::with(const Delivered& later) const {
-    Delivered sum = *this;
-    if (loads == 0) sum.first = later.first;
-    if (later.loads > 0) sum.last = later.last;
-    sum.loads += later.loads;
-    sum.mass += later.mass;
-    sum.dry += later.dry;
-    sum.samples += later.samples;
-    for (const auto& [tractor, time] : later.packing) sum.packing[tractor] += time;
-    return sum;
+Delivered& Delivered::operator+=(const Delivered& later) {
+    if (loads == 0) first = later.first;
+    if (later.loads > 0) last = later.last;
+    loads += later.loads;
+    mass += later.mass;
+    dry += later.dry;
+    samples += later.samples;
+    for (const auto& [tractor, time] : later.packing) packing[tractor] += time;
+    return *this;
 }
 
-Delivered deliveredOn(const Day& day, farm::SiloId silo, std::optional<Instant> since, Instant now) {
-    Delivered delivered;
-    std::set<entries::EntryId> samples;
-    for (const LoadTipped& load : day.loads) {
-        if (load.load.silo != silo || load.at > now) continue;
-        if (delivered.loads == 0) delivered.first = load.at;
-        ++delivered.loads;
-        delivered.mass += load.load.mass;
-        delivered.dry += load.dryMass();
-        delivered.last = load.at;
-        if (load.sample) samples.insert(*load.sample);
-    }
-    delivered.samples = std::ssize(samples);
-    if (delivered.loads == 0 && !since) return delivered;
-    const Instant from = since ? *since : delivered.first;
+std::map<farm::TractorId, Seconds> packingOn(const Day& day, farm::SiloId silo, Instant from, Instant now) {
+    std::map<farm::TractorId, Seconds> packing;
     for (const WorkSpan& span : day.work) {
         if (span.silo != silo || !(span.packing > Share{})) continue;
         const Seconds time{day.endOf(span.begin, span.end, now) - std::max(span.begin, from)};
-        if (time > Seconds{0}) delivered.packing[span.tractor] += time * span.packing.fraction();
+        if (time > Seconds{0}) packing[span.tractor] += time * span.packing.fraction();
     }
+    return packing;
+}
+
+Delivered deliveredOn(const Day& day, farm::SiloId silo, Instant now) {
+    Delivered delivered = loadsOn(day, silo, now);
+    if (day.before.begun.contains(silo)) {
+        delivered.packing = packingOn(day, silo, day.begin, now);
+    } else if (delivered.loads > 0) {
+        delivered.packing = packingOn(day, silo, delivered.first, now);
+    }
+    return delivered;
+}
+
+Delivered sinceFirstLoadOn(const Day& day, farm::SiloId silo, Instant now) {
+    Delivered delivered = loadsOn(day, silo, now);
+    if (delivered.loads > 0) delivered.packing = packingOn(day, silo, delivered.first, now);
     return delivered;
 }
 
 bool operator==(const Carry& a, const Carry& b) {
     return (a.farm == b.farm || *a.farm == *b.farm) && a.working == b.working && a.layers == b.layers &&
            a.fieldSamples == b.fieldSamples && a.lastSample == b.lastSample && a.pauses == b.pauses &&
-           a.silos == b.silos;
+           a.begun == b.begun;
 }
 
 Day foldDay(LocalDay date, Instant begin, Instant end, std::vector<FactPointer> facts, const Carry& before) {
@@ -230,16 +248,8 @@ Day foldDay(LocalDay date, Instant begin, Instant end, std::vector<FactPointer> 
     }
     fold.finish();
     carryDryMatter(day);
-    std::set<farm::SiloId> silos;
-    for (const auto& [silo, earlier] : before.silos) silos.insert(silo);
-    for (const LoadTipped& load : day.loads) silos.insert(load.load.silo);
-    for (const farm::SiloId silo : silos) {
-        const auto earlier = before.silos.find(silo);
-        const bool begun = earlier != before.silos.end();
-        const auto since = begun ? std::optional{begin} : std::nullopt;
-        const Delivered placed = deliveredOn(day, silo, since, end);
-        day.after.silos[silo] = begun ? earlier->second.with(placed) : placed;
-    }
+    for (const LoadTipped& load : day.loads) day.after.begun.insert(load.load.silo);
+    for (const farm::SiloId silo : day.after.begun) day.placed[silo] = deliveredOn(day, silo, end);
     return day;
 }
 

@@ -7,6 +7,7 @@
 #include <map>
 #include <memory>
 #include <optional>
+#include <set>
 #include <vector>
 
 namespace treadwell::season {
@@ -90,8 +91,8 @@ struct Delivered {
     /// Of all tractors together; nothing without mass.
     [[nodiscard]] PackingIntensity intensity() const noexcept;
 
-    /// Both together; `later` was placed after this.
-    [[nodiscard]] Delivered with(const Delivered& later) const;
+    /// Adds what was placed after this.
+    Delivered& operator+=(const Delivered& later);
 
     friend bool operator==(const Delivered&, const Delivered&) = default;
 };
@@ -104,7 +105,7 @@ struct Carry {
     std::map<farm::FieldId, Sample> fieldSamples;
     std::optional<Sample> lastSample;
     std::vector<PauseSpan> pauses;  ///< those that go on
-    std::map<farm::SiloId, Delivered> silos;
+    std::set<farm::SiloId> begun;   ///< silos that hold a load
 
     friend bool operator==(const Carry& a, const Carry& b);
 };
@@ -127,6 +128,7 @@ struct Day {
     std::vector<CautionNote> cautions;
     std::optional<Dated<entries::DayClosed>> closed;
     std::int64_t unknownKinds = 0;
+    std::map<farm::SiloId, Delivered> placed;  ///< over the whole day
 
     Carry before;
     Carry after;
@@ -141,10 +143,17 @@ struct Day {
     }
 };
 
-/// What was placed in a silo on this day up to and including `now`; packing counts from `since`, or else from
-/// the day's first load.
-[[nodiscard]] Delivered deliveredOn(const Day& day, farm::SiloId silo, std::optional<Instant> since,
-                                    Instant now);
+/// Packing time of each tractor at a silo on this day in [from, now): stretches by their shares. Only
+/// tractors that packed.
+[[nodiscard]] std::map<farm::TractorId, Seconds> packingOn(const Day& day, farm::SiloId silo, Instant from,
+                                                           Instant now);
+
+/// What was placed in a silo on this day up to and including `now`. In a silo that held a load before,
+/// packing counts from the day's begin, else from its first load.
+[[nodiscard]] Delivered deliveredOn(const Day& day, farm::SiloId silo, Instant now);
+
+/// The same for a day alone: packing counts from the day's first load in any case.
+[[nodiscard]] Delivered sinceFirstLoadOn(const Day& day, farm::SiloId silo, Instant now);
 
 /// Folds a day's facts, which are in order, onto what came before.
 [[nodiscard]] Day foldDay(LocalDay date, Instant begin, Instant end, std::vector<FactPointer> facts,

@@ -55,11 +55,7 @@ std::map<farm::TractorId, Seconds> packingOf(const Season& season, farm::SiloId 
     std::map<farm::TractorId, Seconds> packing;
     for (const auto& day : season.days()) {
         if (day->end <= from || day->begin >= to) continue;
-        for (const WorkSpan& span : day->work) {
-            if (span.silo != silo || !(span.packing > Share{})) continue;
-            const Seconds time = overlap(span.begin, day->endOf(span.begin, span.end, to), from, to);
-            if (time > Seconds{0}) packing[span.tractor] += time * span.packing.fraction();
-        }
+        for (const auto& [tractor, time] : packingOn(*day, silo, from, to)) packing[tractor] += time;
     }
     return packing;
 }
@@ -107,11 +103,13 @@ Rolling rollingAt(const Season& season, farm::SiloId silo, Instant now) {
         if (seen.what.silo == silo && seen.at <= now) rolling.layer = seen;
     }
     rolling.today = season.zone().dayOf(now);
-    const auto placed = last.before.silos.find(silo);
-    const bool begun = placed != last.before.silos.end();
-    const Delivered lately = deliveredOn(last, silo, begun ? std::optional{last.begin} : std::nullopt, now);
-    rolling.siloIn = begun ? placed->second.with(lately) : lately;
-    if (last.date == *rolling.today) rolling.todayIn = deliveredOn(last, silo, std::nullopt, now);
+    for (auto each = days.begin(); each != std::prev(past); ++each) {
+        if (const auto placed = (*each)->placed.find(silo); placed != (*each)->placed.end()) {
+            rolling.siloIn += placed->second;
+        }
+    }
+    rolling.siloIn += deliveredOn(last, silo, now);
+    if (last.date == *rolling.today) rolling.todayIn = sinceFirstLoadOn(last, silo, now);
     rolling.tractors = tractorsAt(last, now);
     for (const PauseSpan& pause : last.pauses) {
         const bool here = !pause.silo || *pause.silo == silo;
