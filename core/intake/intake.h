@@ -46,7 +46,8 @@ struct Context {
     AsFedMass scaleInterval = AsFedMass::fromKilograms(20);  ///< usual for vehicle scales (common practice)
 };
 
-/// Adds what one entry of the season tells: the zone, a name, what is already recorded. A voided entry stays
+/// Adds what one entry of the season tells: the zone (so the season's start comes first), a name, what is
+/// already recorded. A voided entry stays
 /// known, so that its file does not bring it back.
 void learn(Context& context, const entries::Entry& entry, bool voided = false);
 
