@@ -111,6 +111,24 @@ const char* phraseTemplate(Code code) {
         case Code::adviceFewPasses: return QT_TRANSLATE_NOOP("Phrase", "{1} passes over each layer, at least {2} asked");
         case Code::adviceDearer: return QT_TRANSLATE_NOOP("Phrase", "Would do too, at more cost or with more change");
         case Code::adviceNotNeeded: return QT_TRANSLATE_NOOP("Phrase", "Not needed for the target");
+        // attention
+        case Code::cautionRampSlope: return QT_TRANSLATE_NOOP("Phrase", "Packing slope: not steeper than {1}");
+        case Code::cautionRampSteep: return QT_TRANSLATE_NOOP("Phrase", "The ramp of {1} is steeper than {2}: machines can tip or slide");
+        case Code::cautionCrossSlope: return QT_TRANSLATE_NOOP("Phrase", "Slope across the direction of travel: not steeper than {1}");
+        case Code::cautionCrownSteep: return QT_TRANSLATE_NOOP("Phrase", "The crown falls to the walls at {1}, steeper than {2} across the direction of travel: machines can tip over the wall");
+        case Code::cautionFillAboveWall: return QT_TRANSLATE_NOOP("Phrase", "Fill {1} above the wall, where the limit is {2}: walls can give way and machines go over the edge");
+        case Code::cautionWorkingWidth: return QT_TRANSLATE_NOOP("Phrase", "Working width at the top: at least {1} machine widths, duals included");
+        case Code::cautionWidthNarrow: return QT_TRANSLATE_NOOP("Phrase", "A width of {1} is less than {3} times the {2} of the widest machine");
+        case Code::cautionFaceDistance: return QT_TRANSLATE_NOOP("Phrase", "Stay back from the face {1} times its height, here {2}: it can fall without warning");
+        case Code::cautionCores: return QT_TRANSLATE_NOOP("Phrase", "No person takes cores at the face: sample what a loader has taken down");
+        case Code::cautionPeopleOnFoot: return QT_TRANSLATE_NOOP("Phrase", "Nobody on foot while machines pack; a spotter has no other duty and wears high-visibility clothing");
+        case Code::cautionSiloGas: return QT_TRANSLATE_NOOP("Phrase", "Silo gas: {1} days since the last load, it is expected for {2}; it can kill before it is seen or smelled");
+        case Code::cautionShiftHours: return QT_TRANSLATE_NOOP("Phrase", "{1} h at work, where the limit is {2} h: tired drivers have more accidents");
+        case Code::cautionPowerLines: return QT_TRANSLATE_NOOP("Phrase", "Power lines: raised bodies keep {1} away up to 50 kV and {2} more for each 10 kV beyond; the local rule comes first");
+        case Code::cautionDriverAge: return QT_TRANSLATE_NOOP("Phrase", "Drivers of packing tractors: at least {1} years old; local law comes first");
+        case Code::cautionWalls: return QT_TRANSLATE_NOOP("Phrase", "No limit of the walls is entered: copy it from their plate or the designer's letter; nobody can judge a wall by eye");
+        case Code::cautionDrySilage: return QT_TRANSLATE_NOOP("Phrase", "Dry matter {1}, above {2}: silage this dry can heat and burn");
+        case Code::cautionStanding: return QT_TRANSLATE_NOOP("Phrase", "General published precautions: they do not replace a risk assessment, local law and codes, the machine's manual or a licensed engineer or safety professional. If anything looks wrong, stop work.");
         // intake
         case Code::columnMissing: return QT_TRANSLATE_NOOP("Phrase", "No column tells this; the columns are {1}: name one after it");
         case Code::columnTwice: return QT_TRANSLATE_NOOP("Phrase", "\"{1}\" and \"{2}\" both tell this: rename the one that does not");

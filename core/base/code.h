@@ -109,6 +109,24 @@ namespace treadwell {
     X(adviceFewPasses) \
     X(adviceDearer) \
     X(adviceNotNeeded) \
+    /* attention */ \
+    X(cautionRampSlope) \
+    X(cautionRampSteep) \
+    X(cautionCrossSlope) \
+    X(cautionCrownSteep) \
+    X(cautionFillAboveWall) \
+    X(cautionWorkingWidth) \
+    X(cautionWidthNarrow) \
+    X(cautionFaceDistance) \
+    X(cautionCores) \
+    X(cautionPeopleOnFoot) \
+    X(cautionSiloGas) \
+    X(cautionShiftHours) \
+    X(cautionPowerLines) \
+    X(cautionDriverAge) \
+    X(cautionWalls) \
+    X(cautionDrySilage) \
+    X(cautionStanding) \
     /* intake */ \
     X(columnMissing) \
     X(columnTwice) \

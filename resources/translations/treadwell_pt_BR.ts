@@ -368,6 +368,74 @@
         <translation>Não é preciso para a meta</translation>
     </message>
     <message>
+        <source>Packing slope: not steeper than {1}</source>
+        <translation>Rampa de compactação: não mais íngreme que {1}</translation>
+    </message>
+    <message>
+        <source>The ramp of {1} is steeper than {2}: machines can tip or slide</source>
+        <translation>A rampa de {1} é mais íngreme que {2}: as máquinas podem tombar ou escorregar</translation>
+    </message>
+    <message>
+        <source>Slope across the direction of travel: not steeper than {1}</source>
+        <translation>Inclinação transversal ao sentido de marcha: não mais íngreme que {1}</translation>
+    </message>
+    <message>
+        <source>The crown falls to the walls at {1}, steeper than {2} across the direction of travel: machines can tip over the wall</source>
+        <translation>O topo cai para as paredes a {1}, mais íngreme que {2} transversal à marcha: as máquinas podem tombar sobre a parede</translation>
+    </message>
+    <message>
+        <source>Fill {1} above the wall, where the limit is {2}: walls can give way and machines go over the edge</source>
+        <translation>Enchimento {1} acima da parede, com limite de {2}: as paredes podem ceder e as máquinas cair pela borda</translation>
+    </message>
+    <message>
+        <source>Working width at the top: at least {1} machine widths, duals included</source>
+        <translation>Largura de trabalho no topo: ao menos {1} larguras de máquina, com rodado duplo</translation>
+    </message>
+    <message>
+        <source>A width of {1} is less than {3} times the {2} of the widest machine</source>
+        <translation>A largura de {1} é menos de {3} vezes os {2} da máquina mais larga</translation>
+    </message>
+    <message>
+        <source>Stay back from the face {1} times its height, here {2}: it can fall without warning</source>
+        <translation>Fique longe da face {1} vezes a sua altura, aqui {2}: ela pode desabar sem aviso</translation>
+    </message>
+    <message>
+        <source>No person takes cores at the face: sample what a loader has taken down</source>
+        <translation>Ninguém retira amostras junto à face: amostre o que a carregadeira retirou</translation>
+    </message>
+    <message>
+        <source>Nobody on foot while machines pack; a spotter has no other duty and wears high-visibility clothing</source>
+        <translation>Ninguém a pé enquanto as máquinas compactam; o sinalizador não tem outra tarefa e usa roupa de alta visibilidade</translation>
+    </message>
+    <message>
+        <source>Silo gas: {1} days since the last load, it is expected for {2}; it can kill before it is seen or smelled</source>
+        <translation>Gás de silo: {1} dias desde a última carga, esperado por {2}; pode matar antes de ser visto ou sentido</translation>
+    </message>
+    <message>
+        <source>{1} h at work, where the limit is {2} h: tired drivers have more accidents</source>
+        <translation>{1} h de trabalho, com limite de {2} h: motoristas cansados têm mais acidentes</translation>
+    </message>
+    <message>
+        <source>Power lines: raised bodies keep {1} away up to 50 kV and {2} more for each 10 kV beyond; the local rule comes first</source>
+        <translation>Redes elétricas: caçambas erguidas ficam a {1} até 50 kV e {2} a mais a cada 10 kV acima; vale antes a regra local</translation>
+    </message>
+    <message>
+        <source>Drivers of packing tractors: at least {1} years old; local law comes first</source>
+        <translation>Motoristas de tratores de compactação: ao menos {1} anos; vale antes a lei local</translation>
+    </message>
+    <message>
+        <source>No limit of the walls is entered: copy it from their plate or the designer's letter; nobody can judge a wall by eye</source>
+        <translation>Nenhum limite das paredes foi informado: copie-o da placa ou da carta do projetista; ninguém avalia uma parede a olho</translation>
+    </message>
+    <message>
+        <source>Dry matter {1}, above {2}: silage this dry can heat and burn</source>
+        <translation>Matéria seca {1}, acima de {2}: silagem tão seca pode aquecer e pegar fogo</translation>
+    </message>
+    <message>
+        <source>General published precautions: they do not replace a risk assessment, local law and codes, the machine's manual or a licensed engineer or safety professional. If anything looks wrong, stop work.</source>
+        <translation>Precauções gerais publicadas: não substituem a avaliação de riscos, as leis e normas locais, o manual da máquina nem um engenheiro ou profissional de segurança habilitado. Se algo parecer errado, pare o trabalho.</translation>
+    </message>
+    <message>
         <source>No column tells this; the columns are {1}: name one after it</source>
         <translation>Nenhuma coluna traz isto; as colunas são {1}: dê a uma delas esse nome</translation>
     </message>

@@ -24,6 +24,9 @@ const Argument kHeavy = AsFedMass::fromTonnes(12.4).amount();
 const Argument kHeavier = AsFedMass::fromTonnes(26.1).amount();
 const Argument kMachine = MachineMass::fromTonnes(10).amount();
 const Argument kTime = PackingIntensity::fromMinutesPerTonne(0.75).amount();
+const Argument kShallow = Length::fromMetres(1).amount();
+const Argument kSlope = Slope::fromRunPerRise(3).amount();
+const Argument kSteeper = Slope::fromRunPerRise(2).amount();
 const Argument kShare = Share::fromPercent(50).amount();
 const Argument kRate = AsFedRate::fromTonnesPerHour(90).amount();
 const Argument kFaster = AsFedRate::fromTonnesPerHour(200).amount();
@@ -136,6 +139,24 @@ std::vector<Argument> sampleArguments(Code code) {
         case Code::adviceFewPasses: return {kNumber, kNumber};
         case Code::adviceDearer: return {};
         case Code::adviceNotNeeded: return {};
+        // attention
+        case Code::cautionRampSlope: return {kSlope};
+        case Code::cautionRampSteep: return {kSteeper, kSlope};
+        case Code::cautionCrossSlope: return {kSlope};
+        case Code::cautionCrownSteep: return {kSteeper, kSlope};
+        case Code::cautionFillAboveWall: return {kDepth, kShallow};
+        case Code::cautionWorkingWidth: return {kNumber};
+        case Code::cautionWidthNarrow: return {kDepth, kShallow, kNumber};
+        case Code::cautionFaceDistance: return {kNumber, kDepth};
+        case Code::cautionCores: return {};
+        case Code::cautionPeopleOnFoot: return {};
+        case Code::cautionSiloGas: return {kNumber, kNumber};
+        case Code::cautionShiftHours: return {kNumber, kNumber};
+        case Code::cautionPowerLines: return {kDepth, kShallow};
+        case Code::cautionDriverAge: return {kNumber};
+        case Code::cautionWalls: return {};
+        case Code::cautionDrySilage: return {kDryMatter, kDrier};
+        case Code::cautionStanding: return {};
         // intake
         case Code::columnMissing: return {kText};
         case Code::columnTwice: return {kText, kOther};
