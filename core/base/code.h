@@ -146,7 +146,95 @@ namespace treadwell {
     X(ticketRepeated) \
     X(dishImpossible) \
     X(fieldUnknown) \
-    X(farmFileVersion)
+    X(farmFileVersion) \
+    /* review */ \
+    X(dayUnknown) \
+    X(reviewDaySheet) \
+    X(reviewState) \
+    X(reviewClosed) \
+    X(reviewNotClosed) \
+    X(reviewNothing) \
+    X(reviewNotNamed) \
+    X(reviewTotal) \
+    X(reviewGoesOn) \
+    X(reviewDeliveries) \
+    X(reviewDryMatter) \
+    X(reviewMeanDryMatter) \
+    X(reviewTractors) \
+    X(reviewDensity) \
+    X(reviewOfSilo) \
+    X(reviewNoEstimate) \
+    X(readingToday) \
+    X(readingSilo) \
+    X(reviewAdvice) \
+    X(adviceWasShown) \
+    X(adviceWasAccepted) \
+    X(adviceWasDeclined) \
+    X(reviewPauses) \
+    X(reviewLayers) \
+    X(layerMeasured) \
+    X(layerByLoads) \
+    X(reviewHeights) \
+    X(reviewNotes) \
+    X(reviewCautions) \
+    X(reviewQuestions) \
+    X(reviewNoQuestions) \
+    X(methodOven) \
+    X(methodMicrowave) \
+    X(methodMeter) \
+    X(methodEstimate) \
+    X(columnSilo) \
+    X(columnTruck) \
+    X(columnField) \
+    X(columnHour) \
+    X(columnLoads) \
+    X(columnMass) \
+    X(columnDryMass) \
+    X(columnDryMatter) \
+    X(columnDelivery) \
+    X(columnTime) \
+    X(columnMethod) \
+    X(columnTractor) \
+    X(columnMachineMass) \
+    X(columnPackingHours) \
+    X(columnSpreadingHours) \
+    X(columnCost) \
+    X(columnReading) \
+    X(columnMedian) \
+    X(columnLow) \
+    X(columnHigh) \
+    X(columnTarget) \
+    X(columnChance) \
+    X(columnPorosity) \
+    X(columnPorosityLow) \
+    X(columnPorosityHigh) \
+    X(columnPackingTime) \
+    X(columnAdvice) \
+    X(columnDecision) \
+    X(columnBefore) \
+    X(columnAfter) \
+    X(columnChanceBefore) \
+    X(columnChanceAfter) \
+    X(columnBegin) \
+    X(columnEnd) \
+    X(columnReason) \
+    X(columnThickness) \
+    X(columnReadings) \
+    X(columnLowest) \
+    X(columnMean) \
+    X(columnHighest) \
+    X(columnNote) \
+    X(columnCaution) \
+    X(questionNotWeighed) \
+    X(questionNoField) \
+    X(questionDryMatterAssumed) \
+    X(questionSampleOverdue) \
+    X(questionLayerNotSeen) \
+    X(questionStillAtWork) \
+    X(questionMassAssumed) \
+    X(questionNoCost) \
+    X(questionUnknownKinds) \
+    X(questionWaiting)
 // clang-format on
 
 enum class Code : std::uint16_t {

@@ -511,6 +511,354 @@
         <source>The farm file is of version {1}; this program reads version 1</source>
         <translation>O arquivo da fazenda é da versão {1}; este programa lê a versão 1</translation>
     </message>
+    <message>
+        <source>Nothing is recorded on {1}: choose a day of the season</source>
+        <translation>Nada foi registrado em {1}: escolha um dia da safra</translation>
+    </message>
+    <message>
+        <source>Day sheet of {1}, {2}</source>
+        <translation>Ficha do dia de {1}, {2}</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Situação</translation>
+    </message>
+    <message>
+        <source>Closed at {1}</source>
+        <translation>Fechado em {1}</translation>
+    </message>
+    <message>
+        <source>The day is not closed; figures up to {1}</source>
+        <translation>O dia não está fechado; números até {1}</translation>
+    </message>
+    <message>
+        <source>Nothing recorded</source>
+        <translation>Nada registrado</translation>
+    </message>
+    <message>
+        <source>(not named)</source>
+        <translation>(sem nome)</translation>
+    </message>
+    <message>
+        <source>Total</source>
+        <translation>Total</translation>
+    </message>
+    <message>
+        <source>goes on</source>
+        <translation>continua</translation>
+    </message>
+    <message>
+        <source>What came in</source>
+        <translation>O que chegou</translation>
+    </message>
+    <message>
+        <source>Dry-matter samples</source>
+        <translation>Amostras de matéria seca</translation>
+    </message>
+    <message>
+        <source>Mean of what came in, by mass: {1}, on {2} samples</source>
+        <translation>Média do que chegou, por massa: {1}, em {2} amostras</translation>
+    </message>
+    <message>
+        <source>Tractors</source>
+        <translation>Tratores</translation>
+    </message>
+    <message>
+        <source>Density when full, at opening</source>
+        <translation>Densidade com o silo cheio, na abertura</translation>
+    </message>
+    <message>
+        <source>Of {1}:</source>
+        <translation>Sobre {1}:</translation>
+    </message>
+    <message>
+        <source>No estimate for: {1}</source>
+        <translation>Sem estimativa para: {1}</translation>
+    </message>
+    <message>
+        <source>the day's crop</source>
+        <translation>o que chegou no dia</translation>
+    </message>
+    <message>
+        <source>all in the silo</source>
+        <translation>tudo no silo</translation>
+    </message>
+    <message>
+        <source>Advice</source>
+        <translation>Recomendações</translation>
+    </message>
+    <message>
+        <source>shown</source>
+        <translation>mostrada</translation>
+    </message>
+    <message>
+        <source>taken</source>
+        <translation>aceita</translation>
+    </message>
+    <message>
+        <source>declined</source>
+        <translation>recusada</translation>
+    </message>
+    <message>
+        <source>Pauses</source>
+        <translation>Pausas</translation>
+    </message>
+    <message>
+        <source>Layers seen</source>
+        <translation>Camadas vistas</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>medida</translation>
+    </message>
+    <message>
+        <source>by loads to cover</source>
+        <translation>por cargas para cobrir</translation>
+    </message>
+    <message>
+        <source>Heights</source>
+        <translation>Alturas</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Anotações</translation>
+    </message>
+    <message>
+        <source>Cautions shown</source>
+        <translation>Alertas mostrados</translation>
+    </message>
+    <message>
+        <source>Still open</source>
+        <translation>Ainda em aberto</translation>
+    </message>
+    <message>
+        <source>No open question</source>
+        <translation>Nenhuma pendência</translation>
+    </message>
+    <message>
+        <source>oven</source>
+        <translation>estufa</translation>
+    </message>
+    <message>
+        <source>microwave</source>
+        <translation>micro-ondas</translation>
+    </message>
+    <message>
+        <source>meter</source>
+        <translation>medidor</translation>
+    </message>
+    <message>
+        <source>by eye</source>
+        <translation>a olho</translation>
+    </message>
+    <message>
+        <source>Silo</source>
+        <translation>Silo</translation>
+    </message>
+    <message>
+        <source>Truck</source>
+        <translation>Caminhão</translation>
+    </message>
+    <message>
+        <source>Field</source>
+        <translation>Talhão</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Desde</translation>
+    </message>
+    <message>
+        <source>Loads</source>
+        <translation>Cargas</translation>
+    </message>
+    <message>
+        <source>As fed</source>
+        <translation>Matéria natural</translation>
+    </message>
+    <message>
+        <source>Dry</source>
+        <translation>Seca</translation>
+    </message>
+    <message>
+        <source>DM</source>
+        <translation>MS</translation>
+    </message>
+    <message>
+        <source>Delivery</source>
+        <translation>Chegada</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Hora</translation>
+    </message>
+    <message>
+        <source>Method</source>
+        <translation>Método</translation>
+    </message>
+    <message>
+        <source>Tractor</source>
+        <translation>Trator</translation>
+    </message>
+    <message>
+        <source>Mass</source>
+        <translation>Massa</translation>
+    </message>
+    <message>
+        <source>Packing, h</source>
+        <translation>Compactando, h</translation>
+    </message>
+    <message>
+        <source>Spreading, h</source>
+        <translation>Espalhando, h</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Custo</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Leitura</translation>
+    </message>
+    <message>
+        <source>Density</source>
+        <translation>Densidade</translation>
+    </message>
+    <message>
+        <source>80 % from</source>
+        <translation>80 % de</translation>
+    </message>
+    <message>
+        <source>80 % to</source>
+        <translation>80 % até</translation>
+    </message>
+    <message>
+        <source>Target</source>
+        <translation>Meta</translation>
+    </message>
+    <message>
+        <source>Chance of the target</source>
+        <translation>Chance da meta</translation>
+    </message>
+    <message>
+        <source>Porosity</source>
+        <translation>Porosidade</translation>
+    </message>
+    <message>
+        <source>Porosity, 80 % from</source>
+        <translation>Porosidade, 80 % de</translation>
+    </message>
+    <message>
+        <source>Porosity, 80 % to</source>
+        <translation>Porosidade, 80 % até</translation>
+    </message>
+    <message>
+        <source>Packing time</source>
+        <translation>Tempo de compactação</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>O quê</translation>
+    </message>
+    <message>
+        <source>Decision</source>
+        <translation>Decisão</translation>
+    </message>
+    <message>
+        <source>Density before</source>
+        <translation>Densidade antes</translation>
+    </message>
+    <message>
+        <source>Density after</source>
+        <translation>Densidade depois</translation>
+    </message>
+    <message>
+        <source>Chance before</source>
+        <translation>Chance antes</translation>
+    </message>
+    <message>
+        <source>Chance after</source>
+        <translation>Chance depois</translation>
+    </message>
+    <message>
+        <source>Begin</source>
+        <translation>Início</translation>
+    </message>
+    <message>
+        <source>End</source>
+        <translation>Fim</translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>Thickness</source>
+        <translation>Espessura</translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation>Leituras</translation>
+    </message>
+    <message>
+        <source>Lowest</source>
+        <translation>Mínima</translation>
+    </message>
+    <message>
+        <source>Mean</source>
+        <translation>Média</translation>
+    </message>
+    <message>
+        <source>Highest</source>
+        <translation>Máxima</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Anotação</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Alerta</translation>
+    </message>
+    <message>
+        <source>{1} of {2} loads were not weighed: add their tickets, or weigh some of each truck</source>
+        <translation>{1} de {2} cargas não foram pesadas: inclua os tíquetes ou pese algumas de cada caminhão</translation>
+    </message>
+    <message>
+        <source>{1} of {2} loads name no field</source>
+        <translation>{1} de {2} cargas não indicam o talhão</translation>
+    </message>
+    <message>
+        <source>{1} of {2} loads stand on an assumed dry matter: take a sample</source>
+        <translation>{1} de {2} cargas usam matéria seca suposta: colha uma amostra</translation>
+    </message>
+    <message>
+        <source>{1} without a dry-matter sample while crop came in, {2} asked at most</source>
+        <translation>{1} sem amostra de matéria seca durante a chegada, pedidos no máximo {2}</translation>
+    </message>
+    <message>
+        <source>No layer was seen in {1} this day: measure one</source>
+        <translation>Nenhuma camada foi vista em {1} neste dia: meça uma</translation>
+    </message>
+    <message>
+        <source>{1} is still at work in the records: enter when it stopped</source>
+        <translation>{1} ainda consta trabalhando: informe quando parou</translation>
+    </message>
+    <message>
+        <source>The mass of {1}, {2}, is the usual one of its class: weigh it</source>
+        <translation>A massa de {1}, {2}, é a usual da classe: pese-o</translation>
+    </message>
+    <message>
+        <source>{1} has no cost an hour: enter it</source>
+        <translation>{1} não tem custo por hora: informe-o</translation>
+    </message>
+    <message>
+        <source>{1} entries are of kinds that this version does not know: they are kept and not counted</source>
+        <translation>{1} registros são de tipos que esta versão não conhece: são guardados e não contados</translation>
+    </message>
+    <message>
+        <source>{1} corrections wait for the entry they speak of</source>
+        <translation>{1} correções esperam o registro a que se referem</translation>
+    </message>
 </context>
 <context>
     <name>Unit</name>

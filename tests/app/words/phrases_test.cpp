@@ -55,7 +55,7 @@ TEST(Phrases, LeaveNoPlaceholderWhenRendered) {
         for (const Style& style : {Style{}, Style{.units = UnitSystem::us}, portugueseStyle()}) {
             const std::string text = inWords(Message{code, sampleArguments(code)}, style);
             EXPECT_THAT(text, testing::Not(testing::HasSubstr("{"))) << toText(code);
-            EXPECT_GT(text.size(), 5u) << toText(code);
+            EXPECT_FALSE(text.empty()) << toText(code);
         }
     }
 }

@@ -1,0 +1,42 @@
+#include "core/review/day_sheet.h"
+
+#include "core/review/day_view.h"
+
+#include <algorithm>
+
+namespace treadwell::review {
+
+namespace {
+
+Section headOf(const DayView& view) {
+    Section head{"state", Code::reviewState, {}};
+    if (view.day.closed) {
+        head.blocks.emplace_back(Message{Code::reviewClosed, {view.day.closed->at}});
+    } else {
+        head.blocks.emplace_back(Message{Code::reviewNotClosed, {view.until}});
+    }
+    return head;
+}
+
+}  // namespace
+
+Block orNothing(Table table) {
+    if (table.rows.empty()) return Message{Code::reviewNothing, {}};
+    return table;
+}
+
+Result<Document> daySheet(const season::Season& season, LocalDay date, Instant now) {
+    const season::Day* day = season.day(date);
+    if (day == nullptr) return fail(Code::dayUnknown, "day", toIso8601(date));
+    // The last instant of the day: midnight itself is the next day's.
+    const Instant until = std::clamp(now, day->begin, day->end - std::chrono::microseconds{1});
+    const DayView view{season, *day, until};
+    Document sheet{"daySheet", {Code::reviewDaySheet, {day->farm().farm, toIso8601(date)}}, {}};
+    for (const auto section : {headOf, deliveriesOf, dryMatterOf, tractorsOf, densityOf, adviceOf, pausesOf,
+                               layersOf, heightsOf, notesOf, cautionsOf, questionsOf}) {
+        sheet.sections.push_back(section(view));
+    }
+    return sheet;
+}
+
+}  // namespace treadwell::review

@@ -1,0 +1,50 @@
+#pragma once
+
+#include "core/review/document.h"
+#include "core/season/season.h"
+
+#include <map>
+#include <optional>
+#include <string>
+
+namespace treadwell::review {
+
+/// One day as it is looked at from one moment, for the sections of its sheet.
+struct DayView {
+    const season::Season& season;
+    const season::Day& day;
+    Instant until;  ///< the moment; within the day
+};
+
+/// A farm's own name of a thing, or nothing where the id is missing or not defined.
+template <class Map, class IdType>
+[[nodiscard]] Cell nameIn(const Map& things, const std::optional<IdType>& id) {
+    if (!id) return std::monostate{};
+    const auto found = things.find(*id);
+    return found == things.end() ? Cell{std::monostate{}} : Cell{found->second.name};
+}
+
+/// The same as text; empty where there is none.
+template <class Map, class IdType>
+[[nodiscard]] std::string nameText(const Map& things, const IdType& id) {
+    const auto found = things.find(id);
+    return found == things.end() ? std::string{} : found->second.name;
+}
+
+/// A table, or that nothing was recorded where it has no row.
+[[nodiscard]] Block orNothing(Table table);
+
+// The sections, in the order of the sheet.
+[[nodiscard]] Section deliveriesOf(const DayView& view);
+[[nodiscard]] Section dryMatterOf(const DayView& view);
+[[nodiscard]] Section tractorsOf(const DayView& view);
+[[nodiscard]] Section densityOf(const DayView& view);
+[[nodiscard]] Section adviceOf(const DayView& view);
+[[nodiscard]] Section pausesOf(const DayView& view);
+[[nodiscard]] Section layersOf(const DayView& view);
+[[nodiscard]] Section heightsOf(const DayView& view);
+[[nodiscard]] Section notesOf(const DayView& view);
+[[nodiscard]] Section cautionsOf(const DayView& view);
+[[nodiscard]] Section questionsOf(const DayView& view);
+
+}  // namespace treadwell::review

@@ -1,0 +1,109 @@
+#include "core/review/day_view.h"
+
+#include <functional>
+
+namespace treadwell::review {
+
+namespace {
+
+using season::LoadTipped;
+
+struct Sum {
+    std::int64_t loads = 0;
+    AsFedMass mass;
+    DryMass dry;
+
+    void add(const LoadTipped& load) {
+        ++loads;
+        mass += load.load.mass;
+        dry += load.dryMass();
+    }
+    /// Loads, as fed, dry and the mass-weighted dry matter.
+    void appendTo(std::vector<Cell>& row) const {
+        row.emplace_back(loads);
+        row.emplace_back(mass.amount());
+        row.emplace_back(dry.amount());
+        if (mass > AsFedMass{}) {
+            row.emplace_back(DryMatter::fromFraction(dry.si() / mass.si()).amount());
+        } else {
+            row.emplace_back();
+        }
+    }
+};
+
+std::vector<Column> columnsBy(Column first) {
+    return {first,
+            {"loads", Code::columnLoads},
+            {"mass", Code::columnMass},
+            {"dryMass", Code::columnDryMass},
+            {"dryMatter", Code::columnDryMatter}};
+}
+
+/// A row for each key in its order, then the total; what has no name is told so and never left out.
+template <class Key>
+Table tableBy(const DayView& view, std::string_view key, Column first,
+              const std::function<Key(const LoadTipped&)>& keyOf,
+              const std::function<Cell(const Key&)>& name) {
+    std::map<Key, Sum> sums;
+    Sum all;
+    for (const LoadTipped& load : view.day.loads) {
+        if (load.at > view.until) continue;
+        sums[keyOf(load)].add(load);
+        all.add(load);
+    }
+    Table table{key, columnsBy(first), {}};
+    for (const auto& [each, sum] : sums) {
+        Cell shown = name(each);
+        if (std::holds_alternative<std::monostate>(shown)) shown = Message{Code::reviewNotNamed, {}};
+        sum.appendTo(table.rows.emplace_back(std::vector<Cell>{std::move(shown)}));
+    }
+    if (sums.size() > 1) {
+        all.appendTo(table.rows.emplace_back(std::vector<Cell>{Message{Code::reviewTotal, {}}}));
+    }
+    return table;
+}
+
+/// Full hours of the farm's day, counted from its start, so that the hour of a changed clock counts as one.
+Instant hourOf(const DayView& view, const LoadTipped& load) {
+    return view.day.begin + std::chrono::floor<std::chrono::hours>(load.at - view.day.begin);
+}
+
+Series rateSeries(const DayView& view) {
+    std::map<Instant, AsFedMass> hours;
+    for (const LoadTipped& load : view.day.loads) {
+        if (load.at <= view.until) hours[hourOf(view, load)] += load.load.mass;
+    }
+    Series series{"delivery", Code::columnDelivery, Dimension::asFedRate, {}};
+    if (hours.empty()) return series;
+    const Instant last = hours.rbegin()->first;
+    for (Instant hour = hours.begin()->first; hour <= last; hour += std::chrono::hours{1}) {
+        series.points.emplace_back(hour, (hours[hour] / Seconds{std::chrono::hours{1}}).si());
+    }
+    return series;
+}
+
+}  // namespace
+
+Section deliveriesOf(const DayView& view) {
+    const season::FarmBook& farm = view.day.farm();
+    Section section{"deliveries", Code::reviewDeliveries, {}};
+    const Table bySilo = tableBy<farm::SiloId>(
+        view, "bySilo", {"silo", Code::columnSilo}, [](const LoadTipped& load) { return load.load.silo; },
+        [&](const farm::SiloId& id) { return nameIn(farm.silos, std::optional{id}); });
+    section.blocks.push_back(orNothing(bySilo));
+    if (bySilo.rows.empty()) return section;
+    section.blocks.emplace_back(tableBy<std::optional<farm::TruckId>>(
+        view, "byTruck", {"truck", Code::columnTruck}, [](const LoadTipped& load) { return load.load.truck; },
+        [&](const std::optional<farm::TruckId>& id) { return nameIn(farm.trucks, id); }));
+    section.blocks.emplace_back(tableBy<std::optional<farm::FieldId>>(
+        view, "byField", {"field", Code::columnField}, [](const LoadTipped& load) { return load.load.field; },
+        [&](const std::optional<farm::FieldId>& id) { return nameIn(farm.fields, id); }));
+    section.blocks.emplace_back(tableBy<Instant>(
+        view, "byHour", {"hour", Code::columnHour},
+        [&](const LoadTipped& load) { return hourOf(view, load); },
+        [](const Instant& hour) { return Cell{hour}; }));
+    section.blocks.emplace_back(rateSeries(view));
+    return section;
+}
+
+}  // namespace treadwell::review

@@ -1,0 +1,121 @@
+#include "core/review/day_view.h"
+
+#include <algorithm>
+#include <set>
+
+namespace treadwell::review {
+
+namespace {
+
+/// Collects what is still open about a day.
+class Questions final {
+  public:
+    explicit Questions(const DayView& view) : m_view{view} {
+        for (const season::LoadTipped& load : view.day.loads) {
+            if (load.at <= view.until) m_loads.push_back(&load);
+        }
+    }
+
+    std::vector<Block> ask() {
+        askAboutLoads();
+        askAboutSamples();
+        askAboutLayers();
+        askAboutTractors();
+        askAboutEntries();
+        return std::move(m_asked);
+    }
+
+  private:
+    template <class... Arguments>
+    void ask(Code code, Arguments... arguments) {
+        Message message{code, {}};
+        (message.arguments.emplace_back(std::move(arguments)), ...);
+        m_asked.emplace_back(std::move(message));
+    }
+
+    template <class Test>
+    void askOfLoads(Code code, const Test& test) {
+        const auto count = std::count_if(m_loads.begin(), m_loads.end(), test);
+        if (count > 0) ask(code, std::int64_t{count}, static_cast<std::int64_t>(m_loads.size()));
+    }
+
+    void askAboutLoads() {
+        askOfLoads(Code::questionNotWeighed, [](const season::LoadTipped* load) {
+            return load->load.source != entries::MassSource::weighed;
+        });
+        askOfLoads(Code::questionNoField, [](const season::LoadTipped* load) { return !load->load.field; });
+        askOfLoads(Code::questionDryMatterAssumed, [](const season::LoadTipped* load) {
+            return load->basis == season::DryMatterBasis::assumed;
+        });
+    }
+
+    /// Gaps between samples, from the first load on, longer than the site asks for.
+    void askAboutSamples() {
+        if (m_loads.empty()) return;
+        const Instant first = m_loads.front()->at;
+        const Instant last = m_loads.back()->at;
+        Seconds longest{};
+        Instant before = first;
+        for (const season::Sample& sample : m_view.day.samples) {
+            if (sample.at > last) break;
+            longest = std::max<Seconds>(longest, sample.at - before);
+            before = std::max(before, sample.at);
+        }
+        longest = std::max<Seconds>(longest, last - before);
+        const Seconds wanted = m_view.day.farm().rules.sampleInterval;
+        if (longest > wanted) {
+            ask(Code::questionSampleOverdue, durationAmount(longest), durationAmount(wanted));
+        }
+    }
+
+    void askAboutLayers() {
+        std::set<farm::SiloId> silos;
+        for (const season::LoadTipped* load : m_loads) silos.insert(load->load.silo);
+        for (const season::LayerNote& layer : m_view.day.layers) {
+            if (layer.at <= m_view.until) silos.erase(layer.what.silo);
+        }
+        for (const farm::SiloId& silo : silos) {
+            ask(Code::questionLayerNotSeen, nameText(m_view.day.farm().silos, silo));
+        }
+    }
+
+    void askAboutTractors() {
+        std::set<farm::TractorId> atWork;
+        for (const season::WorkSpan& span : m_view.day.work) {
+            if (span.activity == farm::Activity::away || span.begin > m_view.until) continue;
+            atWork.insert(span.tractor);
+            const bool over = span.end && *span.end <= m_view.until;
+            if (!over && m_view.day.closed) {
+                ask(Code::questionStillAtWork, nameText(m_view.day.farm().tractors, span.tractor));
+            }
+        }
+        const auto& tractors = m_view.day.farm().tractors;
+        for (const farm::TractorId& id : atWork) {
+            const auto found = tractors.find(id);
+            if (found == tractors.end()) continue;
+            const farm::Tractor& tractor = found->second;
+            if (!tractor.massKnown) ask(Code::questionMassAssumed, tractor.name, tractor.mass.amount());
+            if (!tractor.hourlyCost) ask(Code::questionNoCost, tractor.name);
+        }
+    }
+
+    void askAboutEntries() {
+        if (m_view.day.unknownKinds > 0) ask(Code::questionUnknownKinds, m_view.day.unknownKinds);
+        const auto waiting = static_cast<std::int64_t>(m_view.season.waiting().size());
+        if (waiting > 0) ask(Code::questionWaiting, waiting);
+    }
+
+    const DayView& m_view;
+    std::vector<const season::LoadTipped*> m_loads;
+    std::vector<Block> m_asked;
+};
+
+}  // namespace
+
+Section questionsOf(const DayView& view) {
+    Section section{"questions", Code::reviewQuestions, Questions{view}.ask()};
+    if (section.blocks.empty()) section.blocks.emplace_back(Message{Code::reviewNoQuestions, {}});
+    return section;
+}
+
+}  // namespace treadwell::review

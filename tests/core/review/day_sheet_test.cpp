@@ -1,0 +1,169 @@
+#include "core/review/day_sheet.h"
+
+#include "core/density/readings.h"
+#include "tests/core/review/example_day.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+namespace treadwell::review {
+namespace {
+
+using namespace testing_support;
+using std::chrono::minutes;
+
+double si(const Cell& cell) {
+    return std::get<Amount>(cell).si;
+}
+
+std::vector<Code> questionsIn(const Document& sheet) {
+    std::vector<Code> codes;
+    for (const Block& block : sectionOf(sheet, "questions").blocks) {
+        codes.push_back(std::get<Message>(block).code);
+    }
+    return codes;
+}
+
+TEST(DaySheet, SumsWhatCameInByHand) {
+    const Document sheet = exampleSheet();
+    const Table& silo = tableOf(sheet, "deliveries", "bySilo");
+    ASSERT_EQ(silo.rows.size(), 1u);
+    EXPECT_EQ(silo.rows[0][0], Cell{std::string{"Bunker 1"}});
+    EXPECT_EQ(silo.rows[0][1], Cell{std::int64_t{10}});
+    EXPECT_NEAR(si(silo.rows[0][2]), 120'000, 1e-6);
+    // 84 t at 36 % and 36 t at 32 %.
+    EXPECT_NEAR(si(silo.rows[0][3]), 84'000 * 0.36 + 36'000 * 0.32, 1e-6);
+    EXPECT_NEAR(si(silo.rows[0][4]), 0.348, 1e-12);
+}
+
+TEST(DaySheet, EveryTableOfLoadsHasTheSameTotal) {
+    const Document sheet = exampleSheet();
+    for (const char* key : {"byTruck", "byField", "byHour"}) {
+        const Table& table = tableOf(sheet, "deliveries", key);
+        std::int64_t loads = 0;
+        double mass = 0;
+        for (std::size_t i = 0; i + 1 < table.rows.size(); ++i) {
+            loads += std::get<std::int64_t>(table.rows[i][1]);
+            mass += si(table.rows[i][2]);
+        }
+        EXPECT_EQ(table.rows.back()[0], (Cell{Message{Code::reviewTotal, {}}})) << key;
+        EXPECT_EQ(table.rows.back()[1], Cell{loads}) << key;
+        EXPECT_EQ(loads, 10) << key;
+        EXPECT_NEAR(si(table.rows.back()[2]), mass, 1e-6) << key;
+    }
+}
+
+TEST(DaySheet, ALoadWithoutATruckHasItsOwnRow) {
+    const Table& trucks = tableOf(exampleSheet(), "deliveries", "byTruck");
+    ASSERT_EQ(trucks.rows.size(), 4u);
+    EXPECT_EQ(trucks.rows[0][0], (Cell{Message{Code::reviewNotNamed, {}}}));
+    EXPECT_EQ(trucks.rows[0][1], Cell{std::int64_t{1}});
+}
+
+TEST(DaySheet, TheSeriesHoldsTheHourlyDelivery) {
+    const Document sheet = exampleSheet();
+    const auto series = std::get<Series>(sectionOf(sheet, "deliveries").blocks.back());
+    ASSERT_EQ(series.points.size(), 2u);
+    EXPECT_EQ(series.points[0].first, at("2026-02-10T12:00:00Z"));
+    EXPECT_NEAR(AsFedRate::fromSi(series.points[0].second + series.points[1].second).tonnesPerHour(), 120,
+                1e-9);
+}
+
+TEST(DaySheet, CountsTheTractorsHoursAndCost) {
+    const Table& tractors = tableOf(exampleSheet(), "tractors", "tractors");
+    ASSERT_EQ(tractors.rows.size(), 3u);
+    EXPECT_NEAR(std::get<double>(tractors.rows[0][2]), 100.0 / 60, 1e-9);
+    EXPECT_NEAR(std::get<double>(tractors.rows[0][4]), 150, 1e-9);
+    // 12:30 to 13:36, half of it packing.
+    EXPECT_NEAR(std::get<double>(tractors.rows[1][2]), 0.55, 1e-9);
+    EXPECT_NEAR(std::get<double>(tractors.rows[1][3]), 0.55, 1e-9);
+    EXPECT_EQ(tractors.rows[1][4], Cell{});
+    EXPECT_EQ(tractors.rows[2][4], Cell{}) << "a total without one tractor's cost would be a wrong total";
+}
+
+TEST(DaySheet, ShowsTheReadingsWithTheirBand) {
+    const SeasonMaker maker = exampleDay();
+    const auto season = season::Season::fold(maker.entries);
+    const auto readings = density::readingsAt(season, idOf<farm::SiloTag>(1), at("2026-02-10T13:36:00Z"));
+    const Table& table = tableOf(exampleSheet(maker), "density", "readings");
+    ASSERT_EQ(table.rows.size(), 2u);
+    const density::Estimate& silo = *readings.silo.estimate;
+    EXPECT_EQ(table.rows[1][1], (Cell{Message{Code::readingSilo, {}}}));
+    EXPECT_EQ(table.rows[1][2], Cell{silo.density.median().amount()});
+    EXPECT_LT(si(table.rows[1][3]), si(table.rows[1][2]));
+    EXPECT_GT(si(table.rows[1][4]), si(table.rows[1][2]));
+    EXPECT_EQ(table.rows[1][6], Cell{silo.chance.amount()});
+    EXPECT_EQ(table.rows[1][10], Cell{silo.packing.allTime.amount()});
+}
+
+TEST(DaySheet, ListsWhatWasRecorded) {
+    const Document sheet = exampleSheet();
+    EXPECT_EQ(tableOf(sheet, "dryMatter", "samples").rows.size(), 2u);
+    EXPECT_EQ(tableOf(sheet, "advice", "advice").rows[0][3], (Cell{Message{Code::adviceWasAccepted, {}}}));
+    const Table& pauses = tableOf(sheet, "pauses", "pauses");
+    EXPECT_EQ(pauses.rows[0][0], Cell{at("2026-02-10T12:25:00Z")});
+    EXPECT_EQ(pauses.rows[0][1], Cell{at("2026-02-10T12:55:00Z")});
+    const Table& heights = tableOf(sheet, "heights", "heights");
+    EXPECT_EQ(heights.rows[0][2], Cell{std::int64_t{3}});
+    EXPECT_NEAR(si(heights.rows[0][4]), 1.6, 1e-12);
+    EXPECT_EQ(tableOf(sheet, "notes", "notes").rows[0][1], Cell{std::string{"Shower at two"}});
+    EXPECT_EQ(tableOf(sheet, "cautions", "shown").rows[0][1], Cell{std::string{"siloGas"}});
+    EXPECT_EQ(sectionOf(sheet, "layers").blocks, (std::vector<Block>{Message{Code::reviewNothing, {}}}));
+}
+
+TEST(DaySheet, AsksWhatIsStillOpen) {
+    EXPECT_THAT(
+        questionsIn(exampleSheet()),
+        testing::ElementsAre(Code::questionNotWeighed, Code::questionLayerNotSeen, Code::questionNoCost));
+    const auto first = std::get<Message>(sectionOf(exampleSheet(), "questions").blocks[0]);
+    EXPECT_EQ(first.arguments, (std::vector<Argument>{std::int64_t{2}, std::int64_t{10}}));
+}
+
+TEST(DaySheet, AsksForASampleAfterTheSitesInterval) {
+    SeasonMaker maker = exampleDay();
+    maker.add(someLoad(12), at("2026-02-10T13:41:00Z"));
+    EXPECT_THAT(questionsIn(exampleSheet(maker, "2026-02-10T14:00:00Z")),
+                testing::Contains(Code::questionSampleOverdue));
+    EXPECT_THAT(questionsIn(exampleSheet(maker, "2026-02-10T14:00:00Z")),
+                testing::Contains(Code::questionNoField));
+}
+
+TEST(DaySheet, AClosedDayAsksForTheTractorLeftOn) {
+    SeasonMaker maker = exampleDay();
+    const Instant begin = at("2026-02-10T03:00:00Z");
+    maker.add(entries::DayClosed{exampleDate(), begin, begin + std::chrono::hours{24}},
+              at("2026-02-10T22:00:00Z"));
+    const Document sheet = exampleSheet(maker, "2026-02-12T12:00:00Z");
+    EXPECT_THAT(questionsIn(sheet), testing::Contains(Code::questionStillAtWork));
+    EXPECT_EQ(std::get<Message>(sectionOf(sheet, "state").blocks[0]).code, Code::reviewClosed);
+}
+
+TEST(DaySheet, WhatHappensLaterIsNotSeen) {
+    const Document sheet = exampleSheet(exampleDay(), "2026-02-10T12:20:00Z");
+    EXPECT_EQ(tableOf(sheet, "deliveries", "bySilo").rows[0][1], Cell{std::int64_t{4}});
+    EXPECT_EQ(sectionOf(sheet, "notes").blocks, (std::vector<Block>{Message{Code::reviewNothing, {}}}));
+    EXPECT_EQ(tableOf(sheet, "dryMatter", "samples").rows.size(), 1u);
+}
+
+TEST(DaySheet, EveryRowHasACellForEachColumn) {
+    for (const Section& section : exampleSheet().sections) {
+        EXPECT_FALSE(section.blocks.empty()) << section.key;
+        for (const Block& block : section.blocks) {
+            const auto* table = std::get_if<Table>(&block);
+            if (table == nullptr) continue;
+            for (const auto& row : table->rows) EXPECT_EQ(row.size(), table->columns.size()) << table->key;
+        }
+    }
+}
+
+TEST(DaySheet, AnUnknownDayIsAnError) {
+    const auto season = season::Season::fold(exampleDay().entries);
+    const auto sheet =
+        daySheet(season, LocalDay{std::chrono::year{2027}, std::chrono::May, std::chrono::day{1}},
+                 at("2027-05-01T12:00:00Z"));
+    ASSERT_FALSE(sheet);
+    EXPECT_EQ(sheet.error().code(), Code::dayUnknown);
+}
+
+}  // namespace
+}  // namespace treadwell::review
