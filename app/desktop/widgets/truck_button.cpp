@@ -12,7 +12,7 @@ namespace {
 
 constexpr std::chrono::milliseconds kLongPress{600};
 constexpr double kNameSize = 1.4;
-constexpr double kFaceMillimetres = 42.0;
+constexpr double kFaceMillimetres = 48.0;
 
 }  // namespace
 
