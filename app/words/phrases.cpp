@@ -50,6 +50,15 @@ const char* phraseTemplate(Code code) {
         case Code::journalWriteFailed: return QT_TRANSLATE_NOOP("Phrase", "The entry is not recorded: {1} cannot be written ({2}); check the disk and its free space");
         case Code::chainBroken: return QT_TRANSLATE_NOOP("Phrase", "The record does not hold together from entry {2} of device {1} on: something was changed or lost outside Treadwell; compare it with a backup");
         case Code::entryOutOfOrder: return QT_TRANSLATE_NOOP("Phrase", "Entry {2} of device {1} does not follow the last one here: the entries between them, or the right copy of the file, are needed");
+        // session
+        case Code::seasonEmpty: return QT_TRANSLATE_NOOP("Phrase", "{1} holds no entry: start the season in a new file");
+        case Code::entryVoided: return QT_TRANSLATE_NOOP("Phrase", "The entry {1} has been taken back: enter it anew");
+        case Code::correctionChangesKind: return QT_TRANSLATE_NOOP("Phrase", "An entry of the kind {1} cannot be corrected by one of the kind {2}: take it back and enter the other");
+        case Code::deviceRenewed: return QT_TRANSLATE_NOOP("Phrase", "{1} is an older copy: entries that this machine has written since are missing in it; look for the newer file. This machine goes on in it as a new device");
+        case Code::entryUnreadable: return QT_TRANSLATE_NOOP("Phrase", "The content of entry {2} of device {1} cannot be read: it is kept and not counted; compare the file with a backup");
+        case Code::entryKeptAside: return QT_TRANSLATE_NOOP("Phrase", "Not recorded in the season: {2}. What was entered is kept in {1} and will be recorded when the season is opened again");
+        case Code::keptEntriesRecorded: return QT_TRANSLATE_NOOP("Phrase", "Entries that could not be recorded earlier are recorded now ({1}): look them through");
+        case Code::keptEntriesUnreadable: return QT_TRANSLATE_NOOP("Phrase", "Entries that could not be recorded earlier wait in {1}, and line {2} cannot be read: mend the line, or move the file away and enter them anew");
         // formats
         case Code::textIsUtf16: return QT_TRANSLATE_NOOP("Phrase", "The file is written in UTF-16: save it as text in UTF-8");
         case Code::headerMissing: return QT_TRANSLATE_NOOP("Phrase", "The file has no header row: its first line must name the columns");

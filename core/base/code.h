@@ -48,6 +48,15 @@ namespace treadwell {
     X(journalWriteFailed) \
     X(chainBroken) \
     X(entryOutOfOrder) \
+    /* session */ \
+    X(seasonEmpty) \
+    X(entryVoided) \
+    X(correctionChangesKind) \
+    X(deviceRenewed) \
+    X(entryUnreadable) \
+    X(entryKeptAside) \
+    X(keptEntriesRecorded) \
+    X(keptEntriesUnreadable) \
     /* formats */ \
     X(textIsUtf16) \
     X(headerMissing) \

@@ -190,7 +190,11 @@ const Heads& Journal::heads() const noexcept {
 
 Result<void> Journal::append(std::span<const StoredEntry> entries) {
     State& state = *m_state;
-    if (!state.insert) return fail(Code::journalReadOnly, "file", state.path.string());
+    if (!state.insert) {
+        const bool failed = state.readOnlyReason && state.readOnlyReason->code == Code::journalWriteFailed;
+        if (failed) return Unexpected{Error{*state.readOnlyReason, "entry", {}}};
+        return fail(Code::journalReadOnly, "file", state.path.string());
+    }
     Heads heads = state.heads;
     for (const StoredEntry& entry : entries) {
         if (!follows(heads, entry)) {

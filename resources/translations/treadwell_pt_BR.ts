@@ -4,6 +4,38 @@
 <context>
     <name>Phrase</name>
     <message>
+        <source>Entries that could not be recorded earlier wait in {1}, and line {2} cannot be read: mend the line, or move the file away and enter them anew</source>
+        <translation>Registros que não puderam ser gravados antes esperam em {1}, e a linha {2} não pode ser lida: conserte a linha, ou mova o arquivo e registre-os de novo</translation>
+    </message>
+    <message>
+        <source>{1} holds no entry: start the season in a new file</source>
+        <translation>{1} não contém nenhum registro: comece a safra em um arquivo novo</translation>
+    </message>
+    <message>
+        <source>The entry {1} has been taken back: enter it anew</source>
+        <translation>O registro {1} foi anulado: registre-o de novo</translation>
+    </message>
+    <message>
+        <source>An entry of the kind {1} cannot be corrected by one of the kind {2}: take it back and enter the other</source>
+        <translation>Um registro do tipo {1} não pode ser corrigido por um do tipo {2}: anule-o e registre o outro</translation>
+    </message>
+    <message>
+        <source>{1} is an older copy: entries that this machine has written since are missing in it; look for the newer file. This machine goes on in it as a new device</source>
+        <translation>{1} é uma cópia mais antiga: faltam nela registros que esta máquina fez depois; procure o arquivo mais novo. Esta máquina continua nela como um novo aparelho</translation>
+    </message>
+    <message>
+        <source>The content of entry {2} of device {1} cannot be read: it is kept and not counted; compare the file with a backup</source>
+        <translation>O conteúdo da entrada {2} do aparelho {1} não pode ser lido: ela é guardada e não entra na conta; compare o arquivo com uma cópia de segurança</translation>
+    </message>
+    <message>
+        <source>Not recorded in the season: {2}. What was entered is kept in {1} and will be recorded when the season is opened again</source>
+        <translation>Não foi registrado na safra: {2}. O que foi digitado está guardado em {1} e será registrado quando a safra for aberta de novo</translation>
+    </message>
+    <message>
+        <source>Entries that could not be recorded earlier are recorded now ({1}): look them through</source>
+        <translation>Registros que não puderam ser gravados antes estão gravados agora ({1}): confira-os</translation>
+    </message>
+    <message>
         <source>{1} is there already: choose another name, or move it away</source>
         <translation>{1} já existe: escolha outro nome ou mova esse arquivo</translation>
     </message>

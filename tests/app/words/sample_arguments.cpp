@@ -80,6 +80,15 @@ std::vector<Argument> sampleArguments(Code code) {
         case Code::journalWriteFailed: return {kText, kOther};
         case Code::chainBroken: return {kText, kCount};
         case Code::entryOutOfOrder: return {kText, kCount};
+        // session
+        case Code::seasonEmpty: return {kText};
+        case Code::entryVoided: return {kText};
+        case Code::correctionChangesKind: return {kText, kOther};
+        case Code::deviceRenewed: return {kText};
+        case Code::entryUnreadable: return {kText, kCount};
+        case Code::entryKeptAside: return {kText, kOther};
+        case Code::keptEntriesRecorded: return {kCount};
+        case Code::keptEntriesUnreadable: return {kText, kCount};
         // formats
         case Code::textIsUtf16: return {};
         case Code::headerMissing: return {};

@@ -1,0 +1,84 @@
+#pragma once
+
+#include "core/session/proposal.h"
+
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace treadwell::session {
+
+struct Files {
+    std::filesystem::path season;
+    /// Of this machine, outside the season's file: which device it is, and what could not be recorded.
+    std::filesystem::path stateFolder;
+};
+
+/// A season that is open: what is proposed is checked, made an entry, put on the disk, folded, and shown in
+/// the next snapshot, in this order; nothing is acknowledged before its commit. One thread owns it; only
+/// snapshot() is for any thread.
+class Session {
+  public:
+    /// Starts a season in a new file. Errors: those of entries::validate, journalExists, fileUnwritable.
+    [[nodiscard]] static Result<Session> create(const Files& files, const entries::SeasonStarted& start,
+                                                entries::PersonId author, const Clock& clock);
+
+    /// Opens for reading alone where the file cannot be written, and says why in `readOnlyReason`. The clock
+    /// must outlive the session. Errors: fileUnreadable, fileUnwritable, journalForeign, journalDamaged,
+    /// journalTooNew, journalNeedsFolder, seasonEmpty.
+    [[nodiscard]] static Result<Session> open(const Files& files, const Clock& clock);
+    [[nodiscard]] static Result<Session> openForReading(const Files& files, const Clock& clock);
+
+    Session(Session&&) noexcept;
+    Session& operator=(Session&&) noexcept;
+    ~Session();
+
+    [[nodiscard]] bool isWritable() const noexcept;
+    [[nodiscard]] const std::optional<Message>& readOnlyReason() const noexcept;
+
+    /// What was found at opening and must be told: chainBroken, entryUnreadable, deviceRenewed,
+    /// keptEntriesRecorded.
+    [[nodiscard]] const std::vector<Message>& cautions() const noexcept;
+
+    /// The season as committed. It never changes; a later entry makes another.
+    [[nodiscard]] std::shared_ptr<const season::Season> snapshot() const;
+
+    /// Errors: those of accepted(), journalReadOnly, and entryKeptAside or journalWriteFailed where the disk
+    /// fails.
+    [[nodiscard]] Result<entries::Header> propose(entries::Body body, Instant happened,
+                                                  entries::PersonId author,
+                                                  std::optional<entries::EntryId> target = {});
+
+    /// All of them in one transaction, or none; the error's place names the first that is wrong, from 1.
+    [[nodiscard]] Result<std::vector<entries::Header>> importAll(std::span<const Proposal> proposals,
+                                                                 entries::PersonId author);
+
+    /// See undoing().
+    [[nodiscard]] Result<entries::Header> undo(entries::EntryId id, std::string reason,
+                                               entries::PersonId author);
+    [[nodiscard]] Result<entries::Header> correct(entries::EntryId id, entries::Body body, Instant happened,
+                                                  entries::PersonId author);
+
+    /// A fact and all that changed it, in the order in which it was written; empty where there is none.
+    [[nodiscard]] std::vector<season::EntryPointer> history(entries::EntryId id) const;
+
+    /// What a printed sheet carries so that it can be held against the file.
+    [[nodiscard]] Hash head() const;
+
+    /// Error: journalDamaged.
+    [[nodiscard]] Result<void> quickCheck() const;
+
+    /// A checked copy under a new name. Errors: journalExists, fileUnwritable, journalDamaged.
+    [[nodiscard]] Result<void> backupTo(const std::filesystem::path& copy) const;
+
+  private:
+    struct State;
+    explicit Session(std::unique_ptr<State> state);
+
+    std::unique_ptr<State> m_state;
+};
+
+}  // namespace treadwell::session
