@@ -1,7 +1,6 @@
 #include "core/journal/journal.h"
 
 #include "core/base/atomic_file.h"
-#include "core/base/hex.h"
 #include "core/journal/open.h"
 #include "core/journal/row.h"
 #include "core/journal/schema.h"

@@ -5,6 +5,8 @@
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Statement.h>
 
+#include <algorithm>
+#include <array>
 #include <functional>
 
 namespace treadwell::journal {

@@ -11,6 +11,7 @@
 
 #include <csignal>
 #include <fstream>
+#include <set>
 
 namespace treadwell::session {
 namespace {
