@@ -19,15 +19,22 @@ tl::unexpected<Failure> failed(const Error& error, const words::Style& style) {
     return tl::unexpected{Failure{Status::failed, words::inWords(error, style)}};
 }
 
+void writeMessage(JsonWriter& json, const Message& message, const words::Style& style) {
+    json.beginObject()
+        .member("code", toText(message.code))
+        .member("text", words::inWords(message, style))
+        .endObject();
+}
+
+void writeAmount(JsonWriter& json, const std::string& name, Amount amount) {
+    const Unit& unit = unitOf(amount.dimension, UnitSystem::metric);
+    json.member(name + '_' + std::string{unit.key}, amount.si / unit.factor);
+}
+
 void writeMessages(JsonWriter& json, std::string_view name, const std::vector<Message>& messages,
                    const words::Style& style) {
     json.key(name).beginArray();
-    for (const Message& message : messages) {
-        json.beginObject()
-            .member("code", toText(message.code))
-            .member("text", words::inWords(message, style))
-            .endObject();
-    }
+    for (const Message& message : messages) writeMessage(json, message, style);
     json.endArray();
 }
 

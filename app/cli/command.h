@@ -40,6 +40,12 @@ struct Answer {
 /// A file or what stands in it.
 [[nodiscard]] tl::unexpected<Failure> failed(const Error& error, const words::Style& style);
 
+/// {code, text}.
+void writeMessage(JsonWriter& json, const Message& message, const words::Style& style);
+
+/// Member `name_unit` in the metric unit of the unit table: `delivery_t_per_h`.
+void writeAmount(JsonWriter& json, const std::string& name, Amount amount);
+
 /// Member `name`: an array of {code, text}.
 void writeMessages(JsonWriter& json, std::string_view name, const std::vector<Message>& messages,
                    const words::Style& style);

@@ -101,6 +101,18 @@ void writeEstimate(JsonWriter& json, const density::Estimate& estimate, bool wor
     writeYardsticks(json, estimate.yardsticks);
 }
 
+void writeReading(JsonWriter& json, std::string_view name, const density::SiloReading& reading, bool working,
+                  const words::Style& style) {
+    json.key(name).beginObject();
+    if (reading.estimate) {
+        writeEstimate(json, *reading.estimate, working, style);
+    } else {
+        json.key("reason");
+        writeMessage(json, *reading.reason, style);
+    }
+    json.endObject();
+}
+
 void printEstimate(const density::Estimate& estimate, std::size_t tractors, bool working,
                    const Answer& answer) {
     const words::Style& style = answer.style;

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "app/cli/command.h"
-#include "core/density/estimate.h"
+#include "core/density/readings.h"
 
 namespace treadwell::cli {
 
@@ -10,6 +10,10 @@ namespace treadwell::cli {
 /// Members of the object that is open in `json`.
 void writeEstimate(JsonWriter& json, const density::Estimate& estimate, bool working,
                    const words::Style& style);
+
+/// Member `name`: the estimate, or {"reason": why there is none}.
+void writeReading(JsonWriter& json, std::string_view name, const density::SiloReading& reading, bool working,
+                  const words::Style& style);
 
 /// `tractors` is how many there are, counted or not.
 void printEstimate(const density::Estimate& estimate, std::size_t tractors, bool working,

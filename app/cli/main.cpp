@@ -2,6 +2,8 @@
 // options.
 
 #include "app/cli/estimate.h"
+#include "app/cli/import.h"
+#include "app/cli/season_file.h"
 
 #include <CLI/CLI.hpp>
 
@@ -24,6 +26,9 @@ struct AnswerOptions {
 struct Request {
     AnswerOptions answer;
     EstimateOptions estimate;
+    SeasonOptions season;
+    ImportOptions import;
+    std::string farm;
     std::function<Outcome(const Answer&)> run;
 };
 
@@ -62,6 +67,59 @@ void addEstimate(CLI::App& app, Request& request) {
     });
 }
 
+CLI::App* addVerb(CLI::App& app, Request& request, const std::string& name, const std::string& help,
+                  std::string& file, Outcome (*run)(const Request&, const Answer&)) {
+    CLI::App* command = app.add_subcommand(name, help);
+    command->add_option("FILE", file, "The season's file")->required()->option_text(" ");
+    addAnswerOptions(*command, request.answer);
+    command->callback([&request, run] {
+        request.run = [&request, run](const Answer& answer) { return run(request, answer); };
+    });
+    return command;
+}
+
+void addImport(CLI::App& app, Request& request) {
+    ImportOptions& options = request.import;
+    CLI::App* command = addVerb(
+        app, request, "import", "Take over tickets and logs; rows that cannot be used are listed",
+        options.file, [](const Request& r, const Answer& answer) { return import(r.import, answer); });
+    addText(*command, "--tickets", options.tickets, "FILE", "Loads as the scale exports them");
+    addText(*command, "--tractors", options.tractors, "FILE",
+            "What each tractor did: time, tractor, activity, share");
+    addText(*command, "--samples", options.samples, "FILE", "Dry matter: time, field, wet, dry, method");
+    addText(*command, "--heights", options.heights, "FILE", "Heights: time, silo, along, across, height");
+    addText(*command, "--layers", options.layers, "FILE", "Layers as spread: time, silo, thickness, method");
+    addText(*command, "--silo", options.silo, "NAME", "For rows that name no silo");
+    addText(*command, "--decimal-sign", options.decimalSign, "point|comma", "Where the files do not tell");
+    addText(*command, "--date-order", options.dateOrder, "ORDER", "Where the files do not tell");
+    addText(*command, "--mass-unit", options.massUnit, "kg|t|lb|ton", "Where the tickets do not tell");
+}
+
+void addSeasonVerbs(CLI::App& app, Request& request) {
+    SeasonOptions& options = request.season;
+    CLI::App* made = addVerb(
+        app, request, "new", "Make a season's file with the farm in it", options.file,
+        [](const Request& r, const Answer& answer) { return newSeason(r.season.file, r.farm, answer); });
+    addText(*made, "--farm", request.farm, "FILE", "The farm: silos, tractors, trucks, fields, rules")
+        ->required();
+    CLI::App* now =
+        addVerb(app, request, "state", "A silo at one moment: loads, tractors, density", options.file,
+                [](const Request& r, const Answer& answer) { return state(r.season, answer); });
+    CLI::App* advice =
+        addVerb(app, request, "advise", "What to change now, and what it was weighed against", options.file,
+                [](const Request& r, const Answer& answer) { return advise(r.season, answer); });
+    for (CLI::App* command : {now, advice}) {
+        addText(*command, "--at", options.at, "2026-09-15T14:25:30+02:00", "The moment; now where not given");
+        addText(*command, "--silo", options.silo, "NAME", "Needed where there are several");
+    }
+    now->add_flag("--working", options.working, "Show how each number was found, and after whom");
+    CLI::App* sheet = addVerb(app, request, "day", "The sheet of a day", options.file,
+                              [](const Request& r, const Answer& answer) { return day(r.season, answer); });
+    addText(*sheet, "--date", options.date, "2026-09-15", "The day; the last one where not given");
+    addVerb(app, request, "check", "Hold every entry to its chain of hashes", options.file,
+            [](const Request& r, const Answer& answer) { return check(r.season.file, answer); });
+}
+
 int complain(Status status, std::string line) {
     for (char& c : line) {
         if (c == '\n') c = ' ';
@@ -95,6 +153,8 @@ int parseAndExecute(int argc, char** argv) {
     app.set_version_flag("--version", std::string{kProgram} + " " + TREADWELL_VERSION);
     Request request;
     addEstimate(app, request);
+    addImport(app, request);
+    addSeasonVerbs(app, request);
     try {
         app.parse(argc, argv);
     } catch (const CLI::Success& wanted) {

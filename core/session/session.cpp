@@ -196,7 +196,7 @@ Session& Session::operator=(Session&&) noexcept = default;
 Session::~Session() = default;
 
 Result<Session> Session::create(const Files& files, const entries::SeasonStarted& start, PersonId author,
-                                const Clock& clock) {
+                                const Clock& clock, std::optional<Instant> begins) {
     if (const auto valid = entries::validate(start); !valid) return tl::unexpected(valid.error());
     auto journal = Journal::create(files.season, clock.now());
     if (!journal) return tl::unexpected(journal.error());
@@ -205,7 +205,8 @@ Result<Session> Session::create(const Files& files, const entries::SeasonStarted
     const Instant now = clock.now();
     state->seasonId = EntryId{state->ids.next(now)};
     if (const auto device = state->becomeDevice(); !device) return tl::unexpected(device.error());
-    std::vector<StoredEntry> first{draftOf({start, now, std::nullopt}, state->seasonId, author)};
+    std::vector<StoredEntry> first{
+        draftOf({start, begins.value_or(now), std::nullopt}, state->seasonId, author)};
     const auto started = state->commit(first);
     if (!started) return tl::unexpected(started.error());
     return Session{std::move(state)};

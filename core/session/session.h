@@ -22,9 +22,11 @@ struct Files {
 /// snapshot() is for any thread.
 class Session {
   public:
-    /// Starts a season in a new file. Errors: those of entries::validate, journalExists, fileUnwritable.
+    /// Starts a season in a new file, as of `begins` or else of now. Errors: those of entries::validate,
+    /// journalExists, fileUnwritable.
     [[nodiscard]] static Result<Session> create(const Files& files, const entries::SeasonStarted& start,
-                                                entries::PersonId author, const Clock& clock);
+                                                entries::PersonId author, const Clock& clock,
+                                                std::optional<Instant> begins = {});
 
     /// Opens for reading alone where the file cannot be written, and says why in `readOnlyReason`. The clock
     /// must outlive the session. Errors: fileUnreadable, fileUnwritable, journalForeign, journalDamaged,

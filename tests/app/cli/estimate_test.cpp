@@ -1,8 +1,8 @@
+#include "tests/app/cli/json.h"
 #include "tests/app/cli/program.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
-#include <simdjson.h>
 
 #include <cmath>
 
@@ -21,16 +21,6 @@ std::vector<std::string> with(std::vector<std::string> arguments, std::initializ
     arguments.insert(arguments.end(), more);
     return arguments;
 }
-
-/// Parses the program's JSON; the parser owns the text behind the element.
-struct Json {
-    simdjson::dom::parser parser;
-    simdjson::dom::element root;
-    explicit Json(const std::string& text) : root{parser.parse(text)} {}
-    [[nodiscard]] double number(const char* pointer) const {
-        return double(simdjson::dom::element{root.at_pointer(pointer)});
-    }
-};
 
 std::vector<std::string> keysOf(simdjson::dom::element element) {
     std::vector<std::string> keys;

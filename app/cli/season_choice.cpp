@@ -1,0 +1,52 @@
+#include "app/cli/season_file.h"
+
+namespace treadwell::cli {
+
+namespace {
+
+tl::unexpected<Failure> misusedLine(std::string line) {
+    return tl::unexpected{Failure{Status::misused, std::move(line)}};
+}
+
+std::string silosOf(const season::FarmBook& farm) {
+    std::string names;
+    for (const auto& [id, silo] : farm.silos) names += (names.empty() ? "" : ", ") + silo.name;
+    return names;
+}
+
+}  // namespace
+
+tl::expected<Instant, Failure> momentFrom(const std::optional<std::string>& at, const words::Style& style) {
+    if (!at) return SystemClock{}.now();
+    if (const auto instant = instantFromIso8601(*at)) return *instant;
+    return misused(fail(Code::timeUnreadable, "at", *at).value(), "--at", style);
+}
+
+tl::expected<farm::Silo, Failure> siloFrom(const season::FarmBook& farm,
+                                           const std::optional<std::string>& name) {
+    if (farm.silos.empty()) {
+        return tl::unexpected{Failure{Status::failed, "The farm has no silo: define one in the farm file"}};
+    }
+    if (!name && farm.silos.size() == 1) return farm.silos.begin()->second;
+    if (!name) return misusedLine("--silo: there are several: give one of " + silosOf(farm));
+    for (const auto& [id, silo] : farm.silos) {
+        if (silo.name == *name) return silo;
+    }
+    return misusedLine("--silo: none is called \"" + *name + "\": give one of " + silosOf(farm));
+}
+
+tl::expected<const season::Day*, Failure> dayFrom(const season::Season& season,
+                                                  const std::optional<std::string>& date) {
+    if (season.days().empty()) {
+        return tl::unexpected{Failure{Status::failed, "The season has no day yet: import something first"}};
+    }
+    const season::Day& last = *season.days().back();
+    if (!date) return &last;
+    const auto read = dayFromIso8601(*date);
+    if (!read) return misusedLine("--date: \"" + *date + "\" is not a date: write it like 2026-09-15");
+    if (const season::Day* found = season.day(*read)) return found;
+    return misusedLine("--date: nothing was entered on " + *date + ": the season runs from " +
+                       toIso8601(season.days().front()->date) + " to " + toIso8601(last.date));
+}
+
+}  // namespace treadwell::cli

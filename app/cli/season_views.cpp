@@ -1,0 +1,66 @@
+#include "app/cli/season_file.h"
+#include "app/cli/state.h"
+#include "app/words/document.h"
+#include "core/review/day_sheet.h"
+
+#include <ostream>
+
+namespace treadwell::cli {
+
+namespace {
+
+/// A silo of a season at a moment, and how to speak of it: on the farm's clock.
+struct View {
+    season::Season season;
+    farm::Silo silo;
+    Instant at;
+    Answer answer;
+};
+
+tl::expected<View, Failure> viewOf(const SeasonOptions& options, const Answer& answer) {
+    const auto at = momentFrom(options.at, answer.style);
+    if (!at) return tl::unexpected{at.error()};
+    auto season = readSeason(options.file, answer.style);
+    if (!season) return tl::unexpected{season.error()};
+    const auto silo = siloFrom(season->farm(), options.silo);
+    if (!silo) return tl::unexpected{silo.error()};
+    Answer local = answer;
+    local.style.zone = season->zone();
+    return View{*std::move(season), *silo, *at, local};
+}
+
+}  // namespace
+
+Outcome state(const SeasonOptions& options, const Answer& answer) {
+    const auto view = viewOf(options, answer);
+    if (!view) return tl::unexpected{view.error()};
+    printState(view->season, view->silo, view->at, options.working, view->answer);
+    return {};
+}
+
+Outcome advise(const SeasonOptions& options, const Answer& answer) {
+    const auto view = viewOf(options, answer);
+    if (!view) return tl::unexpected{view.error()};
+    return printAdvice(view->season, view->silo, view->at, view->answer);
+}
+
+Outcome day(const SeasonOptions& options, const Answer& answer) {
+    const auto season = readSeason(options.file, answer.style);
+    if (!season) return tl::unexpected{season.error()};
+    const auto found = dayFrom(*season, options.date);
+    if (!found) return tl::unexpected{found.error()};
+    Answer local = answer;
+    local.style.zone = season->zone();
+    const auto sheet = review::daySheet(*season, (*found)->date, SystemClock{}.now());
+    if (!sheet) return failed(sheet.error(), local.style);
+    if (answer.json) {
+        JsonWriter json{2};
+        words::writeJson(json, *sheet, local.style);
+        answer.out << json.text() << '\n';
+    } else {
+        answer.out << words::plainText(*sheet, local.style);
+    }
+    return {};
+}
+
+}  // namespace treadwell::cli

@@ -1,0 +1,161 @@
+#include "tests/app/cli/json.h"
+#include "tests/app/cli/program.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <fstream>
+#include <iterator>
+
+namespace treadwell::cli {
+namespace {
+
+using testing::HasSubstr;
+
+const std::string kExamples = TREADWELL_SOURCE "/examples/";
+
+/// The example season, made by the program as app/run makes it.
+class Example : public testing::Test {
+  protected:
+    Example() {
+        made = runProgram({"new", season, "--farm", kExamples + "farm.json"});
+        imported = importAll();
+    }
+
+    Answered importAll() {
+        return runProgram({"import", season, "--tickets", kExamples + "tickets.csv", "--tractors",
+                           kExamples + "tractor_log.csv", "--samples", kExamples + "samples.csv", "--heights",
+                           kExamples + "heights.csv", "--layers", kExamples + "layers.csv", "--json"});
+    }
+
+    Folder folder;
+    std::string season = folder.file("season.treadwell");
+    Answered made, imported;
+};
+
+// Counted by hand in the ticket file: 138 rows, of which one ticket is voided by a second row, one stands
+// twice and one is the sum at the foot; the sum, 1,781.000 t, is the file's own check.
+TEST_F(Example, EveryTicketIsAccountedFor) {
+    ASSERT_EQ(made.status, 0) << made.err;
+    ASSERT_EQ(imported.status, 0) << imported.err;
+    const Json json{imported.out};
+    EXPECT_EQ(json.number("/files/0/rows"), 138);
+    EXPECT_EQ(json.number("/files/0/added"), 134);
+    EXPECT_EQ(json.number("/files/0/voided"), 2);
+    EXPECT_EQ(json.number("/files/0/duplicates"), 1);
+    EXPECT_EQ(json.number("/files/0/totals"), 1);
+    for (const char* quarantine : {"/files/0/quarantine", "/files/1/quarantine", "/files/4/quarantine"}) {
+        EXPECT_EQ(simdjson::dom::array{json.root.at_pointer(quarantine)}.size(), 0u) << imported.out;
+    }
+    const Json state{runProgram({"state", season, "--at", "2026-09-17T20:00:00+02:00", "--json"}).out};
+    EXPECT_NEAR(state.number("/in_silo/mass_t"), 1781.0, 1e-9);
+}
+
+TEST_F(Example, ImportingTwiceAddsNothing) {
+    const Json again{importAll().out};
+    EXPECT_EQ(again.number("/added"), 0);
+    EXPECT_EQ(again.number("/files/0/already_there"), 134);
+}
+
+TEST_F(Example, StateTellsLoadsTractorsAndThreeReadings) {
+    const Json json{runProgram({"state", season, "--at", "2026-09-16T15:00:00+02:00", "--json"}).out};
+    EXPECT_GT(json.number("/today/loads"), 10);
+    EXPECT_GT(json.number("/in_silo/loads"), json.number("/today/loads"));
+    for (const char* reading : {"/readings/layer", "/readings/today", "/readings/silo"}) {
+        const double median = json.number(std::string{reading} + "/density_kg_dm_m3/median");
+        EXPECT_LT(json.number(std::string{reading} + "/density_kg_dm_m3/low80"), median);
+        EXPECT_GT(json.number(std::string{reading} + "/density_kg_dm_m3/high80"), median);
+    }
+    const Answered text = runProgram({"state", season, "--at", "2026-09-16T15:00:00+02:00"});
+    EXPECT_THAT(text.out, HasSubstr("Long bunker, 2026-09-16 15:00"));
+    EXPECT_THAT(text.out, HasSubstr("The silo, when full"));
+}
+
+TEST_F(Example, AdviceWeighsChangesAgainstAsNow) {
+    const Json json{runProgram({"advise", season, "--at", "2026-09-16T15:00:00+02:00", "--json"}).out};
+    EXPECT_EQ(json.text("/candidates/0/name"), "asNow");
+    EXPECT_GT(simdjson::dom::array{json.root.at_pointer("/candidates")}.size(), 1u);
+    EXPECT_FALSE(json.text("/text").empty());
+    const Answered night = runProgram({"advise", season, "--at", "2026-09-16T02:00:00+02:00"});
+    EXPECT_EQ(night.status, 0);
+    EXPECT_THAT(night.out, HasSubstr("No advice"));
+}
+
+TEST_F(Example, TheDayIsTheLastOneWhereNoneIsGiven) {
+    const Answered text = runProgram({"day", season});
+    EXPECT_EQ(text.status, 0) << text.err;
+    EXPECT_THAT(text.out, HasSubstr("2026-09-17"));
+    EXPECT_THAT(text.out, HasSubstr("Day sheet of Ostrelmark farm, 2026-09-17"));
+    EXPECT_THAT(text.out, HasSubstr("703.8"));
+    EXPECT_EQ(Json{runProgram({"day", season, "--json"}).out}.text("/document"), "daySheet");
+}
+
+TEST_F(Example, CheckFindsEveryEntryAsItWasWritten) {
+    const Answered checked = runProgram({"check", season, "--json"});
+    EXPECT_EQ(checked.status, 0) << checked.err;
+    const Json json{checked.out};
+    EXPECT_GT(json.number("/facts"), 134);
+    EXPECT_TRUE(bool(json.root.at_pointer("/whole")));
+}
+
+TEST_F(Example, AChangedFileIsFound) {
+    std::ifstream in{season, std::ios::binary};
+    std::string bytes{std::istreambuf_iterator<char>{in}, {}};
+    const std::size_t mass = bytes.find("\"mass_kg\":11940");
+    ASSERT_NE(mass, std::string::npos);
+    bytes[mass + 10] = '2';
+    std::ofstream{season, std::ios::binary} << bytes;
+    const Answered checked = runProgram({"check", season});
+    EXPECT_EQ(checked.status, 1);
+    EXPECT_NE(checked.err, "");
+}
+
+TEST_F(Example, AnExistingSeasonIsNotOverwritten) {
+    const Answered again = runProgram({"new", season, "--farm", kExamples + "farm.json"});
+    EXPECT_EQ(again.status, 1);
+    EXPECT_THAT(again.err, HasSubstr("season.treadwell"));
+}
+
+TEST_F(Example, RowsThatCannotBeUsedAreListed) {
+    const std::string tickets = folder.file("bad.csv",
+                                            "Ticket,Date,Time,Vehicle,Field,Net kg\n"
+                                            "1,2026-09-18,10:00,Amsel,Lurrenbreite,12000\n"
+                                            "2,2026-09-18,10:05,Nobody's,Lurrenbreite,12000\n"
+                                            "3,2026-09-18,25:99,Amsel,Lurrenbreite,12000\n");
+    const Answered text = runProgram({"import", season, "--tickets", tickets});
+    EXPECT_EQ(text.status, 0) << text.err;
+    EXPECT_THAT(text.out, HasSubstr("bad.csv: 3 rows, 1 added, 2 not used"));
+    EXPECT_THAT(text.out, HasSubstr("bad.csv:3:4: "));
+    EXPECT_THAT(text.out, HasSubstr("2,2026-09-18,10:05,Nobody's,Lurrenbreite,12000"));
+    EXPECT_THAT(text.out, HasSubstr("bad.csv:4:3: "));
+}
+
+TEST_F(Example, WhatCannotBeReadOrMeantIsSaidInOneLine) {
+    struct Case {
+        std::vector<std::string> arguments;
+        int status;
+        std::string says;
+    };
+    const std::vector<Case> cases{
+        {{"import", season}, 2, "nothing to import"},
+        {{"import", season, "--tickets", folder.file("none.csv")}, 1, "none.csv cannot be read"},
+        {{"import", season, "--tickets", kExamples + "tickets.csv", "--date-order", "x"}, 2, "dayFirst"},
+        {{"state", folder.file("none.treadwell")}, 1, "none.treadwell"},
+        {{"state", season, "--at", "noon"}, 2, "--at: \"noon\" is not a time"},
+        {{"state", season, "--silo", "Short bunker"}, 2, "give one of Long bunker"},
+        {{"day", season, "--date", "yesterday"}, 2, "write it like 2026-09-15"},
+        {{"day", season, "--date", "2026-12-24"}, 2, "the season runs from"},
+        {{"new", folder.file("other.treadwell"), "--farm", folder.file("farm.json", "{")}, 1, "farm.json"},
+        {{"check", folder.file("text", "no season")}, 1, "text"},
+    };
+    for (const Case& wrong : cases) {
+        const Answered answered = runProgram(wrong.arguments);
+        EXPECT_EQ(answered.status, wrong.status) << answered.err << wrong.says;
+        EXPECT_THAT(answered.err, HasSubstr(wrong.says));
+        EXPECT_EQ(answered.err.find('\n'), answered.err.size() - 1) << answered.err;
+        EXPECT_EQ(answered.out, "");
+    }
+}
+
+}  // namespace
+}  // namespace treadwell::cli
