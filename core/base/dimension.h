@@ -29,6 +29,7 @@ enum class Dimension : std::uint8_t {
     slope,
     costRate,
     massPerRate,
+    dishMass,
 };
 
 /// A quantity stripped of its type so that a message can carry it to the place where it is put into words.

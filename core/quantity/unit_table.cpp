@@ -14,6 +14,7 @@ namespace {
 using namespace conversion;
 
 constexpr Unit kKilogram{"kg", "kg", 1.0, 0};
+constexpr Unit kGram{"g", "g", 0.001, 1};  // kitchen and field scales show grams everywhere
 constexpr Unit kTonne{"t", "t", kKilogramsPerTonne, 1};
 constexpr Unit kPound{"lb", "lb", kKilogramsPerPound, 0};
 constexpr Unit kShortTon{"ton", "ton", kKilogramsPerShortTon, 1};
@@ -95,6 +96,7 @@ constexpr std::array kTable{
         {"kg per t/h", "kg_per_t_per_h", kSecondsPerHour / kKilogramsPerTonne, 0},
         {"lb per ton/h", "lb_per_ton_per_h", kKilogramsPerPound* kSecondsPerHour / kKilogramsPerShortTon, 0},
         {}},
+    UnitRow{Dimension::dishMass, "weight of a dish", kGram, kGram, {}},
 };
 
 std::string_view trimmed(std::string_view text) {

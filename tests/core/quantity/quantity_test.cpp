@@ -68,7 +68,7 @@ TEST(UnitTable, EveryDimensionHasARowWithDistinctSymbols) {
         EXPECT_FALSE(row.metric.key.empty());
         EXPECT_EQ(&unitsOf(row.dimension), &row);
     }
-    EXPECT_EQ(unitTable().size(), static_cast<std::size_t>(Dimension::massPerRate) + 1);
+    EXPECT_EQ(unitTable().size(), static_cast<std::size_t>(Dimension::dishMass) + 1);
 }
 
 TEST(UnitTable, ReadsWhatItPrints) {

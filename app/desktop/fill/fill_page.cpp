@@ -1,0 +1,291 @@
+#include "app/desktop/fill/fill_page.h"
+
+#include "app/desktop/fill/cautions.h"
+#include "app/desktop/fill/dry_matter_entry.h"
+#include "app/desktop/fill/layer_entry.h"
+#include "app/desktop/widgets/advice_line.h"
+#include "app/desktop/widgets/caution_panel.h"
+
+#include <QComboBox>
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QSignalBlocker>
+
+namespace treadwell::fill {
+
+namespace {
+
+using namespace std::chrono_literals;
+
+constexpr auto kTick = 5s;
+constexpr auto kTimelineAges = 1min;
+constexpr double kTrucksMillimetres = 68;
+constexpr double kSideMillimetres = 66;
+constexpr double kNameMillimetres = 45;
+
+template <class IdType>
+QVariant toVariant(IdType id) {
+    return QString::fromStdString(id.value.text());
+}
+
+}  // namespace
+
+FillPage::FillPage(desk::SeasonDesk& desk, const settings::Appearance& appearance, QWidget* parent)
+    : QWidget{parent},
+      m_desk{desk},
+      m_appearance{appearance},
+      m_siloChoice{new QComboBox},
+      m_fieldChoice{new QComboBox},
+      m_siloTitle{new QLabel},
+      m_fieldTitle{new QLabel},
+      m_clock{new QLabel},
+      m_authorTitle{new QLabel},
+      m_author{new QLineEdit},
+      m_messages{new widgets::MessageBar{appearance}},
+      m_trucks{new widgets::TruckBoard{appearance}},
+      m_adviceLine{new widgets::AdviceLine{appearance}},
+      m_gauge{new widgets::DensityGauge{appearance}},
+      m_pad{new widgets::PadPlan{appearance}},
+      m_timeline{new plots::Timeline{appearance}},
+      m_dryMatter{new DryMatterEntry{appearance}},
+      m_layer{new LayerEntry{appearance}},
+      m_cautions{new widgets::CautionPanel{appearance}} {
+    auto* layout = new QVBoxLayout{this};
+    layout->setContentsMargins(8, 6, 8, 6);
+    layout->setSpacing(6);
+    layout->addWidget(makeHeader());
+    layout->addWidget(m_messages);
+    layout->addWidget(makeColumns(), 1);
+    connectWidgets();
+    addShortcuts();
+    retranslate();
+    const auto& silos = season().farm().silos;
+    if (!silos.empty()) selectSilo(silos.begin()->first);
+    refresh();
+}
+
+QWidget* FillPage::makeHeader() {
+    auto* header = new QWidget;
+    auto* row = new QHBoxLayout{header};
+    row->setContentsMargins(0, 0, 0, 0);
+    row->addWidget(m_siloTitle);
+    row->addWidget(m_siloChoice);
+    row->addWidget(m_fieldTitle);
+    row->addWidget(m_fieldChoice);
+    row->addStretch(1);
+    row->addWidget(m_clock);
+    row->addSpacing(m_appearance.pixels(settings::kGapMillimetres));
+    row->addWidget(m_authorTitle);
+    row->addWidget(m_author);
+    m_author->setObjectName(QStringLiteral("author"));
+    m_siloChoice->setObjectName(QStringLiteral("silo"));
+    m_fieldChoice->setObjectName(QStringLiteral("field"));
+    m_author->setFixedWidth(m_appearance.pixels(kNameMillimetres));
+    return header;
+}
+
+QWidget* FillPage::makeColumns() {
+    auto* middle = new QVBoxLayout;
+    middle->addWidget(m_adviceLine);
+    middle->addWidget(m_gauge, 3);
+    middle->addWidget(m_pad, 1);
+    middle->addWidget(m_timeline, 2);
+    auto* side = new QVBoxLayout;
+    side->addWidget(m_dryMatter);
+    side->addWidget(m_layer);
+    side->addWidget(m_cautions, 1);
+    auto* columns = new QWidget;
+    auto* row = new QHBoxLayout{columns};
+    row->setContentsMargins(0, 0, 0, 0);
+    row->addWidget(m_trucks);
+    row->addLayout(middle, 1);
+    row->addLayout(side);
+    for (QVBoxLayout* column : {middle, side}) column->setSpacing(6);
+    m_trucks->setFixedWidth(m_appearance.pixels(kTrucksMillimetres));
+    for (QWidget* widget : std::initializer_list<QWidget*>{m_dryMatter, m_layer, m_cautions}) {
+        widget->setFixedWidth(m_appearance.pixels(kSideMillimetres));
+    }
+    return columns;
+}
+
+void FillPage::connectWidgets() {
+    connect(&m_desk, &desk::SeasonDesk::committed, this, &FillPage::settle);
+    connect(&m_desk, &desk::SeasonDesk::failed, this, &FillPage::fail);
+    connect(&m_appearance, &settings::Appearance::changed, this, &FillPage::refresh);
+    connect(m_trucks, &widgets::TruckBoard::loadRequested, this, &FillPage::logLoad);
+    connect(m_trucks, &widgets::TruckBoard::detailRequested, this, &FillPage::askDetails);
+    connect(m_trucks, &widgets::TruckBoard::undoRequested, this, &FillPage::undo);
+    connect(m_pad, &widgets::PadPlan::tractorMoved, this, &FillPage::moveTractor);
+    connect(m_gauge, &widgets::DensityGauge::workingRequested, this, &FillPage::showWorking);
+    connect(m_adviceLine, &widgets::AdviceLine::accepted, this,
+            [this] { decide(entries::AdviceDecision::accepted); });
+    connect(m_adviceLine, &widgets::AdviceLine::declined, this,
+            [this] { decide(entries::AdviceDecision::declined); });
+    connect(m_dryMatter, &DryMatterEntry::recorded, this, &FillPage::recordSample);
+    connect(m_layer, &LayerEntry::recorded, this, &FillPage::recordLayer);
+    for (const EntryPanel* panel : std::initializer_list<const EntryPanel*>{m_dryMatter, m_layer}) {
+        connect(panel, &EntryPanel::refused, this,
+                [this](const QString& why) { post(widgets::Weight::caution, why); });
+    }
+    connect(m_author, &QLineEdit::editingFinished, this, [this] {
+        if (!m_author->isModified()) return;
+        m_author->setModified(false);
+        emit authorChanged(m_author->text().trimmed());
+    });
+    connect(m_siloChoice, &QComboBox::activated, this, [this](int index) {
+        if (const auto id = Uuid::fromText(m_siloChoice->itemData(index).toString().toStdString())) {
+            selectSilo(farm::SiloId{*id});
+        }
+    });
+    connect(&m_tick, &QTimer::timeout, this, &FillPage::refresh);
+    m_tick.start(kTick);
+}
+
+void FillPage::fillChoices() {
+    const season::FarmBook& farm = season().farm();
+    const QSignalBlocker quietSilo{m_siloChoice};
+    const QVariant field = m_fieldChoice->currentData();
+    m_siloChoice->clear();
+    for (const auto& [id, silo] : farm.silos) {
+        m_siloChoice->addItem(QString::fromStdString(silo.name), toVariant(id));
+    }
+    if (m_silo) m_siloChoice->setCurrentIndex(m_siloChoice->findData(toVariant(*m_silo)));
+    m_fieldChoice->clear();
+    m_fieldChoice->addItem(tr("not known"));
+    for (const auto& [id, each] : farm.fields) {
+        m_fieldChoice->addItem(QString::fromStdString(each.name), toVariant(id));
+    }
+    m_fieldChoice->setCurrentIndex(std::max(0, m_fieldChoice->findData(field)));
+    for (QWidget* widget : std::initializer_list<QWidget*>{m_siloTitle, m_siloChoice}) {
+        widget->setVisible(farm.silos.size() > 1);
+    }
+    for (QWidget* widget : std::initializer_list<QWidget*>{m_fieldTitle, m_fieldChoice}) {
+        widget->setVisible(!farm.fields.empty());
+    }
+    m_choicesFor = m_desk.season();
+}
+
+void FillPage::selectSilo(farm::SiloId silo) {
+    m_silo = silo;
+    fillChoices();
+    const Instant now = m_desk.now();
+    const auto last = lastLoadAt(season(), silo, now);
+    if (last && last->load.field) {
+        m_fieldChoice->setCurrentIndex(std::max(0, m_fieldChoice->findData(toVariant(*last->load.field))));
+    }
+    m_advice = AdviceState{voiceAt(season(), silo, now), std::nullopt, std::nullopt};
+    m_timelineSeason.reset();
+    m_timeline->showAll();
+    refresh();
+}
+
+void FillPage::refresh() {
+    const Instant now = m_desk.now();
+    if (m_choicesFor != m_desk.season()) fillChoices();
+    for (QWidget* widget : std::initializer_list<QWidget*>{m_siloChoice, m_fieldChoice, m_author}) {
+        widget->setMinimumHeight(m_appearance.pixels(settings::kControlMillimetres));
+    }
+    m_clock->setText(QString::fromStdString(clockText(season().zone(), now)));
+    if (!m_silo) {
+        if (season().farm().silos.empty()) return;
+        selectSilo(season().farm().silos.begin()->first);
+        return;
+    }
+    const density::Readings readings = density::readingsAt(season(), *m_silo, now);
+    const Speech words = speech();
+    m_gauge->setView(widgets::Reading::layerNow, gaugeOf(readings.layer, words));
+    m_gauge->setView(widgets::Reading::today, gaugeOf(readings.today, words));
+    m_gauge->setView(widgets::Reading::silo, gaugeOf(readings.silo, words));
+    refreshTrucks(now);
+    refreshTractors(readings.rolling);
+    refreshSamples(readings.rolling);
+    refreshAdvice(readings);
+    refreshTimeline(now);
+    m_cautions->setCautions(cautionsAt(readings, words));
+}
+
+void FillPage::refreshTrucks(Instant now) {
+    std::vector<widgets::TruckView> trucks = trucksAt(season(), now);
+    for (widgets::TruckView& truck : trucks) {
+        for (const auto& [ticket, pending] : m_pending) {
+            if (pending.truck == truck.id) ++truck.pending;
+        }
+    }
+    m_trucks->setTrucks(trucks);
+    const auto last = lastLoadAt(season(), *m_silo, now);
+    m_trucks->setUndo(last ? std::optional{loadName(*last, season().farm(), m_appearance.units())}
+                           : std::nullopt);
+}
+
+void FillPage::refreshTractors(const season::Rolling& rolling) {
+    std::vector<widgets::TractorView> tractors = tractorsAt(season(), rolling);
+    for (widgets::TractorView& tractor : tractors) {
+        for (const auto& [ticket, pending] : m_pending) {
+            if (!pending.move || pending.move->first != tractor.id) continue;
+            tractor.zone = pending.move->second.zone;
+            tractor.share = pending.move->second.share;
+            tractor.running = Seconds{0};
+            tractor.pending = true;
+        }
+    }
+    m_pad->setTractors(tractors);
+}
+
+void FillPage::refreshSamples(const season::Rolling& rolling) {
+    const settings::DisplayUnits& units = m_appearance.units();
+    const AgedReading dryMatter = dryMatterAt(rolling, season().farm().rules, units);
+    m_dryMatter->setLast(dryMatter.text, dryMatter.overdue);
+    m_layer->setLast(layerAt(rolling, units), !rolling.layer);
+    if (rolling.lastSample) m_dryMatter->setSuggestion(rolling.lastSample->reading.dryMatter);
+    m_layer->setSuggestion(rolling.layer ? rolling.layer->what.thickness : density::kAssumedLayer);
+}
+
+void FillPage::refreshAdvice(const density::Readings& readings) {
+    m_advice = adviceAt(season(), readings, m_advice.voice);
+    const Instant now = readings.rolling.at;
+    if (m_advice.said() == nullptr || isDecided(season(), *m_silo, m_advice.voice, now)) {
+        m_adviceLine->setAdvice(std::nullopt);
+        return;
+    }
+    m_adviceLine->setAdvice(sentenceOf(m_advice, speech()));
+    recordShownAdvice(now);
+}
+
+void FillPage::refreshTimeline(Instant now) {
+    if (m_timelineSeason == m_desk.season() && now - m_timelineUntil < kTimelineAges) return;
+    m_timelineSeason = m_desk.season();
+    m_timelineUntil = now;
+    m_timeline->setView(timelineAt(season(), *m_silo, now));
+}
+
+Speech FillPage::speech() const {
+    return {m_appearance.units(), season().zone()};
+}
+
+void FillPage::post(widgets::Weight weight, const QString& text) {
+    m_messages->post(weight, text);
+}
+
+void FillPage::retranslate() {
+    m_siloTitle->setText(tr("Silo"));
+    m_siloChoice->setAccessibleName(tr("Silo"));
+    m_fieldTitle->setText(tr("Crop from field"));
+    m_fieldChoice->setAccessibleName(tr("Field that the loads come from"));
+    m_authorTitle->setText(tr("In charge"));
+    m_author->setAccessibleName(tr("Name of the person in charge"));
+    m_author->setPlaceholderText(tr("your name"));
+    setAccessibleName(tr("Filling"));
+    fillChoices();
+}
+
+void FillPage::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() != QEvent::LanguageChange) return;
+    retranslate();
+    m_timelineSeason.reset();
+    refresh();
+}
+
+}  // namespace treadwell::fill

@@ -1,0 +1,123 @@
+#pragma once
+
+#include "app/desktop/desk/season_desk.h"
+#include "app/desktop/fill/advice_state.h"
+#include "app/desktop/fill/fill_presenter.h"
+#include "app/desktop/widgets/message_bar.h"
+
+#include <QTimer>
+#include <QWidget>
+#include <map>
+
+class QComboBox;
+class QLabel;
+class QLineEdit;
+
+namespace treadwell::widgets {
+class AdviceLine;
+class CautionPanel;
+}  // namespace treadwell::widgets
+
+namespace treadwell::fill {
+
+class DryMatterEntry;
+class LayerEntry;
+
+/// The page of the filling: trucks, the pad, the density, advice, samples and the day's timeline of one silo.
+/// What is entered shows as pending until the desk says that it lies on the disk.
+class FillPage final : public QWidget {
+    Q_OBJECT
+
+  public:
+    FillPage(desk::SeasonDesk& desk, const settings::Appearance& appearance, QWidget* parent = nullptr);
+
+    void selectSilo(farm::SiloId silo);
+    void showAuthor(const QString& name);
+    void post(widgets::Weight weight, const QString& text);
+    /// Reads season and clock anew. Comes with every commit, every change of look, and every few seconds.
+    void refresh();
+
+  signals:
+    /// By the user.
+    void authorChanged(const QString& name);
+
+  protected:
+    void changeEvent(QEvent* event) override;
+
+  private:
+    struct PendingMove {
+        widgets::Zone zone;
+        Share share;
+    };
+    struct Pending {
+        std::optional<Uuid> truck;
+        std::optional<std::pair<Uuid, PendingMove>> move;
+        std::function<QString()> name;  ///< for the message if it fails
+    };
+
+    [[nodiscard]] QWidget* makeHeader();
+    [[nodiscard]] QWidget* makeColumns();
+    void connectWidgets();
+    void addShortcuts();
+    void retranslate();
+    void fillChoices();
+
+    [[nodiscard]] Speech speech() const;
+    [[nodiscard]] const season::Season& season() const { return *m_desk.season(); }
+    [[nodiscard]] std::optional<farm::FieldId> chosenField() const;
+    [[nodiscard]] std::optional<entries::Load> usualLoad(Uuid truck) const;
+
+    void logLoad(Uuid truck);
+    void proposeLoad(const entries::Load& load);
+    void recordSample(entries::DryMatterSample sample);
+    void recordLayer(Length thickness);
+    void askDetails(Uuid truck);
+    void undo();
+    void moveTractor(Uuid tractor, widgets::Zone zone, Share share);
+    void decide(entries::AdviceDecision decision);
+    void propose(const entries::Body& body, Pending pending);
+    void settle(desk::Ticket ticket);
+    void fail(desk::Ticket ticket, const Error& error);
+
+    void refreshTrucks(Instant now);
+    void refreshTractors(const season::Rolling& rolling);
+    void refreshAdvice(const density::Readings& readings);
+    void refreshSamples(const season::Rolling& rolling);
+    void refreshTimeline(Instant now);
+    void recordShownAdvice(Instant now);
+    void showWorking(widgets::Reading reading);
+
+    desk::SeasonDesk& m_desk;
+    const settings::Appearance& m_appearance;
+    std::optional<farm::SiloId> m_silo;
+    std::map<desk::Ticket, Pending> m_pending;
+    AdviceState m_advice;
+    std::string m_recordedAdvice;                 ///< said and on its way to the journal
+    std::optional<entries::EntryId> m_takenBack;  ///< on its way
+    desk::SeasonPointer m_choicesFor;
+    desk::SeasonPointer m_timelineSeason;
+    Instant m_timelineUntil;
+    QTimer m_tick;
+
+    QComboBox* m_siloChoice;
+    QComboBox* m_fieldChoice;
+    QLabel* m_siloTitle;
+    QLabel* m_fieldTitle;
+    QLabel* m_clock;
+    QLabel* m_authorTitle;
+    QLineEdit* m_author;
+    widgets::MessageBar* m_messages;
+    widgets::TruckBoard* m_trucks;
+    widgets::AdviceLine* m_adviceLine;
+    widgets::DensityGauge* m_gauge;
+    widgets::PadPlan* m_pad;
+    plots::Timeline* m_timeline;
+    DryMatterEntry* m_dryMatter;
+    LayerEntry* m_layer;
+    widgets::CautionPanel* m_cautions;
+};
+
+/// The keys of the Fill page and what they do, for the list in the menu.
+[[nodiscard]] std::vector<std::pair<QString, QString>> fillKeys();
+
+}  // namespace treadwell::fill

@@ -1,0 +1,202 @@
+#include "app/desktop/fill/fill_presenter.h"
+
+#include "core/density/delivery_limit.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+
+namespace treadwell::fill {
+
+namespace {
+
+using namespace std::chrono_literals;
+
+constexpr std::chrono::microseconds kTick{1};
+constexpr auto kBeforeTheFirst = 30min;
+
+/// The presenter's texts share one context.
+struct Text {
+    Q_DECLARE_TR_FUNCTIONS(FillPresenter)
+};
+
+Instant dayStart(const season::Season& season, Instant now) {
+    return season.zone().startOf(season.zone().dayOf(now));
+}
+
+widgets::Zone zoneOf(const season::TractorNow& tractor, farm::SiloId silo) {
+    if (tractor.silo != silo) return widgets::Zone::away;
+    switch (tractor.activity) {
+        case farm::Activity::packing:
+            return widgets::Zone::packing;
+        case farm::Activity::spreading:
+            return widgets::Zone::spreading;
+        case farm::Activity::away:
+            break;
+    }
+    return widgets::Zone::away;
+}
+
+std::optional<AsFedRate> capacityAt(const density::Readings& readings, Chance wanted) {
+    if (!readings.layer.estimate) return std::nullopt;
+    const auto limit = density::deliveryLimit(readings.layer.situation, readings.layer.options, wanted);
+    if (!limit || limit->outcome == density::DeliveryLimit::Outcome::anyDelivery) return std::nullopt;
+    return limit->rate;
+}
+
+void addPoint(plots::TimelineView& view, const season::Season& season, farm::SiloId silo, Instant at) {
+    const density::Readings readings = density::readingsAt(season, silo, at);
+    view.rates.push_back(
+        {at, readings.rolling.rateInWindow, capacityAt(readings, season.farm().rules.wantedChance)});
+    plots::DensityPoint point{at, std::nullopt, std::nullopt, std::nullopt};
+    if (readings.layer.estimate) {
+        const density::Distribution& density = readings.layer.estimate->density;
+        point.median = density.median();
+        point.low80 = density.low80();
+        point.high80 = density.high80();
+        view.target = readings.layer.estimate->target.density;
+    }
+    view.densities.push_back(point);
+}
+
+}  // namespace
+
+std::vector<widgets::TruckView> trucksAt(const season::Season& season, Instant now) {
+    std::vector<widgets::TruckView> trucks;
+    for (const auto& [id, truck] : season.farm().trucks) {
+        trucks.push_back({.id = id.value,
+                          .name = QString::fromStdString(truck.name),
+                          .usualLoad = truck.usualLoad,
+                          .lastLoad = std::nullopt,
+                          .pending = 0});
+    }
+    for (const auto& day : season.days()) {
+        for (const season::LoadTipped& tipped : day->loads) {
+            if (tipped.at > now || !tipped.load.truck) continue;
+            const auto truck = std::find_if(trucks.begin(), trucks.end(), [&tipped](const auto& view) {
+                return view.id == tipped.load.truck->value;
+            });
+            if (truck != trucks.end()) truck->lastLoad = tipped.at;
+        }
+    }
+    return trucks;
+}
+
+std::optional<season::LoadTipped> lastLoadAt(const season::Season& season, farm::SiloId silo, Instant now) {
+    const auto loads = season::loadsOf(season, silo, dayStart(season, now), now + kTick);
+    if (loads.empty()) return std::nullopt;
+    return *loads.back();
+}
+
+QString loadName(const season::LoadTipped& load, const season::FarmBook& farm,
+                 const settings::DisplayUnits& units) {
+    const QString mass = units.text(load.load.mass);
+    if (load.load.truck) {
+        const auto truck = farm.trucks.find(*load.load.truck);
+        if (truck != farm.trucks.end())
+            return QString::fromStdString(truck->second.name) + QStringLiteral(", ") + mass;
+    }
+    return Text::tr("load of %1").arg(mass);
+}
+
+std::vector<widgets::TractorView> tractorsAt(const season::Season& season, const season::Rolling& rolling) {
+    std::vector<widgets::TractorView> tractors;
+    for (const season::TractorNow& now : rolling.tractors) {
+        const auto known = season.farm().tractors.find(now.tractor);
+        if (known == season.farm().tractors.end()) continue;
+        widgets::TractorView view{.id = now.tractor.value,
+                                  .name = QString::fromStdString(known->second.name),
+                                  .mass = known->second.mass,
+                                  .zone = zoneOf(now, rolling.silo)};
+        if (view.zone == widgets::Zone::packing) view.share = now.packing;
+        if (now.since) view.running = rolling.at - *now.since;
+        tractors.push_back(view);
+    }
+    return tractors;
+}
+
+widgets::GaugeView gaugeOf(const density::SiloReading& reading, const Speech& speech) {
+    if (!reading.estimate) {
+        return reading.reason ? speech.say(*reading.reason) : Text::tr("No density yet.");
+    }
+    const density::Estimate& estimate = *reading.estimate;
+    return widgets::GaugeDensity{.density = estimate.density,
+                                 .target = estimate.target.density,
+                                 .atPorosity = estimate.target.atPorosity,
+                                 .chance = estimate.chance};
+}
+
+plots::TimelineView timelineAt(const season::Season& season, farm::SiloId silo, Instant now) {
+    plots::TimelineView view;
+    view.zone = season.zone();
+    view.from = now - 1h;
+    view.to = now;
+    const season::Day* day = season.day(season.zone().dayOf(now));
+    if (day == nullptr) return view;
+    for (const season::Sample& sample : day->samples) {
+        if (sample.at <= now) view.samples.push_back({sample.at, sample.reading.dryMatter});
+    }
+    for (const season::PauseSpan& pause : day->pauses) {
+        if (pause.begin > now || (pause.silo && pause.silo != silo)) continue;
+        view.pauses.push_back({pause.begin, day->endOf(pause.begin, pause.end, now)});
+    }
+    Instant last{};
+    for (const season::LoadTipped* load : season::loadsOf(season, silo, day->begin, now + kTick)) {
+        view.deliveries.push_back({load->at, load->load.mass});
+        if (load->at != last) addPoint(view, season, silo, load->at);
+        last = load->at;
+    }
+    if (last != now) addPoint(view, season, silo, now);
+    if (!view.samples.empty()) view.from = std::min(view.from, view.samples.front().at - kBeforeTheFirst);
+    if (!view.deliveries.empty()) {
+        view.from = std::min(view.from, view.deliveries.front().at - kBeforeTheFirst);
+    }
+    view.from = std::max(view.from, day->begin);
+    return view;
+}
+
+QString methodName(entries::DryMatterMethod method) {
+    switch (method) {
+        case entries::DryMatterMethod::oven:
+            return Text::tr("Oven");
+        case entries::DryMatterMethod::microwave:
+            return Text::tr("Microwave");
+        case entries::DryMatterMethod::meter:
+            return Text::tr("Meter");
+        case entries::DryMatterMethod::estimate:
+            break;
+    }
+    return Text::tr("By eye");
+}
+
+QString ageText(Seconds age) {
+    const auto minutes = std::chrono::duration_cast<std::chrono::minutes>(age).count();
+    constexpr std::int64_t kMinutesPerDay = 24 * 60;
+    if (minutes < 1) return Text::tr("just now");
+    if (minutes < 60) return Text::tr("%1 min ago").arg(minutes);
+    if (minutes < kMinutesPerDay) {
+        return Text::tr("%1 h %2 min ago").arg(minutes / 60).arg(minutes % 60, 2, 10, QChar{u'0'});
+    }
+    return Text::tr("%n day(s) ago", "", static_cast<int>(minutes / kMinutesPerDay));
+}
+
+AgedReading dryMatterAt(const season::Rolling& rolling, const farm::SiteRules& rules,
+                        const settings::DisplayUnits& units) {
+    if (!rolling.lastSample) return {Text::tr("No dry matter measured yet."), true};
+    const Seconds age = rolling.at - rolling.lastSample->at;
+    const entries::DryMatterSample& sample = rolling.lastSample->reading;
+    const QString text =
+        Text::tr("%1, %2, %3").arg(units.text(sample.dryMatter), methodName(sample.method), ageText(age));
+    if (age <= rules.sampleInterval) return {text, false};
+    return {Text::tr("%1 – time for a new sample").arg(text), true};
+}
+
+QString layerAt(const season::Rolling& rolling, const settings::DisplayUnits& units) {
+    if (!rolling.layer) {
+        return Text::tr("Not seen yet: %1 assumed").arg(units.text(density::kAssumedLayer.layerAmount()));
+    }
+    return Text::tr("%1, seen %2")
+        .arg(units.text(rolling.layer->what.thickness.layerAmount()),
+             ageText(rolling.at - rolling.layer->at));
+}
+
+}  // namespace treadwell::fill

@@ -1,0 +1,20 @@
+#pragma once
+
+#include "app/desktop/fill/say.h"
+#include "core/density/estimate.h"
+
+#include <QDialog>
+
+namespace treadwell::fill {
+
+/// How a density came about: every step with its formula and source, and what there is to doubt.
+class WorkingDialog final : public QDialog {
+    Q_OBJECT
+
+  public:
+    WorkingDialog(const density::Estimate& estimate, const Speech& speech, QWidget* parent);
+};
+
+[[nodiscard]] QString workingText(const density::Estimate& estimate, const Speech& speech);
+
+}  // namespace treadwell::fill

@@ -1,0 +1,167 @@
+#include "app/desktop/main_window.h"
+
+#include "app/desktop/fill/fill_page.h"
+
+#include <QActionGroup>
+#include <QApplication>
+#include <QEvent>
+#include <QMenuBar>
+#include <QMessageBox>
+#include <QSettings>
+#include <QUrl>
+
+namespace treadwell {
+
+namespace {
+
+constexpr auto kUnitsKey = "units";
+constexpr auto kLanguageKey = "language";
+constexpr auto kLookKey = "look";
+constexpr auto kAuthorKey = "author";
+
+QAction* addChoice(QMenu* menu, QActionGroup* group, bool chosen) {
+    QAction* action = menu->addAction(QString{});
+    action->setCheckable(true);
+    action->setChecked(chosen);
+    group->addAction(action);
+    return action;
+}
+
+}  // namespace
+
+WindowSettings readSettings() {
+    const QSettings kept;
+    WindowSettings settings;
+    if (kept.value(QLatin1String{kUnitsKey}).toString() == u"us") settings.units = UnitSystem::us;
+    settings.language = kept.value(QLatin1String{kLanguageKey}, settings.language).toString();
+    settings.look = settings::lookFromText(kept.value(QLatin1String{kLookKey}).toString())
+                        .value_or(settings::Look::light);
+    settings.author = kept.value(QLatin1String{kAuthorKey}).toString();
+    return settings;
+}
+
+void writeSettings(const WindowSettings& settings) {
+    QSettings kept;
+    kept.setValue(QLatin1String{kUnitsKey},
+                  settings.units == UnitSystem::us ? QStringLiteral("us") : QStringLiteral("metric"));
+    kept.setValue(QLatin1String{kLanguageKey}, settings.language);
+    kept.setValue(QLatin1String{kLookKey}, settings::toText(settings.look));
+    kept.setValue(QLatin1String{kAuthorKey}, settings.author);
+}
+
+entries::PersonId personCalled(const QString& name, Instant now) {
+    if (name.isEmpty()) return {};
+    QSettings kept;
+    const QString key = QStringLiteral("people/") + QString::fromLatin1(QUrl::toPercentEncoding(name));
+    if (const auto id = Uuid::fromText(kept.value(key).toString().toStdString())) return {*id};
+    const entries::PersonId made{UuidSource{}.next(now)};
+    kept.setValue(key, QString::fromStdString(made.value.text()));
+    return made;
+}
+
+MainWindow::MainWindow(desk::SeasonDesk& desk, WindowSettings settings, QWidget* parent)
+    : QMainWindow{parent}, m_desk{desk}, m_settings{std::move(settings)}, m_page{nullptr} {
+    setLook(m_settings.look);
+    setLanguage(m_settings.language);
+    m_page = new fill::FillPage{desk, m_appearance};
+    setCentralWidget(m_page);
+    makeMenus();
+    retranslate();
+    m_page->showAuthor(m_settings.author);
+    m_desk.setAuthor(personCalled(m_settings.author, desk.now()));
+    connect(m_page, &fill::FillPage::authorChanged, this, [this](const QString& name) {
+        m_settings.author = name;
+        m_desk.setAuthor(personCalled(name, m_desk.now()));
+        emit settingsChanged(m_settings);
+    });
+    const fill::Speech speech{m_appearance.units(), desk.season()->zone()};
+    for (const Message& caution : desk.cautions())
+        m_page->post(widgets::Weight::caution, speech.say(caution));
+    if (desk.readOnlyReason()) m_page->post(widgets::Weight::caution, speech.say(*desk.readOnlyReason()));
+}
+
+void MainWindow::makeMenus() {
+    m_unitsMenu = menuBar()->addMenu(QString{});
+    auto* units = new QActionGroup{this};
+    QAction* metric = addChoice(m_unitsMenu, units, m_settings.units == UnitSystem::metric);
+    QAction* us = addChoice(m_unitsMenu, units, m_settings.units == UnitSystem::us);
+    m_names.emplace_back(metric, [] { return tr("Metric: t, kg DM/m³"); });
+    m_names.emplace_back(us, [] { return tr("US: ton, lb DM/ft³"); });
+    const auto keep = [this] { emit settingsChanged(m_settings); };
+    connect(metric, &QAction::triggered, this, [this, keep] { setUnits(UnitSystem::metric), keep(); });
+    connect(us, &QAction::triggered, this, [this, keep] { setUnits(UnitSystem::us), keep(); });
+
+    m_languageMenu = menuBar()->addMenu(QString{});
+    auto* languages = new QActionGroup{this};
+    for (const char* name : kLanguages) {
+        const QString language = QLatin1String{name};
+        QAction* action = addChoice(m_languageMenu, languages, m_language.name() == language);
+        // Each in its own language, so that it is found by those who need it.
+        action->setText(language == u"en" ? QStringLiteral("English") : QStringLiteral("Português (Brasil)"));
+        connect(action, &QAction::triggered, this, [this, keep, language] { setLanguage(language), keep(); });
+    }
+
+    m_lookMenu = menuBar()->addMenu(QString{});
+    auto* looks = new QActionGroup{this};
+    using settings::Look;
+    for (const Look look : {Look::light, Look::dark, Look::outdoor}) {
+        QAction* action = addChoice(m_lookMenu, looks, m_settings.look == look);
+        m_names.emplace_back(action, [look] {
+            if (look == Look::light) return tr("Light");
+            return look == Look::dark ? tr("Dark") : tr("Outdoor: black on white");
+        });
+        connect(action, &QAction::triggered, this, [this, keep, look] { setLook(look), keep(); });
+    }
+
+    m_helpMenu = menuBar()->addMenu(QString{});
+    m_keys = m_helpMenu->addAction(QString{});
+    m_keys->setShortcut(QKeySequence{Qt::Key_F1});
+    m_names.emplace_back(m_keys, [] { return tr("Keys"); });
+    connect(m_keys, &QAction::triggered, this, &MainWindow::showKeys);
+}
+
+void MainWindow::setUnits(UnitSystem units) {
+    m_settings.units = units;
+    m_appearance.setUnits(settings::DisplayUnits{units, m_language.locale()});
+}
+
+void MainWindow::setLanguage(const QString& language) {
+    if (m_language.set(language)) m_settings.language = language;
+    setUnits(m_settings.units);
+}
+
+void MainWindow::setLook(settings::Look look) {
+    m_settings.look = look;
+    settings::applyTheme(*qApp, settings::themeOf(look));
+    m_appearance.setLook(look);
+}
+
+void MainWindow::retranslate() {
+    setWindowTitle(QString::fromStdString(m_desk.season()->farm().farm) + QStringLiteral(" – Treadwell"));
+    m_unitsMenu->setTitle(tr("&Units"));
+    m_languageMenu->setTitle(tr("&Language"));
+    m_lookMenu->setTitle(tr("&Theme"));
+    m_helpMenu->setTitle(tr("&Help"));
+    for (const auto& [action, name] : m_names) action->setText(name());
+}
+
+void MainWindow::showKeys() {
+    QString rows;
+    for (const auto& [keys, what] : fill::fillKeys()) {
+        rows += QStringLiteral("<tr><td><b>%1</b>&nbsp;&nbsp;</td><td>%2</td></tr>")
+                    .arg(keys.toHtmlEscaped(), what.toHtmlEscaped());
+    }
+    auto* box = new QMessageBox{this};
+    box->setAttribute(Qt::WA_DeleteOnClose);
+    box->setWindowTitle(tr("Keys"));
+    box->setTextFormat(Qt::RichText);
+    box->setText(QStringLiteral("<table>%1</table>").arg(rows));
+    box->open();
+}
+
+void MainWindow::changeEvent(QEvent* event) {
+    QMainWindow::changeEvent(event);
+    if (event->type() == QEvent::LanguageChange && m_unitsMenu != nullptr) retranslate();
+}
+
+}  // namespace treadwell

@@ -1,0 +1,70 @@
+#pragma once
+
+#include "app/desktop/desk/season_desk.h"
+#include "app/desktop/language.h"
+#include "app/desktop/settings/appearance.h"
+
+#include <QMainWindow>
+
+class QActionGroup;
+class QMenu;
+
+namespace treadwell {
+
+namespace fill {
+class FillPage;
+}
+
+/// Everything about the window that is a setting and no fact of the season.
+struct WindowSettings {
+    UnitSystem units = UnitSystem::metric;
+    QString language = systemLanguage();
+    settings::Look look = settings::Look::light;
+    QString author;
+};
+
+[[nodiscard]] WindowSettings readSettings();
+void writeSettings(const WindowSettings& settings);
+
+/// The id under which this machine knows a name, made at its first use: an entry holds only the id. No name,
+/// nobody's id.
+[[nodiscard]] entries::PersonId personCalled(const QString& name, Instant now);
+
+/// The window of one season: its pages and the menu of how they look.
+class MainWindow final : public QMainWindow {
+    Q_OBJECT
+
+  public:
+    MainWindow(desk::SeasonDesk& desk, WindowSettings settings, QWidget* parent = nullptr);
+
+    [[nodiscard]] fill::FillPage& fillPage() noexcept { return *m_page; }
+    void setUnits(UnitSystem units);
+    void setLanguage(const QString& language);
+    void setLook(settings::Look look);
+
+  signals:
+    /// By the user, so that it can be kept for the next start.
+    void settingsChanged(const treadwell::WindowSettings& settings);
+
+  protected:
+    void changeEvent(QEvent* event) override;
+
+  private:
+    void makeMenus();
+    void retranslate();
+    void showKeys();
+
+    desk::SeasonDesk& m_desk;
+    WindowSettings m_settings;
+    Language m_language;
+    settings::Appearance m_appearance;
+    fill::FillPage* m_page;
+    QMenu* m_unitsMenu = nullptr;
+    QMenu* m_languageMenu = nullptr;
+    QMenu* m_lookMenu = nullptr;
+    QMenu* m_helpMenu = nullptr;
+    QAction* m_keys = nullptr;
+    std::vector<std::pair<QAction*, std::function<QString()>>> m_names;
+};
+
+}  // namespace treadwell
