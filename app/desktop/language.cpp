@@ -5,6 +5,11 @@
 
 namespace treadwell {
 
+bool isLanguage(const QString& name) {
+    return std::any_of(kLanguages.begin(), kLanguages.end(),
+                       [&name](const char* known) { return name == QLatin1String{known}; });
+}
+
 Language::~Language() {
     remove();
 }
@@ -15,10 +20,7 @@ void Language::remove() {
 }
 
 bool Language::set(const QString& name) {
-    if (std::none_of(kLanguages.begin(), kLanguages.end(),
-                     [&name](const char* known) { return name == QLatin1String{known}; })) {
-        return false;
-    }
+    if (!isLanguage(name)) return false;
     remove();
     m_name = name;
     // The phrases of the core have their own file; its English is in the program itself.

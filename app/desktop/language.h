@@ -11,6 +11,7 @@ namespace treadwell {
 
 /// The languages of the screen, by the name that settings and the command line use.
 inline constexpr std::array kLanguages{"en", "pt_BR"};
+[[nodiscard]] bool isLanguage(const QString& name);
 
 /// The language of all texts; changing it reaches every widget as a LanguageChange, without a restart.
 class Language final {
