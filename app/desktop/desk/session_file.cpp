@@ -14,8 +14,7 @@ class SessionFile final : public SeasonFile {
     std::optional<Message> readOnlyReason() const override { return m_session.readOnlyReason(); }
     std::vector<Message> cautions() const override { return m_session.cautions(); }
 
-    Result<Committed> append(const entries::Body& body, Instant happened,
-                             entries::PersonId author) override {
+    Result<Committed> append(const entries::Body& body, Instant happened, entries::PersonId author) override {
         return committed(m_session.propose(body, happened, author));
     }
     Result<Committed> takeBack(entries::EntryId entry, entries::PersonId author) override {

@@ -21,6 +21,7 @@ using namespace std::chrono_literals;
 
 constexpr auto kTick = 5s;
 constexpr auto kTimelineAges = 1min;
+constexpr int kLeastTimeline = 100;  // pixels: axis, labels and a curve that can still be read
 constexpr double kTrucksMillimetres = 68;
 constexpr double kSideMillimetres = 66;
 constexpr double kNameMillimetres = 45;
@@ -96,6 +97,7 @@ QWidget* FillPage::makeColumns() {
     side->addWidget(m_dryMatter);
     side->addWidget(m_layer);
     side->addWidget(m_cautions, 1);
+    m_timeline->setMinimumHeight(kLeastTimeline);
     auto* columns = new QWidget;
     auto* row = new QHBoxLayout{columns};
     row->setContentsMargins(0, 0, 0, 0);

@@ -1,0 +1,181 @@
+// Drives the window on a real season file, and looks into the file afterwards.
+#include "app/desktop/fill/fill_page.h"
+
+#include "app/desktop/desk/session_file.h"
+#include "app/desktop/main_window.h"
+#include "app/desktop/widgets/quantity_spin_box.h"
+#include "app/desktop/widgets/tractor_chip.h"
+#include "app/desktop/widgets/truck_button.h"
+#include "core/session/session.h"
+#include "tests/support/season_maker.h"
+
+#include <gtest/gtest.h>
+
+#include <QAbstractButton>
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTemporaryDir>
+#include <QTest>
+
+namespace treadwell {
+namespace {
+
+using namespace std::chrono_literals;
+using testing_support::at;
+
+class HandClock final : public Clock {
+  public:
+    [[nodiscard]] Instant now() const override { return time; }
+    Instant time = at("2026-09-15T14:00:00Z");
+};
+
+class FillWindow : public testing::Test {
+  protected:
+    FillWindow() {
+        const std::filesystem::path folder{m_folder.path().toStdString()};
+        m_files = {folder / "season.treadwell", folder / "state"};
+        auto session = session::Session::create(m_files, {"Two Creeks", "America/Sao_Paulo"}, {}, m_clock);
+        EXPECT_TRUE(session);
+        farm::Truck truck;
+        truck.id = testing_support::idOf<farm::TruckTag>(7);
+        truck.name = "Amsel";
+        truck.usualLoad = AsFedMass::fromTonnes(12.4);
+        for (const entries::Body& body :
+             {entries::Body{entries::SiloDefined{testing_support::someSilo()}},
+              entries::Body{entries::TractorDefined{testing_support::someTractor(1, 14)}},
+              entries::Body{entries::TruckDefined{truck}}}) {
+            EXPECT_TRUE(session->propose(body, m_clock.time, {}));
+        }
+        m_clock.time += 1h;
+    }
+
+    void open() {
+        auto file = desk::openSeason(m_files.season, m_files.stateFolder, m_clock);
+        ASSERT_TRUE(file);
+        m_desk = std::make_unique<desk::SeasonDesk>(std::move(*file), m_clock);
+        WindowSettings settings;
+        settings.language = QStringLiteral("en");
+        m_window = std::make_unique<MainWindow>(*m_desk, settings);
+        m_window->resize(1280, 800);
+        m_window->show();
+        QCoreApplication::processEvents();
+    }
+    void close() {
+        m_window.reset();
+        m_desk.reset();
+    }
+    template <class Widget>
+    Widget* named(const char* name) {
+        return m_window->findChild<Widget*>(QLatin1String{name});
+    }
+    void type(widgets::QuantitySpinBox* box, const char* text) {
+        box->setFocus();
+        box->selectAll();
+        QTest::keyClicks(box, QLatin1String{text});
+        QTest::keyClick(box, Qt::Key_Return);
+    }
+    const season::Day& today() { return *m_desk->season()->days().back(); }
+
+    QTemporaryDir m_folder;
+    HandClock m_clock;
+    session::Files m_files;
+    std::unique_ptr<desk::SeasonDesk> m_desk;
+    std::unique_ptr<MainWindow> m_window;
+};
+
+TEST_F(FillWindow, RecordsWhatIsTouchedTypedAndTakenBack) {
+    open();
+    auto* face = m_window->findChild<widgets::TruckFace*>();
+    QTest::mouseClick(face, Qt::LeftButton);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return today().loads.size() == 1; }));
+    m_clock.time += 5min;
+    QTest::mouseClick(face, Qt::LeftButton);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return today().loads.size() == 2; }));
+    QTest::mouseClick(named<QPushButton>("undo"), Qt::LeftButton);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return today().loads.size() == 1; }));
+
+    auto* chip = m_window->findChild<widgets::TractorChip*>();
+    for (const auto zone : {widgets::Zone::spreading, widgets::Zone::packing}) {
+        chip->setFocus();
+        QTest::keyClick(chip, Qt::Key_Left);
+        ASSERT_TRUE(
+            QTest::qWaitFor([&] { return chip->tractor().zone == zone && !chip->tractor().pending; }));
+        m_clock.time += 1min;
+    }
+    auto* percent = named<widgets::QuantitySpinBox>("dryMatterPercent");
+    type(percent, "34.5");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return today().samples.size() == 1; }));
+    m_clock.time += 1min;
+    type(percent, "36,5");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return today().samples.size() == 2; }));
+    type(named<widgets::QuantitySpinBox>("layerThickness"), "14");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return today().layers.size() == 1; }));
+    close();
+
+    const auto again = session::Session::openForReading(m_files, m_clock);
+    ASSERT_TRUE(again);
+    const season::Day& day = *again->snapshot()->days().back();
+    ASSERT_EQ(day.loads.size(), 1u);
+    EXPECT_EQ(day.loads[0].load.mass, AsFedMass::fromTonnes(12.4));
+    EXPECT_EQ(std::count_if(day.facts.begin(), day.facts.end(), [](const auto& f) { return f->isVoid(); }),
+              1);
+    ASSERT_EQ(day.samples.size(), 2u);
+    EXPECT_NEAR(day.samples[0].reading.dryMatter.percent(), 34.5, 1e-9);
+    EXPECT_NEAR(day.samples[1].reading.dryMatter.percent(), 36.5, 1e-9);
+    ASSERT_EQ(day.layers.size(), 1u);
+    EXPECT_NEAR(day.layers[0].what.thickness.centimetres(), 14.0, 1e-9);
+    ASSERT_FALSE(day.work.empty());
+    EXPECT_EQ(day.work.back().activity, farm::Activity::packing);
+}
+
+TEST_F(FillWindow, TextThatIsNoNumberIsNotRecorded) {
+    open();
+    type(named<widgets::QuantitySpinBox>("dryMatterPercent"), "3.4,5");
+    QTest::qWait(50);
+    EXPECT_TRUE(today().samples.empty());
+}
+
+TEST_F(FillWindow, TakesADishByItsWeights) {
+    open();
+    named<QComboBox>("dryMatterWay")->setCurrentIndex(1);
+    auto* wet = named<widgets::QuantitySpinBox>("dishWet");
+    wet->setFocus();
+    wet->selectAll();
+    QTest::keyClicks(wet, QStringLiteral("200"));
+    type(named<widgets::QuantitySpinBox>("dishDry"), "70");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return today().samples.size() == 1; }));
+    EXPECT_NEAR(today().samples[0].reading.dryMatter.percent(), 35.0, 1e-9);
+}
+
+TEST_F(FillWindow, ChangesLanguageAndUnitsWhileOpen) {
+    open();
+    auto* undo = named<QPushButton>("undo");
+    const QString english = undo->text();
+    m_window->setLanguage(QStringLiteral("pt_BR"));
+    QCoreApplication::processEvents();
+    EXPECT_NE(undo->text(), english);
+    m_window->setUnits(UnitSystem::us);
+    EXPECT_TRUE(named<widgets::QuantitySpinBox>("layerThickness")->text().endsWith(u"in"));
+    m_window->setLanguage(QStringLiteral("en"));
+    QCoreApplication::processEvents();
+    EXPECT_EQ(undo->text(), english);
+}
+
+TEST_F(FillWindow, FitsTheSmallScreenAndNamesEveryControl) {
+    open();
+    EXPECT_LE(m_window->minimumSizeHint().width(), 1280);
+    EXPECT_LE(m_window->minimumSizeHint().height(), 768);
+    for (const QWidget* widget : m_window->centralWidget()->findChildren<QWidget*>()) {
+        if (widget->focusPolicy() == Qt::NoFocus || !widget->isVisible()) continue;
+        if (widget->objectName().startsWith(u"qt_")) continue;         // inside of a control that is named
+        if (qobject_cast<const QLabel*>(widget) != nullptr) continue;  // its text is its name
+        const auto* button = qobject_cast<const QAbstractButton*>(widget);
+        EXPECT_FALSE(widget->accessibleName().isEmpty() && (button == nullptr || button->text().isEmpty()))
+            << widget->metaObject()->className() << ' ' << widget->objectName().toStdString();
+    }
+}
+
+}  // namespace
+}  // namespace treadwell
