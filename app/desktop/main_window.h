@@ -36,6 +36,8 @@ class MainWindow final : public QMainWindow {
 
   public:
     MainWindow(desk::SeasonDesk& desk, WindowSettings settings, QWidget* parent = nullptr);
+    /// The pages look at the appearance, a member, until their end: they go first.
+    ~MainWindow() override { delete takeCentralWidget(); }
 
     [[nodiscard]] fill::FillPage& fillPage() noexcept { return *m_page; }
     void setUnits(UnitSystem units);
