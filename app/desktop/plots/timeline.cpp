@@ -69,6 +69,7 @@ void Timeline::refresh() {
     if (!isVisible()) return;  // a plot on a hidden page would be drawn all the same
     m_curves->style(m_appearance.theme(), font());
     m_curves->fill(m_view, m_appearance.units());
+    m_curves->fit(size(), font());
     m_plot->replot(QCustomPlot::rpQueuedReplot);
 }
 
@@ -133,6 +134,11 @@ void Timeline::showEvent(QShowEvent* event) {
 void Timeline::followScreen() {
     m_plot->setBufferDevicePixelRatio(devicePixelRatioF());
     m_plot->replot(QCustomPlot::rpQueuedReplot);
+}
+
+void Timeline::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    m_curves->fit(size(), font());
 }
 
 void Timeline::changeEvent(QEvent* event) {

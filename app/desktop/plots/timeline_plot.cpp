@@ -11,6 +11,10 @@ namespace {
 constexpr double kMissing = std::numeric_limits<double>::quiet_NaN();
 constexpr double kDeliveryRow = 0.03;  // of the height: marks at the foot, samples at the head
 constexpr double kSampleRow = 0.95;
+constexpr int kLegendIcon = 62;  // pixels of a legend's entry beside its text
+constexpr int kNarrowWrap = 4;
+constexpr int kRowsBesideTheCurves = 3;  // legend, labels of the time axis
+constexpr int kMostTicks = 6;
 constexpr double kHeadroom = 1.25;  // above the highest value, so that no curve runs into the samples
 
 struct Points {
@@ -80,7 +84,6 @@ void TimelinePlot::makeLegend() {
     m_plot.plotLayout()->setRowStretchFactor(0, 0.001);
     m_plot.plotLayout()->setRowSpacing(0);
     legend->setFillOrder(QCPLegend::foColumnsFirst);
-    legend->setWrap(4);
     legend->setMargins(QMargins{2, 2, 2, 2});
     legend->setRowSpacing(0);
     legend->setBorderPen(Qt::NoPen);
@@ -105,8 +108,23 @@ void TimelinePlot::nameAll(const settings::DisplayUnits& units) {
     m_target->setName(Timeline::tr("target"));
     m_deliveries->setName(Timeline::tr("load"));
     m_samples->setName(Timeline::tr("dry-matter sample"));
-    m_plot.yAxis->setLabel(Timeline::tr("delivery and capacity, %1").arg(units.symbol(Dimension::asFedRate)));
-    m_plot.yAxis2->setLabel(Timeline::tr("density, %1").arg(units.symbol(Dimension::dryDensity)));
+    // The curves name themselves in the legend; a longer label would not fit a low plot.
+    m_plot.yAxis->setLabel(units.symbol(Dimension::asFedRate));
+    m_plot.yAxis2->setLabel(units.symbol(Dimension::dryDensity));
+}
+
+void TimelinePlot::fit(QSize size, const QFont& font) {
+    const QFontMetrics metrics{font};
+    int legend = 0;
+    for (int i = 0; i < m_plot.legend->itemCount(); ++i) {
+        auto* item = qobject_cast<QCPPlottableLegendItem*>(m_plot.legend->item(i));
+        if (item == nullptr) continue;
+        legend += metrics.horizontalAdvance(item->plottable()->name()) + kLegendIcon;
+    }
+    m_plot.legend->setWrap(legend <= size.width() ? m_plot.legend->itemCount() : kNarrowWrap);
+    const int rows = size.height() / metrics.height() - kRowsBesideTheCurves;
+    const int ticks = std::clamp(rows / 2, 2, kMostTicks);
+    for (QCPAxis* axis : {m_plot.yAxis, m_plot.yAxis2}) axis->ticker()->setTickCount(ticks);
 }
 
 void TimelinePlot::fillRates(const TimelineView& view, const settings::DisplayUnits& units) {
@@ -197,9 +215,9 @@ void TimelinePlot::styleAxes(const settings::Theme& theme, const QFont& font) {
     m_plot.yAxis->grid()->setVisible(!theme.bold);
     // Fixed margins: a longer label must not make the whole plot jump.
     const QFontMetrics metrics{font};
-    const int side = metrics.height() * 2 + metrics.horizontalAdvance(QStringLiteral("000")) + 8;
+    const int side = metrics.height() * 2 + metrics.horizontalAdvance(QStringLiteral("000,0")) + 4;
     m_plot.axisRect()->setAutoMargins(QCP::msNone);
-    m_plot.axisRect()->setMargins(QMargins{side, 6, side, metrics.height() * 2});
+    m_plot.axisRect()->setMargins(QMargins{side, 6, side, metrics.height() * 3 / 2 + 4});
 }
 
 void TimelinePlot::styleCurves(const settings::Theme& theme) {

@@ -12,6 +12,8 @@ class TimelinePlot final {
 
     void fill(const TimelineView& view, const settings::DisplayUnits& units);
     void style(const settings::Theme& theme, const QFont& font);
+    /// Lays out legend and ticks for a plot of this size.
+    void fit(QSize size, const QFont& font);
 
   private:
     void makeLegend();

@@ -24,6 +24,7 @@ CautionPanel::CautionPanel(const settings::Appearance& appearance, QWidget* pare
     : QScrollArea{parent}, m_appearance{appearance} {
     setProperty("edged", true);
     setWidgetResizable(true);
+    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Ignored);  // it takes what is left and scrolls
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     connect(&appearance, &settings::Appearance::changed, this, &CautionPanel::refresh);
     refresh();
@@ -46,14 +47,16 @@ void CautionPanel::refresh() {
         auto* mark = new QLabel;
         mark->setPixmap(cautionMark(m_appearance.theme()).pixmap(QSize{side, side}, devicePixelRatioF()));
         QLabel* text = wrappedLabel(caution.text);
-        text->setAccessibleDescription(tr("Source: %1").arg(caution.source));
-        QLabel* source = wrappedLabel(tr("Source: %1").arg(caution.source));
-        QPalette quiet = source->palette();
-        quiet.setColor(QPalette::WindowText, m_appearance.theme().quietInk);
-        source->setPalette(quiet);
         grid->addWidget(mark, row, 0, Qt::AlignTop);
         grid->addWidget(text, row, 1);
-        grid->addWidget(source, row + 1, 1);
+        if (!caution.source.isEmpty()) {
+            QLabel* source = wrappedLabel(tr("Source: %1").arg(caution.source));
+            QPalette quiet = source->palette();
+            quiet.setColor(QPalette::WindowText, m_appearance.theme().quietInk);
+            source->setPalette(quiet);
+            text->setAccessibleDescription(source->text());
+            grid->addWidget(source, row + 1, 1);
+        }
         grid->setRowMinimumHeight(row + 2, side / 2);
         row += 3;
     }

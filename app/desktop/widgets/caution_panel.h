@@ -9,7 +9,7 @@ namespace treadwell::widgets {
 
 struct CautionView {
     QString text;
-    QString source;  ///< who says so
+    QString source;  ///< who says so; empty where nobody has to be named
     friend bool operator==(const CautionView&, const CautionView&) = default;
 };
 

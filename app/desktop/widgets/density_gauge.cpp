@@ -30,7 +30,6 @@ QFont sized(QFont font, double factor) {
 DensityGauge::DensityGauge(const settings::Appearance& appearance, QWidget* parent)
     : QWidget{parent},
       m_appearance{appearance},
-      m_title{new QLabel},
       m_number{new QLabel},
       m_band{new QLabel},
       m_chance{new QLabel},
@@ -39,14 +38,14 @@ DensityGauge::DensityGauge(const settings::Appearance& appearance, QWidget* pare
       m_buttons{} {
     auto* grid = new QGridLayout{this};
     grid->setContentsMargins(0, 0, 0, 0);
-    grid->addWidget(m_title, 0, 0, 1, 2);
-    grid->addWidget(m_working, 0, 2, Qt::AlignRight);
-    grid->addWidget(m_number, 1, 0, 2, 1);
-    grid->addWidget(m_band, 1, 1, 1, 2);
-    grid->addWidget(m_chance, 2, 1, 1, 2);
-    grid->addWidget(m_distribution, 3, 0, 1, 3);
+    grid->setVerticalSpacing(2);
+    grid->addWidget(m_number, 0, 0, 2, 1);
+    grid->addWidget(m_band, 0, 1);
+    grid->addWidget(m_chance, 1, 1);
+    grid->addWidget(m_working, 0, 2, 2, 1, Qt::AlignRight | Qt::AlignVCenter);
+    grid->addWidget(m_distribution, 2, 0, 1, 3);
     m_chance->setWordWrap(true);
-    grid->setRowStretch(3, 1);
+    grid->setRowStretch(2, 1);
     grid->setColumnStretch(1, 1);
     auto* readings = new QHBoxLayout;
     auto* group = new QButtonGroup{this};
@@ -62,7 +61,7 @@ DensityGauge::DensityGauge(const settings::Appearance& appearance, QWidget* pare
         });
         m_buttons[placeOf(reading)] = button;
     }
-    grid->addLayout(readings, 4, 0, 1, 3);
+    grid->addLayout(readings, 3, 0, 1, 3);
     connect(m_working, &QPushButton::clicked, this, [this] { emit workingRequested(m_selected); });
     connect(&appearance, &settings::Appearance::changed, this, &DensityGauge::refresh);
     for (GaugeView& view : m_views) view = tr("No load yet.");
@@ -118,15 +117,14 @@ void DensityGauge::refresh() {
     const GaugeView& view = m_views[placeOf(m_selected)];
     const settings::DisplayUnits& units = m_appearance.units();
     const GaugeDensity* shown = std::get_if<GaugeDensity>(&view);
-    m_title->setText(readingName(m_selected));
-    m_title->setFont(sized(font(), 1.0));
     m_number->setFont(sized(font(), kNumberSize));
     m_chance->setFont(sized(font(), kChanceSize));
     m_number->setText(shown ? units.numberText(shown->density.median().amount()) : QString{u'–'});
-    m_band->setText(
-        shown ? tr("80 % band %1")
-                    .arg(units.rangeText(shown->density.low80().amount(), shown->density.high80().amount()))
-              : QString{});
+    m_band->setText(shown
+                        ? tr("%1: 80 % band %2")
+                              .arg(readingName(m_selected), units.rangeText(shown->density.low80().amount(),
+                                                                            shown->density.high80().amount()))
+                        : readingName(m_selected));
     m_chance->setText(
         shown ? tr("%1 chance of %2").arg(units.chanceText(shown->chance), units.text(shown->target))
               : QString{});

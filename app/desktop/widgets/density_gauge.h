@@ -62,7 +62,6 @@ class DensityGauge final : public QWidget {
     const settings::Appearance& m_appearance;
     std::array<GaugeView, kReadings.size()> m_views;
     Reading m_selected = Reading::layerNow;
-    QLabel* m_title;
     QLabel* m_number;
     QLabel* m_band;
     QLabel* m_chance;

@@ -13,7 +13,9 @@ namespace {
 constexpr int kMarkRows = 3;       // target, porosity, saturation: a row each, so that none covers another
 constexpr double kBracket = 16.0;  // height of the band's row
 constexpr double kTailShown = 0.004;
-constexpr double kAtomWidth = 8.0;  // of what lies at the limit; its height makes the area right
+// Of what lies at the limit; its height makes the area right, and it is wide enough not to flatten the curve.
+constexpr double kNarrowestAtom = 8.0;
+constexpr double kWidestAtom = 24.0;
 constexpr int kMostTicks = 7;
 
 // 1, 2 or 5 times a power of ten, so that the span has at most kMostTicks of it.
@@ -57,7 +59,7 @@ void DistributionView::setView(const GaugeView& view) {
 }
 
 QSize DistributionView::minimumSizeHint() const {
-    return {320, fontMetrics().height() * (kMarkRows + 2) + 96};
+    return {320, fontMetrics().height() * (kMarkRows + 2) + 76};
 }
 
 DensityAxis DistributionView::axis() const {
@@ -112,8 +114,10 @@ void DistributionView::paintCurve(QPainter& painter, const GaugeDensity& shown) 
     for (double x = axis.area.left(); x + 1.0 <= std::min(limit, axis.area.right()); x += 1.0) {
         heights.push_back(chanceFrom(x) - chanceFrom(x + 1.0));
     }
-    const double atLimit = shown.density.chanceOfAtLeast(shown.density.limit()).fraction() / kAtomWidth;
     const double highest = heights.empty() ? 0.0 : *std::max_element(heights.begin(), heights.end());
+    const double cut = shown.density.chanceOfAtLeast(shown.density.limit()).fraction();
+    const double atomWidth = std::clamp(cut / std::max(highest, 1e-9), kNarrowestAtom, kWidestAtom);
+    const double atLimit = cut / atomWidth;
     const double scale = axis.area.height() / std::max({highest, atLimit, 1e-9});
 
     QPainterPath curve{axis.area.bottomLeft()};
@@ -124,7 +128,7 @@ void DistributionView::paintCurve(QPainter& painter, const GaugeDensity& shown) 
     curve.lineTo(std::min(limit, axis.area.right()), axis.area.bottom());
     curve.closeSubpath();
     if (atLimit * scale >= 1.0) {
-        curve.addRect(limit - kAtomWidth, axis.area.bottom() - atLimit * scale, kAtomWidth, atLimit * scale);
+        curve.addRect(limit - atomWidth, axis.area.bottom() - atLimit * scale, atomWidth, atLimit * scale);
         curve.setFillRule(Qt::WindingFill);
     }
     const double target = axis.x(shownOf(m_appearance, shown.target));

@@ -19,6 +19,7 @@ MessageBar::MessageBar(const settings::Appearance& appearance, QWidget* parent)
       m_putAway{new QPushButton} {
     setProperty("edged", true);
     auto* layout = new QHBoxLayout{this};
+    layout->setContentsMargins(8, 0, 0, 0);
     layout->addWidget(m_mark);
     layout->addWidget(m_text, 1);
     layout->addWidget(m_rest);
@@ -64,6 +65,7 @@ void MessageBar::refresh() {
     const Message& shown = m_messages.back();
     const int side = fontMetrics().height() * 3 / 2;
     m_mark->setPixmap(cautionMark(m_appearance.theme()).pixmap(QSize{side, side}, devicePixelRatioF()));
+    m_mark->setFixedSize(side, side);
     m_mark->setVisible(shown.weight != Weight::note);
     QString text = shown.text;
     if (shown.weight == Weight::error) text = tr("Error: %1").arg(text);

@@ -7,14 +7,16 @@
 #include <QMouseEvent>
 #include <QPainter>
 #include <algorithm>
+#include <cmath>
 #include <numeric>
 
 namespace treadwell::widgets {
 
 namespace {
 
-constexpr std::array kZoneParts{0.40, 0.30, 0.30};  // of the width; none may be narrower than a chip
+constexpr std::array kZoneParts{0.58, 0.21, 0.21};  // of the width; none may be narrower than a chip
 constexpr int kWall = 10;
+constexpr int kZoneEdge = 6;  // of a zone, right of its chips
 
 std::size_t placeOf(Zone zone) {
     return static_cast<std::size_t>(zone);
@@ -36,7 +38,7 @@ QString zoneName(Zone zone) {
 
 PadPlan::PadPlan(const settings::Appearance& appearance, QWidget* parent)
     : QWidget{parent}, m_appearance{appearance} {
-    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::MinimumExpanding);
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Minimum);
     const auto follow = [this] {
         for (TractorChip* chip : m_chips) chip->setTractor(TractorView{chip->tractor()});
         layOut();
@@ -106,25 +108,32 @@ Zone PadPlan::zoneAt(QPoint place) const {
     return Zone::away;
 }
 
-QSize PadPlan::minimumSizeHint() const {
+int PadPlan::chipsFrom(Zone zone) const {
     const int gap = m_appearance.pixels(settings::kGapMillimetres);
-    const int chip = TractorChip::sizeIn(m_appearance, Zone::away).width();
-    const double least = *std::min_element(kZoneParts.begin(), kZoneParts.end());
-    return {static_cast<int>((chip + 2 * gap + 2 * kWall) / least), neededHeight()};
+    return zone == Zone::packing ? kWall + gap : gap;
+}
+
+QSize PadPlan::minimumSizeHint() const {
+    double width = 0.0;
+    for (const Zone zone : kZones) {
+        const int chip = TractorChip::sizeIn(m_appearance, zone).width();
+        width = std::max(width, (chipsFrom(zone) + chip + kZoneEdge) / kZoneParts[placeOf(zone)]);
+    }
+    return {static_cast<int>(std::ceil(width)), neededHeight()};
 }
 
 QSize PadPlan::sizeHint() const {
-    return minimumSizeHint().expandedTo({720, 260});
+    return minimumSizeHint().expandedTo({720, 0});
 }
 
 int PadPlan::columnsIn(Zone zone) const {
     const int gap = m_appearance.pixels(settings::kGapMillimetres);
-    const int room = zoneRect(zone).width() - 2 * kWall - gap;
+    const int room = zoneRect(zone).width() - chipsFrom(zone) - kZoneEdge + gap;
     return std::max(1, room / (TractorChip::sizeIn(m_appearance, zone).width() + gap));
 }
 
 int PadPlan::titleHeight() const {
-    return 2 * kWall + 2 * fontMetrics().height();
+    return kWall + 6 + fontMetrics().height() + 4;
 }
 
 int PadPlan::neededHeight() const {
@@ -138,7 +147,7 @@ int PadPlan::neededHeight() const {
         const int rows = std::max(1, (count + columnsIn(zone) - 1) / columnsIn(zone));
         needed = std::max(needed, rows * (TractorChip::sizeIn(m_appearance, zone).height() + gap));
     }
-    return needed + titleHeight() + 2 * kWall;
+    return needed + titleHeight() + kWall;
 }
 
 void PadPlan::layOut() {
@@ -153,7 +162,7 @@ void PadPlan::layOut() {
             const int row = place / columnsIn(zone);
             ++place;
             if (chip == m_dragged) continue;  // it is in the user's hand
-            chip->move(area.left() + kWall + gap + column * (size.width() + gap),
+            chip->move(area.left() + chipsFrom(zone) + column * (size.width() + gap),
                        titleHeight() + row * (size.height() + gap));
         }
     }
@@ -252,7 +261,8 @@ void PadPlan::paintZones(QPainter& painter) const {
     QFont bold = font();
     bold.setBold(true);
     for (const Zone zone : kZones) {
-        const QRect area = zoneRect(zone).adjusted(kWall + 2, kWall + 4, -kWall / 2, -kWall - 4);
+        const int left = zone == Zone::packing ? kWall + 2 : 2;
+        const QRect area = zoneRect(zone).adjusted(left, kWall + 2, -2, -kWall - 2);
         const bool offered =
             m_dragged != nullptr || (m_picked != nullptr && m_picked->tractor().zone != zone);
         if (offered) {

@@ -30,7 +30,7 @@ struct TractorView {
 
 /// The silo pad in plan with the tractors as named chips: packing in the silo, spreading at its mouth, or
 /// away. A chip is dragged, or picked with a click and put with a second one, or moved with the arrow keys;
-/// one that packs has a stepper for its share of the time.
+/// one that packs has a button for its share of the time.
 class PadPlan final : public QWidget {
     Q_OBJECT
 
@@ -57,6 +57,7 @@ class PadPlan final : public QWidget {
 
   private:
     [[nodiscard]] Zone zoneAt(QPoint place) const;
+    [[nodiscard]] int chipsFrom(Zone zone) const;
     [[nodiscard]] int columnsIn(Zone zone) const;
     [[nodiscard]] int titleHeight() const;
     [[nodiscard]] int neededHeight() const;

@@ -14,32 +14,28 @@ namespace {
 
 constexpr std::array kShareSteps{0.25, 0.50, 0.75, 1.0};
 constexpr double kSameShare = 0.01;  // shares nearer than a percent are one
-constexpr double kChipMillimetres = 40.0;
+constexpr double kTextMillimetres = 34.0;
+constexpr double kShareMillimetres = 14.0;
 constexpr double kEdgeMillimetres = 1.5;
 
 }  // namespace
 
 TractorChip::TractorChip(const settings::Appearance& appearance, QWidget* pad)
-    : QWidget{pad}, m_appearance{appearance}, m_less{new QToolButton{this}}, m_more{new QToolButton{this}} {
+    : QWidget{pad}, m_appearance{appearance}, m_share{new QToolButton{this}} {
     setFocusPolicy(Qt::StrongFocus);
     setCursor(Qt::OpenHandCursor);
-    m_less->setText(QString{u'−'});
-    m_more->setText(QString{u'+'});
-    for (QToolButton* button : {m_less, m_more}) {
-        button->setFocusPolicy(Qt::NoFocus);  // the chip's own keys step the share
-        button->setCursor(Qt::ArrowCursor);
-    }
-    connect(m_less, &QToolButton::clicked, this, [this] { stepShare(-1); });
-    connect(m_more, &QToolButton::clicked, this, [this] { stepShare(+1); });
+    m_share->setFocusPolicy(Qt::NoFocus);  // the chip's own keys step the share
+    m_share->setCursor(Qt::ArrowCursor);
+    m_share->setStyleSheet(QStringLiteral("padding: 0px"));  // of the look, too wide for three digits
+    connect(m_share, &QToolButton::clicked, this, &TractorChip::turnShare);
 }
 
 QSize TractorChip::sizeIn(const settings::Appearance& appearance, Zone zone) {
-    const QFontMetrics metrics{QApplication::font()};
     const int edge = appearance.pixels(kEdgeMillimetres);
-    const int rows = 2 * metrics.height() + 3 * edge;
-    const int stepper = appearance.pixels(settings::kControlMillimetres) + edge;
-    const int height = std::max(rows, appearance.pixels(settings::kControlMillimetres));
-    return {appearance.pixels(kChipMillimetres), zone == Zone::packing ? height + stepper : height};
+    const int button = appearance.pixels(settings::kControlMillimetres) + 2 * edge;
+    const int height = std::max(2 * QFontMetrics{QApplication::font()}.height() + 3 * edge, button);
+    const int text = appearance.pixels(kTextMillimetres);
+    return {zone == Zone::packing ? text + appearance.pixels(kShareMillimetres) + edge : text, height};
 }
 
 void TractorChip::setTractor(const TractorView& tractor) {
@@ -51,23 +47,26 @@ void TractorChip::setTractor(const TractorView& tractor) {
             ? tr("%1 at %2, %3").arg(where, m_appearance.units().text(tractor.share), facts())
             : tr("%1, %2").arg(where, facts()));
     setToolTip(tr("Drag to another zone, or click and then click the zone; arrow keys move too"));
-    m_less->setAccessibleName(tr("Less of its time packing: %1").arg(tractor.name));
-    m_more->setAccessibleName(tr("More of its time packing: %1").arg(tractor.name));
+    m_share->setText(m_appearance.units().text(tractor.share));
+    m_share->setAccessibleName(tr("Share of its time that %1 packs").arg(tractor.name));
+    m_share->setToolTip(m_share->accessibleName());
     resize(sizeIn(m_appearance, tractor.zone));
-    placeStepper();
+    placeShare();
     update();
 }
 
-void TractorChip::placeStepper() {
-    const bool packs = m_tractor.zone == Zone::packing;
+void TractorChip::placeShare() {
     const int edge = m_appearance.pixels(kEdgeMillimetres);
-    const int side = m_appearance.pixels(settings::kControlMillimetres);
-    m_less->setGeometry(edge, height() - edge - side, side, side);
-    m_more->setGeometry(width() - edge - side, height() - edge - side, side, side);
-    m_less->setVisible(packs);
-    m_more->setVisible(packs);
-    m_less->setEnabled(m_tractor.share.fraction() > kShareSteps.front() + kSameShare);
-    m_more->setEnabled(m_tractor.share.fraction() < kShareSteps.back() - kSameShare);
+    const int wide = m_appearance.pixels(kShareMillimetres);
+    m_share->setGeometry(width() - edge - wide, edge, wide, height() - 2 * edge);
+    m_share->setVisible(m_tractor.zone == Zone::packing);
+}
+
+QRect TractorChip::textRect() const {
+    const int edge = m_appearance.pixels(kEdgeMillimetres);
+    const int right = m_tractor.zone == Zone::packing ? m_share->x() : width() - edge;
+    const int rows = 2 * fontMetrics().height();
+    return {2 * edge, (height() - rows) / 2, right - 3 * edge, rows};
 }
 
 void TractorChip::setPicked(bool picked) {
@@ -98,6 +97,14 @@ void TractorChip::stepShare(int direction) {
     if (next != now) emit shareAsked(Share::fromFraction(next));
 }
 
+void TractorChip::turnShare() {
+    if (m_tractor.share.fraction() > kShareSteps.front() + kSameShare) {
+        stepShare(-1);
+    } else {
+        emit shareAsked(Share::fromFraction(kShareSteps.back()));
+    }
+}
+
 void TractorChip::paintEvent(QPaintEvent*) {
     const settings::Theme& theme = m_appearance.theme();
     QPainter painter{this};
@@ -109,24 +116,19 @@ void TractorChip::paintEvent(QPaintEvent*) {
     const double half = line / 2.0;
     painter.drawRoundedRect(QRectF{rect()}.adjusted(half, half, -half, -half), 8.0, 8.0);
 
-    const int edge = m_appearance.pixels(kEdgeMillimetres);
-    const int row = fontMetrics().height();
-    const int inside = width() - 4 * edge;
+    const QRect text = textRect();
     painter.setPen(m_picked ? theme.onAccent : theme.ink);
     QFont nameFont = font();
     nameFont.setBold(true);
     painter.setFont(nameFont);
     const QString name =
         m_tractor.pending ? tr("%1 …", "a move that is being saved").arg(m_tractor.name) : m_tractor.name;
-    painter.drawText(2 * edge, edge, inside, row, Qt::AlignVCenter,
-                     QFontMetrics{nameFont}.elidedText(name, Qt::ElideMiddle, inside));
+    painter.drawText(text, Qt::AlignTop,
+                     QFontMetrics{nameFont}.elidedText(name, Qt::ElideMiddle, text.width()));
     painter.setFont(font());
-    painter.drawText(2 * edge, edge + row, inside, row, Qt::AlignVCenter,
-                     fontMetrics().elidedText(facts(), Qt::ElideRight, inside));
-    if (m_tractor.zone != Zone::packing) return;
-    const QRect between{m_less->geometry().right(), m_less->y(), m_more->x() - m_less->geometry().right(),
-                        m_less->height()};
-    painter.drawText(between, Qt::AlignCenter, m_appearance.units().text(m_tractor.share));
+    const bool fits = fontMetrics().horizontalAdvance(facts()) <= text.width();
+    const QString shown = fits ? facts() : m_appearance.units().text(m_tractor.mass);
+    painter.drawText(text, Qt::AlignBottom, fontMetrics().elidedText(shown, Qt::ElideRight, text.width()));
 }
 
 void TractorChip::mousePressEvent(QMouseEvent* event) {

@@ -6,7 +6,8 @@ class QToolButton;
 
 namespace treadwell::widgets {
 
-/// A tractor on the plan: name, mass, minutes in its zone, and the share of its time while it packs.
+/// A tractor on the plan: name, mass, minutes in its zone, and while it packs a button with the share of its
+/// time, which a touch turns through its steps.
 class TractorChip final : public QWidget {
     Q_OBJECT
 
@@ -36,16 +37,17 @@ class TractorChip final : public QWidget {
 
   private:
     [[nodiscard]] QString facts() const;
-    void placeStepper();
+    [[nodiscard]] QRect textRect() const;
+    void placeShare();
     void stepShare(int direction);
+    void turnShare();
 
     const settings::Appearance& m_appearance;
     TractorView m_tractor;
     bool m_picked = false;
     bool m_dragged = false;
     QPoint m_grip;
-    QToolButton* m_less;
-    QToolButton* m_more;
+    QToolButton* m_share;
 };
 
 }  // namespace treadwell::widgets

@@ -96,7 +96,16 @@ TEST_F(Pad, StepsTheShareByKeyAndByTouch) {
     QTest::keyClick(chip(1), Qt::Key_Down);
     expectMoved(1, Zone::packing, 0.5);
     moves.clear();
-    QTest::mouseClick(chip(1)->findChildren<QToolButton*>().at(1), Qt::LeftButton);
+    QTest::keyClick(chip(1), Qt::Key_Up);
+    expectMoved(1, Zone::packing, 1.0);
+    moves.clear();
+    QTest::mouseClick(chip(1)->findChild<QToolButton*>(), Qt::LeftButton);
+    expectMoved(1, Zone::packing, 0.5);
+}
+
+TEST_F(Pad, ATouchTurnsTheLeastShareToAllOfTheTime) {
+    pad.setTractors({tractor(1, "Oak", Zone::packing, 0.25)});
+    QTest::mouseClick(chip(1)->findChild<QToolButton*>(), Qt::LeftButton);
     expectMoved(1, Zone::packing, 1.0);
 }
 
