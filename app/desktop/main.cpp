@@ -82,7 +82,7 @@ tl::expected<Arguments, QString> readArguments(const QApplication& application) 
     }
     if (parser.isSet(language)) {
         arguments.settings.language = parser.value(language);
-        if (!isLanguage(arguments.settings.language)) {
+        if (!settings::isLanguage(arguments.settings.language)) {
             return tl::unexpected{tr("--language is en or pt_BR")};
         }
     }
@@ -99,7 +99,7 @@ tl::expected<Arguments, QString> readArguments(const QApplication& application) 
 }
 
 int tellThatItDoesNotOpen(const Arguments& arguments, const Error& error) {
-    Language language;
+    settings::Language language;
     language.set(arguments.settings.language);
     const settings::DisplayUnits units{arguments.settings.units, language.locale()};
     const QString why = fill::Speech{units, FarmZone{}}.say(error);

@@ -93,7 +93,7 @@ void MainWindow::makeMenus() {
 
     m_languageMenu = menuBar()->addMenu(QString{});
     auto* languages = new QActionGroup{this};
-    for (const char* name : kLanguages) {
+    for (const char* name : settings::kLanguages) {
         const QString language = QLatin1String{name};
         QAction* action = addChoice(m_languageMenu, languages, m_language.name() == language);
         // Each in its own language, so that it is found by those who need it.

@@ -1,8 +1,8 @@
 #pragma once
 
 #include "app/desktop/desk/season_desk.h"
-#include "app/desktop/language.h"
 #include "app/desktop/settings/appearance.h"
+#include "app/desktop/settings/language.h"
 
 #include <QMainWindow>
 
@@ -18,7 +18,7 @@ class FillPage;
 /// Everything about the window that is a setting and no fact of the season.
 struct WindowSettings {
     UnitSystem units = UnitSystem::metric;
-    QString language = systemLanguage();
+    QString language = settings::systemLanguage();
     settings::Look look = settings::Look::light;
     QString author;
 };
@@ -58,7 +58,7 @@ class MainWindow final : public QMainWindow {
 
     desk::SeasonDesk& m_desk;
     WindowSettings m_settings;
-    Language m_language;
+    settings::Language m_language;
     settings::Appearance m_appearance;
     fill::FillPage* m_page;
     QMenu* m_unitsMenu = nullptr;

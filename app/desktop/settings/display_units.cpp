@@ -95,6 +95,11 @@ Amount DisplayUnits::fromShown(Dimension dimension, double value) const {
     return {dimension, value * unitOf(dimension, m_system).factor};
 }
 
+Amount DisplayUnits::rounded(Amount amount) const {
+    const double power = std::pow(10.0, decimals(amount.dimension));
+    return fromShown(amount.dimension, std::round(shown(amount) * power) / power);
+}
+
 int DisplayUnits::decimals(Dimension dimension) const {
     return unitOf(dimension, m_system).decimals;
 }

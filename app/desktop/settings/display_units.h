@@ -33,6 +33,8 @@ class DisplayUnits final {
 
     [[nodiscard]] double shown(Amount amount) const;
     [[nodiscard]] Amount fromShown(Dimension dimension, double value) const;
+    /// To the decimals that are shown.
+    [[nodiscard]] Amount rounded(Amount amount) const;
     [[nodiscard]] int decimals(Dimension dimension) const;
 
     template <class Q>

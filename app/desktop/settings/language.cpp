@@ -2,16 +2,19 @@
 
 #include <QCoreApplication>
 #include <QLibraryInfo>
+#include <algorithm>
 
 namespace treadwell::settings {
 
-namespace {
-
-bool isPortuguese(const QLocale& locale) {
-    return locale.language() == QLocale::Portuguese;
+bool isLanguage(const QString& name) {
+    return std::any_of(kLanguages.begin(), kLanguages.end(),
+                       [&name](const char* known) { return name == QLatin1String{known}; });
 }
 
-}  // namespace
+QString systemLanguage() {
+    return QLocale::system().language() == QLocale::Portuguese ? QStringLiteral("pt_BR")
+                                                               : QStringLiteral("en");
+}
 
 Language::~Language() {
     remove();
@@ -23,21 +26,20 @@ void Language::remove() {
     }
 }
 
-void Language::use(const QLocale& locale) {
+bool Language::set(const QString& name) {
+    if (!isLanguage(name)) return false;
     remove();
+    m_name = name;
     const QString folder = QStringLiteral(":/translations");
-    // The English file holds the forms of plurals, so it is loaded too.
-    const QString name = isPortuguese(locale) ? QStringLiteral("pt_BR") : QStringLiteral("en");
-    if (m_screens.load(QStringLiteral("screens_") + name, folder)) {
-        QCoreApplication::installTranslator(&m_screens);
-    }
-    if (!isPortuguese(locale)) return;
-    if (m_phrases.load(QStringLiteral("treadwell_pt_BR"), folder)) {
-        QCoreApplication::installTranslator(&m_phrases);
-    }
-    if (m_qt.load(QStringLiteral("qtbase_pt_BR"), QLibraryInfo::path(QLibraryInfo::TranslationsPath))) {
-        QCoreApplication::installTranslator(&m_qt);
-    }
+    const auto install = [&name](QTranslator& translator, const char* file, const QString& place) {
+        if (translator.load(QLatin1String{file} + u'_' + name, place)) {
+            QCoreApplication::installTranslator(&translator);
+        }
+    };
+    install(m_screens, "screens", folder);
+    install(m_phrases, "treadwell", folder);
+    install(m_qt, "qtbase", QLibraryInfo::path(QLibraryInfo::TranslationsPath));
+    return true;
 }
 
 }  // namespace treadwell::settings

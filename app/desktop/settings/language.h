@@ -2,11 +2,18 @@
 
 #include <QLocale>
 #include <QTranslator>
+#include <array>
 
 namespace treadwell::settings {
 
-/// The language of the screens. English and Brazilian Portuguese are complete; any other locale reads
-/// English. For the thread of the screens alone, and to be held as long as there is an application.
+/// The languages of the screen, by the name that settings and the command line use.
+inline constexpr std::array kLanguages{"en", "pt_BR"};
+[[nodiscard]] bool isLanguage(const QString& name);
+/// The closest to what the machine is set to.
+[[nodiscard]] QString systemLanguage();
+
+/// The language of all texts. For the thread of the screens alone, and to be held as long as there is an
+/// application.
 class Language final {
   public:
     Language() = default;
@@ -14,14 +21,18 @@ class Language final {
     Language& operator=(const Language&) = delete;
     ~Language();
 
-    /// Every widget is told by a LanguageChange event.
-    void use(const QLocale& locale);
+    /// Every widget is told by a LanguageChange event. False for a name that is not in kLanguages; the
+    /// language then stays.
+    bool set(const QString& name);
+    [[nodiscard]] const QString& name() const noexcept { return m_name; }
+    [[nodiscard]] QLocale locale() const { return QLocale{m_name}; }
 
   private:
     void remove();
 
-    QTranslator m_screens;  ///< what stands in tr()
-    QTranslator m_phrases;  ///< the words of the core's codes
+    QString m_name = QStringLiteral("en");
+    QTranslator m_screens;  ///< what stands in tr(); the English file holds the forms of plurals
+    QTranslator m_phrases;  ///< the words of the core's codes, whose English is in the program itself
     QTranslator m_qt;       ///< Qt's own dialogs
 };
 

@@ -66,11 +66,14 @@ TEST(Language, TurnsTheScreensToPortugueseAndBack) {
     const QString english = widgets::zoneName(widgets::Zone::spreading);
     {
         Language language;
-        language.use(QLocale{QStringLiteral("pt_BR")});
+        EXPECT_TRUE(language.set(QStringLiteral("pt_BR")));
         EXPECT_EQ(widgets::zoneName(widgets::Zone::spreading), QStringLiteral("Espalhando"));
         EXPECT_EQ(DisplayUnits{}.symbol(Dimension::dryDensity), QStringLiteral("kg MS/m³"));
-        language.use(QLocale{QStringLiteral("de_DE")});
+        EXPECT_FALSE(language.set(QStringLiteral("de_DE")));
+        EXPECT_EQ(language.name(), QStringLiteral("pt_BR"));
+        EXPECT_TRUE(language.set(QStringLiteral("en")));
         EXPECT_EQ(widgets::zoneName(widgets::Zone::spreading), english);
+        EXPECT_TRUE(language.set(QStringLiteral("pt_BR")));
     }
     EXPECT_EQ(widgets::zoneName(widgets::Zone::spreading), english);
 }
@@ -78,7 +81,7 @@ TEST(Language, TurnsTheScreensToPortugueseAndBack) {
 // The short ton is no tonne, in Portuguese either, where "ton" may be read as one.
 TEST(Language, TellsTheShortTonFromTheTonne) {
     Language language;
-    language.use(QLocale{QStringLiteral("pt_BR")});
+    ASSERT_TRUE(language.set(QStringLiteral("pt_BR")));
     const DisplayUnits us{UnitSystem::us, QLocale{QStringLiteral("pt_BR")}};
     EXPECT_EQ(us.symbol(Dimension::asFedRate), QStringLiteral("ton curta/h"));
 }
