@@ -30,6 +30,365 @@
     </message>
 </context>
 <context>
+    <name>FillPresenter</name>
+    <message>
+        <source>common practice</source>
+        <translation>common practice</translation>
+    </message>
+    <message>
+        <source>the estimate&apos;s own limits</source>
+        <translation>the estimate&apos;s own limits</translation>
+    </message>
+    <message>
+        <source>load of %1</source>
+        <translation>load of %1</translation>
+    </message>
+    <message>
+        <source>Oven</source>
+        <translation>Oven</translation>
+    </message>
+    <message>
+        <source>Microwave</source>
+        <translation>Microwave</translation>
+    </message>
+    <message>
+        <source>Meter</source>
+        <translation>Meter</translation>
+    </message>
+    <message>
+        <source>By eye</source>
+        <translation>By eye</translation>
+    </message>
+    <message>
+        <source>just now</source>
+        <translation>just now</translation>
+    </message>
+    <message>
+        <source>%1 min ago</source>
+        <translation>%1 min ago</translation>
+    </message>
+    <message>
+        <source>%1 h %2 min ago</source>
+        <translation>%1 h %2 min ago</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) ago</source>
+        <translation>
+            <numerusform>%n day ago</numerusform>
+            <numerusform>%n days ago</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No dry matter measured yet.</source>
+        <translation>No dry matter measured yet.</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <translation>%1, %2, %3</translation>
+    </message>
+    <message>
+        <source>%1 – time for a new sample</source>
+        <translation>%1 – time for a new sample</translation>
+    </message>
+    <message>
+        <source>Not seen yet: %1 assumed</source>
+        <translation>Not seen yet: %1 assumed</translation>
+    </message>
+    <message>
+        <source>%1, seen %2</source>
+        <translation>%1, seen %2</translation>
+    </message>
+    <message>
+        <source>No density yet.</source>
+        <translation>No density yet.</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::MainWindow</name>
+    <message>
+        <source>Metric: t, kg DM/m³</source>
+        <translation>Metric: t, kg DM/m³</translation>
+    </message>
+    <message>
+        <source>US: ton, lb DM/ft³</source>
+        <translation>US: ton, lb DM/ft³</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Light</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Dark</translation>
+    </message>
+    <message>
+        <source>Outdoor: black on white</source>
+        <translation>Outdoor: black on white</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>Keys</translation>
+    </message>
+    <message>
+        <source>&amp;Units</source>
+        <translation>&amp;Units</translation>
+    </message>
+    <message>
+        <source>&amp;Language</source>
+        <translation>&amp;Language</translation>
+    </message>
+    <message>
+        <source>&amp;Theme</source>
+        <translation>&amp;Theme</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>&amp;Help</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::fill::DryMatterEntry</name>
+    <message>
+        <source>Dry matter</source>
+        <translation>Dry matter</translation>
+    </message>
+    <message>
+        <source>Record the sample</source>
+        <translation>Record the sample</translation>
+    </message>
+    <message>
+        <source>Percent</source>
+        <translation>Percent</translation>
+    </message>
+    <message>
+        <source>Dish weights</source>
+        <translation>Dish weights</translation>
+    </message>
+    <message>
+        <source>How the dry matter is entered</source>
+        <translation>How the dry matter is entered</translation>
+    </message>
+    <message>
+        <source>How the dry matter was measured</source>
+        <translation>How the dry matter was measured</translation>
+    </message>
+    <message>
+        <source>Weight before drying</source>
+        <translation>Weight before drying</translation>
+    </message>
+    <message>
+        <source>Weight after drying</source>
+        <translation>Weight after drying</translation>
+    </message>
+    <message>
+        <source>before</source>
+        <translation>before</translation>
+    </message>
+    <message>
+        <source>after drying</source>
+        <translation>after drying</translation>
+    </message>
+    <message>
+        <source>The dish is not recorded: it must weigh less after drying, and more than nothing</source>
+        <translation>The dish is not recorded: it must weigh less after drying, and more than nothing</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::fill::EntryPanel</name>
+    <message>
+        <source>%1 is not recorded: %2</source>
+        <translation>%1 is not recorded: %2</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::fill::FillPage</name>
+    <message>
+        <source>log a load of the truck at this place</source>
+        <translation>log a load of the truck at this place</translation>
+    </message>
+    <message>
+        <source>take back the last load</source>
+        <translation>take back the last load</translation>
+    </message>
+    <message>
+        <source>enter dry matter</source>
+        <translation>enter dry matter</translation>
+    </message>
+    <message>
+        <source>enter the layer</source>
+        <translation>enter the layer</translation>
+    </message>
+    <message>
+        <source>next reading of the density</source>
+        <translation>next reading of the density</translation>
+    </message>
+    <message>
+        <source>show the working</source>
+        <translation>show the working</translation>
+    </message>
+    <message>
+        <source>do what is advised</source>
+        <translation>do what is advised</translation>
+    </message>
+    <message>
+        <source>decline the advice</source>
+        <translation>decline the advice</translation>
+    </message>
+    <message>
+        <source>next or previous control</source>
+        <translation>next or previous control</translation>
+    </message>
+    <message>
+        <source>move the chosen tractor</source>
+        <translation>move the chosen tractor</translation>
+    </message>
+    <message>
+        <source>The load</source>
+        <translation>The load</translation>
+    </message>
+    <message>
+        <source>The undo</source>
+        <translation>The undo</translation>
+    </message>
+    <message>
+        <source>The move of the tractor</source>
+        <translation>The move of the tractor</translation>
+    </message>
+    <message>
+        <source>The dry matter</source>
+        <translation>The dry matter</translation>
+    </message>
+    <message>
+        <source>The layer</source>
+        <translation>The layer</translation>
+    </message>
+    <message>
+        <source>The decision</source>
+        <translation>The decision</translation>
+    </message>
+    <message>
+        <source>The advice shown</source>
+        <translation>The advice shown</translation>
+    </message>
+    <message>
+        <source>The caution shown</source>
+        <translation>The caution shown</translation>
+    </message>
+    <message>
+        <source>%1 is not saved: %2</source>
+        <translation>%1 is not saved: %2</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>not known</translation>
+    </message>
+    <message>
+        <source>Silo</source>
+        <translation>Silo</translation>
+    </message>
+    <message>
+        <source>Crop from field</source>
+        <translation>Crop from field</translation>
+    </message>
+    <message>
+        <source>Field that the loads come from</source>
+        <translation>Field that the loads come from</translation>
+    </message>
+    <message>
+        <source>In charge</source>
+        <translation>In charge</translation>
+    </message>
+    <message>
+        <source>Name of the person in charge</source>
+        <translation>Name of the person in charge</translation>
+    </message>
+    <message>
+        <source>your name</source>
+        <translation>your name</translation>
+    </message>
+    <message>
+        <source>Filling</source>
+        <translation>Filling</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::fill::LayerEntry</name>
+    <message>
+        <source>Layer as spread</source>
+        <translation>Layer as spread</translation>
+    </message>
+    <message>
+        <source>Record the layer</source>
+        <translation>Record the layer</translation>
+    </message>
+    <message>
+        <source>Thickness of the layer</source>
+        <translation>Thickness of the layer</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::fill::LoadDialog</name>
+    <message>
+        <source>Load</source>
+        <translation>Load</translation>
+    </message>
+    <message>
+        <source>Load of %1</source>
+        <translation>Load of %1</translation>
+    </message>
+    <message>
+        <source>Mass as fed</source>
+        <translation>Mass as fed</translation>
+    </message>
+    <message>
+        <source>weighed</source>
+        <translation>weighed</translation>
+    </message>
+    <message>
+        <source>from the box</source>
+        <translation>from the box</translation>
+    </message>
+    <message>
+        <source>usual load</source>
+        <translation>usual load</translation>
+    </message>
+    <message>
+        <source>How the mass is known</source>
+        <translation>How the mass is known</translation>
+    </message>
+    <message>
+        <source>Field</source>
+        <translation>Field</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>not known</translation>
+    </message>
+    <message>
+        <source>Known</source>
+        <translation>Known</translation>
+    </message>
+    <message>
+        <source>Record the load</source>
+        <translation>Record the load</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Leave it</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::fill::WorkingDialog</name>
+    <message>
+        <source>The working</source>
+        <translation>The working</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Close</translation>
+    </message>
+</context>
+<context>
     <name>treadwell::plots::Timeline</name>
     <message>
         <source>Timeline of the filling</source>
@@ -100,14 +459,6 @@
     <message>
         <source>dry-matter sample</source>
         <translation>dry-matter sample</translation>
-    </message>
-    <message>
-        <source>delivery and capacity, %1</source>
-        <translation>delivery and capacity, %1</translation>
-    </message>
-    <message>
-        <source>density, %1</source>
-        <translation>density, %1</translation>
     </message>
 </context>
 <context>
@@ -191,10 +542,6 @@ none yet</translation>
 %2 (%3–%4)</translation>
     </message>
     <message>
-        <source>80 % band %1</source>
-        <translation>80 % band %1</translation>
-    </message>
-    <message>
         <source>%1 chance of %2</source>
         <translation>%1 chance of %2</translation>
     </message>
@@ -205,6 +552,10 @@ none yet</translation>
     <message>
         <source>Packed density</source>
         <translation>Packed density</translation>
+    </message>
+    <message>
+        <source>%1: 80 % band %2</source>
+        <translation>%1: 80 % band %2</translation>
     </message>
 </context>
 <context>
@@ -333,14 +684,6 @@ none yet</translation>
         <translation>Drag to another zone, or click and then click the zone; arrow keys move too</translation>
     </message>
     <message>
-        <source>Less of its time packing: %1</source>
-        <translation>Less of its time packing: %1</translation>
-    </message>
-    <message>
-        <source>More of its time packing: %1</source>
-        <translation>More of its time packing: %1</translation>
-    </message>
-    <message>
         <source>%1 · %2</source>
         <comment>mass and time in the zone</comment>
         <translation>%1 · %2</translation>
@@ -349,6 +692,10 @@ none yet</translation>
         <source>%1 …</source>
         <comment>a move that is being saved</comment>
         <translation>%1 …</translation>
+    </message>
+    <message>
+        <source>Share of its time that %1 packs</source>
+        <translation>Share of its time that %1 packs</translation>
     </message>
 </context>
 <context>

@@ -30,6 +30,365 @@
     </message>
 </context>
 <context>
+    <name>FillPresenter</name>
+    <message>
+        <source>common practice</source>
+        <translation>prática comum</translation>
+    </message>
+    <message>
+        <source>the estimate&apos;s own limits</source>
+        <translation>os limites da própria estimativa</translation>
+    </message>
+    <message>
+        <source>load of %1</source>
+        <translation>carga de %1</translation>
+    </message>
+    <message>
+        <source>Oven</source>
+        <translation>Estufa</translation>
+    </message>
+    <message>
+        <source>Microwave</source>
+        <translation>Micro-ondas</translation>
+    </message>
+    <message>
+        <source>Meter</source>
+        <translation>Medidor</translation>
+    </message>
+    <message>
+        <source>By eye</source>
+        <translation>A olho</translation>
+    </message>
+    <message>
+        <source>just now</source>
+        <translation>agora mesmo</translation>
+    </message>
+    <message>
+        <source>%1 min ago</source>
+        <translation>há %1 min</translation>
+    </message>
+    <message>
+        <source>%1 h %2 min ago</source>
+        <translation>há %1 h %2 min</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s) ago</source>
+        <translation>
+            <numerusform>há %n dia</numerusform>
+            <numerusform>há %n dias</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No dry matter measured yet.</source>
+        <translation>Nenhuma matéria seca medida ainda.</translation>
+    </message>
+    <message>
+        <source>%1, %2, %3</source>
+        <translation>%1, %2, %3</translation>
+    </message>
+    <message>
+        <source>%1 – time for a new sample</source>
+        <translation>%1 – hora de uma nova amostra</translation>
+    </message>
+    <message>
+        <source>Not seen yet: %1 assumed</source>
+        <translation>Ainda não vista: %1 supostos</translation>
+    </message>
+    <message>
+        <source>%1, seen %2</source>
+        <translation>%1, vista %2</translation>
+    </message>
+    <message>
+        <source>No density yet.</source>
+        <translation>Nenhuma densidade ainda.</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::MainWindow</name>
+    <message>
+        <source>Metric: t, kg DM/m³</source>
+        <translation>Métrico: t, kg MS/m³</translation>
+    </message>
+    <message>
+        <source>US: ton, lb DM/ft³</source>
+        <translation>EUA: ton curta, lb MS/ft³</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Claro</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Escuro</translation>
+    </message>
+    <message>
+        <source>Outdoor: black on white</source>
+        <translation>Ao ar livre: preto no branco</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>Teclas</translation>
+    </message>
+    <message>
+        <source>&amp;Units</source>
+        <translation>&amp;Unidades</translation>
+    </message>
+    <message>
+        <source>&amp;Language</source>
+        <translation>&amp;Idioma</translation>
+    </message>
+    <message>
+        <source>&amp;Theme</source>
+        <translation>&amp;Tema</translation>
+    </message>
+    <message>
+        <source>&amp;Help</source>
+        <translation>A&amp;juda</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::fill::DryMatterEntry</name>
+    <message>
+        <source>Dry matter</source>
+        <translation>Matéria seca</translation>
+    </message>
+    <message>
+        <source>Record the sample</source>
+        <translation>Registrar a amostra</translation>
+    </message>
+    <message>
+        <source>Percent</source>
+        <translation>Porcentagem</translation>
+    </message>
+    <message>
+        <source>Dish weights</source>
+        <translation>Pesos do prato</translation>
+    </message>
+    <message>
+        <source>How the dry matter is entered</source>
+        <translation>Como a matéria seca é informada</translation>
+    </message>
+    <message>
+        <source>How the dry matter was measured</source>
+        <translation>Como a matéria seca foi medida</translation>
+    </message>
+    <message>
+        <source>Weight before drying</source>
+        <translation>Peso antes de secar</translation>
+    </message>
+    <message>
+        <source>Weight after drying</source>
+        <translation>Peso depois de secar</translation>
+    </message>
+    <message>
+        <source>before</source>
+        <translation>antes</translation>
+    </message>
+    <message>
+        <source>after drying</source>
+        <translation>depois de secar</translation>
+    </message>
+    <message>
+        <source>The dish is not recorded: it must weigh less after drying, and more than nothing</source>
+        <translation>O prato não foi registrado: depois de secar deve pesar menos, e mais que nada</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::fill::EntryPanel</name>
+    <message>
+        <source>%1 is not recorded: %2</source>
+        <translation>%1 não foi registrado: %2</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::fill::FillPage</name>
+    <message>
+        <source>log a load of the truck at this place</source>
+        <translation>registrar uma carga do caminhão desta posição</translation>
+    </message>
+    <message>
+        <source>take back the last load</source>
+        <translation>desfazer a última carga</translation>
+    </message>
+    <message>
+        <source>enter dry matter</source>
+        <translation>informar a matéria seca</translation>
+    </message>
+    <message>
+        <source>enter the layer</source>
+        <translation>informar a camada</translation>
+    </message>
+    <message>
+        <source>next reading of the density</source>
+        <translation>próxima leitura da densidade</translation>
+    </message>
+    <message>
+        <source>show the working</source>
+        <translation>mostrar o cálculo</translation>
+    </message>
+    <message>
+        <source>do what is advised</source>
+        <translation>seguir o conselho</translation>
+    </message>
+    <message>
+        <source>decline the advice</source>
+        <translation>recusar o conselho</translation>
+    </message>
+    <message>
+        <source>next or previous control</source>
+        <translation>próximo controle ou o anterior</translation>
+    </message>
+    <message>
+        <source>move the chosen tractor</source>
+        <translation>mover o trator escolhido</translation>
+    </message>
+    <message>
+        <source>The load</source>
+        <translation>A carga</translation>
+    </message>
+    <message>
+        <source>The undo</source>
+        <translation>O desfazer</translation>
+    </message>
+    <message>
+        <source>The move of the tractor</source>
+        <translation>A mudança do trator</translation>
+    </message>
+    <message>
+        <source>The dry matter</source>
+        <translation>A matéria seca</translation>
+    </message>
+    <message>
+        <source>The layer</source>
+        <translation>A camada</translation>
+    </message>
+    <message>
+        <source>The decision</source>
+        <translation>A decisão</translation>
+    </message>
+    <message>
+        <source>The advice shown</source>
+        <translation>O conselho mostrado</translation>
+    </message>
+    <message>
+        <source>The caution shown</source>
+        <translation>O alerta mostrado</translation>
+    </message>
+    <message>
+        <source>%1 is not saved: %2</source>
+        <translation>%1: não foi salvo: %2</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>não se sabe</translation>
+    </message>
+    <message>
+        <source>Silo</source>
+        <translation>Silo</translation>
+    </message>
+    <message>
+        <source>Crop from field</source>
+        <translation>Colheita do talhão</translation>
+    </message>
+    <message>
+        <source>Field that the loads come from</source>
+        <translation>Talhão de onde vêm as cargas</translation>
+    </message>
+    <message>
+        <source>In charge</source>
+        <translation>Responsável</translation>
+    </message>
+    <message>
+        <source>Name of the person in charge</source>
+        <translation>Nome do responsável</translation>
+    </message>
+    <message>
+        <source>your name</source>
+        <translation>seu nome</translation>
+    </message>
+    <message>
+        <source>Filling</source>
+        <translation>Enchimento</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::fill::LayerEntry</name>
+    <message>
+        <source>Layer as spread</source>
+        <translation>Camada espalhada</translation>
+    </message>
+    <message>
+        <source>Record the layer</source>
+        <translation>Registrar a camada</translation>
+    </message>
+    <message>
+        <source>Thickness of the layer</source>
+        <translation>Espessura da camada</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::fill::LoadDialog</name>
+    <message>
+        <source>Load</source>
+        <translation>Carga</translation>
+    </message>
+    <message>
+        <source>Load of %1</source>
+        <translation>Carga de %1</translation>
+    </message>
+    <message>
+        <source>Mass as fed</source>
+        <translation>Massa natural</translation>
+    </message>
+    <message>
+        <source>weighed</source>
+        <translation>pesada</translation>
+    </message>
+    <message>
+        <source>from the box</source>
+        <translation>pelo volume da caçamba</translation>
+    </message>
+    <message>
+        <source>usual load</source>
+        <translation>carga usual</translation>
+    </message>
+    <message>
+        <source>How the mass is known</source>
+        <translation>Como se sabe a massa</translation>
+    </message>
+    <message>
+        <source>Field</source>
+        <translation>Talhão</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>não se sabe</translation>
+    </message>
+    <message>
+        <source>Known</source>
+        <translation>Como se sabe</translation>
+    </message>
+    <message>
+        <source>Record the load</source>
+        <translation>Registrar a carga</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Deixar</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::fill::WorkingDialog</name>
+    <message>
+        <source>The working</source>
+        <translation>O cálculo</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Fechar</translation>
+    </message>
+</context>
+<context>
     <name>treadwell::plots::Timeline</name>
     <message>
         <source>Timeline of the filling</source>
@@ -100,14 +459,6 @@
     <message>
         <source>dry-matter sample</source>
         <translation>amostra de matéria seca</translation>
-    </message>
-    <message>
-        <source>delivery and capacity, %1</source>
-        <translation>entrega e capacidade, %1</translation>
-    </message>
-    <message>
-        <source>density, %1</source>
-        <translation>densidade, %1</translation>
     </message>
 </context>
 <context>
@@ -191,10 +542,6 @@ ainda nenhuma</translation>
 %2 (%3–%4)</translation>
     </message>
     <message>
-        <source>80 % band %1</source>
-        <translation>faixa de 80 % %1</translation>
-    </message>
-    <message>
         <source>%1 chance of %2</source>
         <translation>%1 de chance de %2</translation>
     </message>
@@ -205,6 +552,10 @@ ainda nenhuma</translation>
     <message>
         <source>Packed density</source>
         <translation>Densidade compactada</translation>
+    </message>
+    <message>
+        <source>%1: 80 % band %2</source>
+        <translation>%1: faixa de 80 % %2</translation>
     </message>
 </context>
 <context>
@@ -333,14 +684,6 @@ ainda nenhuma</translation>
         <translation>Arraste para outra zona, ou clique e depois clique na zona; as setas também movem</translation>
     </message>
     <message>
-        <source>Less of its time packing: %1</source>
-        <translation>Menos tempo compactando: %1</translation>
-    </message>
-    <message>
-        <source>More of its time packing: %1</source>
-        <translation>Mais tempo compactando: %1</translation>
-    </message>
-    <message>
         <source>%1 · %2</source>
         <comment>mass and time in the zone</comment>
         <translation>%1 · %2</translation>
@@ -349,6 +692,10 @@ ainda nenhuma</translation>
         <source>%1 …</source>
         <comment>a move that is being saved</comment>
         <translation>%1 …</translation>
+    </message>
+    <message>
+        <source>Share of its time that %1 packs</source>
+        <translation>Parte do tempo em que %1 compacta</translation>
     </message>
 </context>
 <context>

@@ -9,6 +9,7 @@ SeasonDesk::SeasonDesk(std::unique_ptr<SeasonFile> file, const Clock& clock, QOb
       m_clock{clock},
       m_file{std::move(file)},
       m_season{m_file->season()},
+      m_writable{m_file->isWritable()},
       m_readOnlyReason{m_file->readOnlyReason()},
       m_cautions{m_file->cautions()},
       m_worker{new QObject} {

@@ -23,6 +23,7 @@ class SeasonDesk final : public QObject {
     ~SeasonDesk() override;
 
     [[nodiscard]] const SeasonPointer& season() const noexcept { return m_season; }
+    [[nodiscard]] bool isWritable() const noexcept { return m_writable; }
     [[nodiscard]] const std::optional<Message>& readOnlyReason() const noexcept { return m_readOnlyReason; }
     [[nodiscard]] Instant now() const { return m_clock.now(); }
     /// What was found when the file was opened.
@@ -45,6 +46,7 @@ class SeasonDesk final : public QObject {
     const Clock& m_clock;
     std::unique_ptr<SeasonFile> m_file;  ///< touched by the thread alone once it runs
     SeasonPointer m_season;
+    bool m_writable;
     std::optional<Message> m_readOnlyReason;
     std::vector<Message> m_cautions;
     Ticket m_lastTicket = 0;

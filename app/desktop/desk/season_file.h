@@ -23,7 +23,8 @@ class SeasonFile {
   public:
     virtual ~SeasonFile() = default;
     [[nodiscard]] virtual SeasonPointer season() const = 0;
-    /// Who else writes the file, or why it cannot be written; none where it can.
+    [[nodiscard]] virtual bool isWritable() const = 0;
+    /// Who else writes the file, or why it cannot be written; none where it can, or was opened for reading.
     [[nodiscard]] virtual std::optional<Message> readOnlyReason() const = 0;
     /// What was found at opening and must be told.
     [[nodiscard]] virtual std::vector<Message> cautions() const = 0;

@@ -11,6 +11,7 @@ class SessionFile final : public SeasonFile {
     explicit SessionFile(session::Session session) : m_session{std::move(session)} {}
 
     SeasonPointer season() const override { return m_session.snapshot(); }
+    bool isWritable() const override { return m_session.isWritable(); }
     std::optional<Message> readOnlyReason() const override { return m_session.readOnlyReason(); }
     std::vector<Message> cautions() const override { return m_session.cautions(); }
 

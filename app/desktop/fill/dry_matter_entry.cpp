@@ -1,9 +1,9 @@
 #include "app/desktop/fill/dry_matter_entry.h"
 
 #include "app/desktop/fill/fill_presenter.h"
+#include "app/desktop/widgets/choice_box.h"
 #include "app/desktop/widgets/quantity_spin_box.h"
 
-#include <QComboBox>
 #include <QGridLayout>
 #include <QLabel>
 #include <QSignalBlocker>
@@ -29,8 +29,8 @@ void setItems(QComboBox* box, const QStringList& texts) {
 
 DryMatterEntry::DryMatterEntry(const settings::Appearance& look, QWidget* parent)
     : EntryPanel{look, parent},
-      m_way{new QComboBox},
-      m_method{new QComboBox},
+      m_way{new widgets::ChoiceBox{look}},
+      m_method{new widgets::ChoiceBox{look}},
       m_percent{new widgets::QuantityField{look, Dimension::dryMatter}},
       m_dish{new QWidget},
       m_wet{new widgets::QuantityField{look, Dimension::dishMass}},
@@ -92,7 +92,7 @@ void DryMatterEntry::showWay() {
 }
 
 void DryMatterEntry::setSuggestion(DryMatter dryMatter) {
-    if (!isEdited()) m_percent->box().setQuantity(dryMatter);
+    suggest(m_percent, dryMatter.amount());
 }
 
 void DryMatterEntry::takeFocus() {

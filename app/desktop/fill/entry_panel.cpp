@@ -76,6 +76,10 @@ void EntryPanel::watch(widgets::QuantityField* field) {
     });
 }
 
+void EntryPanel::suggest(widgets::QuantityField* field, Amount amount) {
+    if (!isEdited()) field->box().setSi(m_appearance.units().rounded(amount).si);
+}
+
 void EntryPanel::tryToRecord() {
     for (const widgets::QuantitySpinBox* box : m_boxes) {
         if (!box->isVisible() || !box->isWrong()) continue;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/desktop/settings/appearance.h"
+#include "core/base/dimension.h"
 
 #include <QFrame>
 #include <vector>
@@ -32,6 +33,8 @@ class EntryPanel : public QFrame {
   protected:
     /// A field of this panel: an edit wakes the button, Enter records.
     void watch(widgets::QuantityField* field);
+    /// Shows a rounded amount until something is typed: nobody measured the digits of an old one's quotient.
+    void suggest(widgets::QuantityField* field, Amount amount);
     [[nodiscard]] QVBoxLayout* fields() noexcept { return m_fields; }
     [[nodiscard]] const settings::Appearance& appearance() const noexcept { return m_appearance; }
     /// Something was typed that is not recorded yet.

@@ -112,6 +112,13 @@ void FillPage::askDetails(Uuid truck) {
 
 void FillPage::undo() {
     if (!m_silo) return;
+    // A load that is on its way can be taken back only when it is there; an older one was not meant.
+    const auto underway = std::find_if(m_pending.rbegin(), m_pending.rend(),
+                                       [](const auto& each) { return each.second.truck.has_value(); });
+    if (underway != m_pending.rend()) {
+        m_undoAfter = underway->first;
+        return;
+    }
     const auto last = lastLoadAt(season(), *m_silo, m_desk.now());
     if (!last || last->entry == m_takenBack) return;  // a second touch before the first lies on the disk
     m_takenBack = last->entry;
@@ -152,13 +159,25 @@ void FillPage::decide(entries::AdviceDecision decision) {
 }
 
 void FillPage::recordShownAdvice(Instant now) {
-    if (m_desk.readOnlyReason() || m_recordedAdvice == m_advice.voice.said ||
+    if (!m_desk.isWritable() || m_recordedAdvice == m_advice.voice.said ||
         isRecorded(season(), *m_silo, m_advice.voice, now)) {
         return;
     }
     m_recordedAdvice = m_advice.voice.said;
     propose(decisionOn(m_advice, *m_silo, entries::AdviceDecision::shown),
             {.truck = std::nullopt, .move = std::nullopt, .name = [] { return tr("The advice shown"); }});
+}
+
+void FillPage::recordShown(const std::vector<attention::CautionNow>& cautions, Instant now) {
+    if (!m_desk.isWritable() || !isVisible()) return;
+    for (const entries::CautionShown& shown : unrecorded(cautions, season(), now)) {
+        if (!m_recordedCautions.insert(shown.caution).second) continue;
+        const desk::Ticket ticket = m_desk.propose(shown);
+        m_pending[ticket] = {.truck = std::nullopt,
+                             .move = std::nullopt,
+                             .name = [] { return tr("The caution shown"); },
+                             .caution = shown.caution};
+    }
 }
 
 void FillPage::propose(const entries::Body& body, Pending pending) {
@@ -169,7 +188,13 @@ void FillPage::propose(const entries::Body& body, Pending pending) {
 }
 
 void FillPage::settle(desk::Ticket ticket) {
-    if (m_pending.erase(ticket) > 0) refresh();
+    const auto settled = m_pending.extract(ticket);
+    if (settled.empty()) return;
+    m_recordedCautions.erase(settled.mapped().caution);
+    refresh();
+    if (m_undoAfter != ticket) return;
+    m_undoAfter.reset();
+    undo();
 }
 
 void FillPage::fail(desk::Ticket ticket, const Error& error) {
@@ -178,6 +203,7 @@ void FillPage::fail(desk::Ticket ticket, const Error& error) {
     const QString what = pending->second.name();
     m_pending.erase(pending);
     m_takenBack.reset();
+    if (m_undoAfter == ticket) m_undoAfter.reset();
     post(widgets::Weight::error, tr("%1 is not saved: %2").arg(what, speech().say(error)));
     refresh();
 }

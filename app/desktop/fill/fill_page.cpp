@@ -5,12 +5,13 @@
 #include "app/desktop/fill/layer_entry.h"
 #include "app/desktop/widgets/advice_line.h"
 #include "app/desktop/widgets/caution_panel.h"
+#include "app/desktop/widgets/choice_box.h"
 
-#include <QComboBox>
 #include <QEvent>
-#include <QHBoxLayout>
+#include <QGridLayout>
 #include <QLabel>
 #include <QLineEdit>
+#include <QScrollArea>
 #include <QSignalBlocker>
 
 namespace treadwell::fill {
@@ -21,7 +22,8 @@ using namespace std::chrono_literals;
 
 constexpr auto kTick = 5s;
 constexpr auto kTimelineAges = 1min;
-constexpr int kLeastTimeline = 100;  // pixels: axis, labels and a curve that can still be read
+constexpr int kSpacing = 6;
+constexpr double kTimelineMillimetres = 36;  // axis, labels and a curve that can still be read
 constexpr double kTrucksMillimetres = 68;
 constexpr double kSideMillimetres = 66;
 constexpr double kNameMillimetres = 45;
@@ -37,8 +39,8 @@ FillPage::FillPage(desk::SeasonDesk& desk, const settings::Appearance& appearanc
     : QWidget{parent},
       m_desk{desk},
       m_appearance{appearance},
-      m_siloChoice{new QComboBox},
-      m_fieldChoice{new QComboBox},
+      m_siloChoice{new widgets::ChoiceBox{appearance}},
+      m_fieldChoice{new widgets::ChoiceBox{appearance}},
       m_siloTitle{new QLabel},
       m_fieldTitle{new QLabel},
       m_clock{new QLabel},
@@ -57,7 +59,6 @@ FillPage::FillPage(desk::SeasonDesk& desk, const settings::Appearance& appearanc
     layout->setContentsMargins(8, 6, 8, 6);
     layout->setSpacing(6);
     layout->addWidget(makeHeader());
-    layout->addWidget(m_messages);
     layout->addWidget(makeColumns(), 1);
     connectWidgets();
     addShortcuts();
@@ -75,7 +76,10 @@ QWidget* FillPage::makeHeader() {
     row->addWidget(m_siloChoice);
     row->addWidget(m_fieldTitle);
     row->addWidget(m_fieldChoice);
-    row->addStretch(1);
+    row->addWidget(m_messages, 1);
+    QSizePolicy policy = m_messages->sizePolicy();
+    policy.setRetainSizeWhenHidden(true);  // nothing moves when a message comes
+    m_messages->setSizePolicy(policy);
     row->addWidget(m_clock);
     row->addSpacing(m_appearance.pixels(settings::kGapMillimetres));
     row->addWidget(m_authorTitle);
@@ -88,27 +92,45 @@ QWidget* FillPage::makeHeader() {
 }
 
 QWidget* FillPage::makeColumns() {
+    auto* grid = new QGridLayout;
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setSpacing(kSpacing);
     auto* middle = new QVBoxLayout;
     middle->addWidget(m_adviceLine);
-    middle->addWidget(m_gauge, 3);
-    middle->addWidget(m_pad, 1);
-    middle->addWidget(m_timeline, 2);
+    middle->addWidget(m_gauge, 1);
+    middle->addWidget(m_pad);
     auto* side = new QVBoxLayout;
     side->addWidget(m_dryMatter);
     side->addWidget(m_layer);
     side->addWidget(m_cautions, 1);
-    m_timeline->setMinimumHeight(kLeastTimeline);
-    auto* columns = new QWidget;
-    auto* row = new QHBoxLayout{columns};
-    row->setContentsMargins(0, 0, 0, 0);
-    row->addWidget(m_trucks);
-    row->addLayout(middle, 1);
-    row->addLayout(side);
-    for (QVBoxLayout* column : {middle, side}) column->setSpacing(6);
-    m_trucks->setFixedWidth(m_appearance.pixels(kTrucksMillimetres));
+    for (QVBoxLayout* column : {middle, side}) column->setSpacing(kSpacing);
+    grid->addLayout(middle, 0, 0);
+    grid->addLayout(side, 0, 1);
+    grid->addWidget(m_timeline, 1, 0, 1, 2);
+    grid->setColumnStretch(0, 1);
+    grid->setRowStretch(0, 3);
+    grid->setRowStretch(1, 1);
+    m_timeline->setMinimumHeight(m_appearance.pixels(kTimelineMillimetres));
     for (QWidget* widget : std::initializer_list<QWidget*>{m_dryMatter, m_layer, m_cautions}) {
         widget->setFixedWidth(m_appearance.pixels(kSideMillimetres));
     }
+    auto* rest = new QWidget;
+    rest->setLayout(grid);
+    // With large letters, or many tractors on a small screen, what does not fit is scrolled to; the loads
+    // stay.
+    auto* scroll = new QScrollArea;
+    scroll->setObjectName(QStringLiteral("rest"));
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setFocusPolicy(Qt::NoFocus);
+    scroll->setWidgetResizable(true);
+    scroll->setWidget(rest);
+    auto* columns = new QWidget;
+    auto* row = new QHBoxLayout{columns};
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(kSpacing);
+    row->addWidget(m_trucks);
+    row->addWidget(scroll, 1);
+    m_trucks->setFixedWidth(m_appearance.pixels(kTrucksMillimetres));
     return columns;
 }
 
@@ -205,7 +227,9 @@ void FillPage::refresh() {
     refreshSamples(readings.rolling);
     refreshAdvice(readings);
     refreshTimeline(now);
-    m_cautions->setCautions(cautionsAt(readings, words));
+    const auto cautions = cautionsAt(season(), readings);
+    m_cautions->setCautions(cautionViews(cautions, readings, words));
+    recordShown(cautions, now);
 }
 
 void FillPage::refreshTrucks(Instant now) {
@@ -240,7 +264,9 @@ void FillPage::refreshSamples(const season::Rolling& rolling) {
     const AgedReading dryMatter = dryMatterAt(rolling, season().farm().rules, units);
     m_dryMatter->setLast(dryMatter.text, dryMatter.overdue);
     m_layer->setLast(layerAt(rolling, units), !rolling.layer);
-    if (rolling.lastSample) m_dryMatter->setSuggestion(rolling.lastSample->reading.dryMatter);
+    const farm::SiteRules& rules = season().farm().rules;
+    m_dryMatter->setSuggestion(rolling.lastSample ? rolling.lastSample->reading.dryMatter
+                                                  : (rules.dryMatterLow + rules.dryMatterHigh) * 0.5);
     m_layer->setSuggestion(rolling.layer ? rolling.layer->what.thickness : density::kAssumedLayer);
 }
 
@@ -259,7 +285,8 @@ void FillPage::refreshTimeline(Instant now) {
     if (m_timelineSeason == m_desk.season() && now - m_timelineUntil < kTimelineAges) return;
     m_timelineSeason = m_desk.season();
     m_timelineUntil = now;
-    m_timeline->setView(timelineAt(season(), *m_silo, now));
+    m_trace = traceAt(season(), *m_silo, now, m_trace);
+    m_timeline->setView(timelineAt(m_trace, now));
 }
 
 Speech FillPage::speech() const {

@@ -2,12 +2,14 @@
 
 #include "app/desktop/desk/season_desk.h"
 #include "app/desktop/fill/advice_state.h"
+#include "app/desktop/fill/cautions.h"
 #include "app/desktop/fill/fill_presenter.h"
 #include "app/desktop/widgets/message_bar.h"
 
 #include <QTimer>
 #include <QWidget>
 #include <map>
+#include <set>
 
 class QComboBox;
 class QLabel;
@@ -53,6 +55,7 @@ class FillPage final : public QWidget {
         std::optional<Uuid> truck;
         std::optional<std::pair<Uuid, PendingMove>> move;
         std::function<QString()> name;  ///< for the message if it fails
+        std::string caution = {};       ///< that was shown
     };
 
     [[nodiscard]] QWidget* makeHeader();
@@ -85,6 +88,7 @@ class FillPage final : public QWidget {
     void refreshSamples(const season::Rolling& rolling);
     void refreshTimeline(Instant now);
     void recordShownAdvice(Instant now);
+    void recordShown(const std::vector<attention::CautionNow>& cautions, Instant now);
     void showWorking(widgets::Reading reading);
 
     desk::SeasonDesk& m_desk;
@@ -93,8 +97,11 @@ class FillPage final : public QWidget {
     std::map<desk::Ticket, Pending> m_pending;
     AdviceState m_advice;
     std::string m_recordedAdvice;                 ///< said and on its way to the journal
+    std::set<std::string> m_recordedCautions;     ///< shown and on their way, or failed
     std::optional<entries::EntryId> m_takenBack;  ///< on its way
+    std::optional<desk::Ticket> m_undoAfter;      ///< a load that is taken back as soon as it is there
     desk::SeasonPointer m_choicesFor;
+    DayTrace m_trace;
     desk::SeasonPointer m_timelineSeason;
     Instant m_timelineUntil;
     QTimer m_tick;

@@ -1,7 +1,5 @@
 #include "app/desktop/fill/fill_presenter.h"
 
-#include "core/density/delivery_limit.h"
-
 #include <QCoreApplication>
 #include <algorithm>
 
@@ -34,28 +32,6 @@ widgets::Zone zoneOf(const season::TractorNow& tractor, farm::SiloId silo) {
             break;
     }
     return widgets::Zone::away;
-}
-
-std::optional<AsFedRate> capacityAt(const density::Readings& readings, Chance wanted) {
-    if (!readings.layer.estimate) return std::nullopt;
-    const auto limit = density::deliveryLimit(readings.layer.situation, readings.layer.options, wanted);
-    if (!limit || limit->outcome == density::DeliveryLimit::Outcome::anyDelivery) return std::nullopt;
-    return limit->rate;
-}
-
-void addPoint(plots::TimelineView& view, const season::Season& season, farm::SiloId silo, Instant at) {
-    const density::Readings readings = density::readingsAt(season, silo, at);
-    view.rates.push_back(
-        {at, readings.rolling.rateInWindow, capacityAt(readings, season.farm().rules.wantedChance)});
-    plots::DensityPoint point{at, std::nullopt, std::nullopt, std::nullopt};
-    if (readings.layer.estimate) {
-        const density::Distribution& density = readings.layer.estimate->density;
-        point.median = density.median();
-        point.low80 = density.low80();
-        point.high80 = density.high80();
-        view.target = readings.layer.estimate->target.density;
-    }
-    view.densities.push_back(point);
 }
 
 }  // namespace
@@ -116,7 +92,9 @@ std::vector<widgets::TractorView> tractorsAt(const season::Season& season, const
 
 widgets::GaugeView gaugeOf(const density::SiloReading& reading, const Speech& speech) {
     if (!reading.estimate) {
-        return reading.reason ? speech.say(*reading.reason) : Text::tr("No density yet.");
+        if (reading.reason) return speech.say(*reading.reason);
+        // Text::tr() here would go into a context of its own: lupdate takes the return type for a class.
+        return QCoreApplication::translate("FillPresenter", "No density yet.");
     }
     const density::Estimate& estimate = *reading.estimate;
     return widgets::GaugeDensity{.density = estimate.density,
@@ -125,7 +103,9 @@ widgets::GaugeView gaugeOf(const density::SiloReading& reading, const Speech& sp
                                  .chance = estimate.chance};
 }
 
-plots::TimelineView timelineAt(const season::Season& season, farm::SiloId silo, Instant now) {
+plots::TimelineView timelineAt(const DayTrace& trace, Instant now) {
+    const season::Season& season = trace.season;
+    const farm::SiloId silo = trace.silo;
     plots::TimelineView view;
     view.zone = season.zone();
     view.from = now - 1h;
@@ -139,13 +119,18 @@ plots::TimelineView timelineAt(const season::Season& season, farm::SiloId silo, 
         if (pause.begin > now || (pause.silo && pause.silo != silo)) continue;
         view.pauses.push_back({pause.begin, day->endOf(pause.begin, pause.end, now)});
     }
-    Instant last{};
     for (const season::LoadTipped* load : season::loadsOf(season, silo, day->begin, now + kTick)) {
         view.deliveries.push_back({load->at, load->load.mass});
-        if (load->at != last) addPoint(view, season, silo, load->at);
-        last = load->at;
     }
-    if (last != now) addPoint(view, season, silo, now);
+    for (const TracePoint& point : trace.points) {
+        view.rates.push_back({point.at, point.delivered, point.capacity});
+        if (!point.laid) continue;
+        view.densities.push_back({point.at, std::nullopt, std::nullopt, std::nullopt});
+        if (point.target) view.target = point.target;
+        if (!point.density) continue;
+        view.densities.back() = {point.at, point.density->median, point.density->low80,
+                                 point.density->high80};
+    }
     if (!view.samples.empty()) view.from = std::min(view.from, view.samples.front().at - kBeforeTheFirst);
     if (!view.deliveries.empty()) {
         view.from = std::min(view.from, view.deliveries.front().at - kBeforeTheFirst);

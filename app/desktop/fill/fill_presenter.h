@@ -1,5 +1,6 @@
 #pragma once
 
+#include "app/desktop/fill/day_trace.h"
 #include "app/desktop/fill/say.h"
 #include "app/desktop/plots/timeline.h"
 #include "app/desktop/widgets/density_gauge.h"
@@ -29,8 +30,8 @@ namespace treadwell::fill {
 
 [[nodiscard]] widgets::GaugeView gaugeOf(const density::SiloReading& reading, const Speech& speech);
 
-/// The local day up to `now`, from half an hour before its first load or sample.
-[[nodiscard]] plots::TimelineView timelineAt(const season::Season& season, farm::SiloId silo, Instant now);
+/// The local day up to `now`, the end of the trace, from half an hour before its first load or sample.
+[[nodiscard]] plots::TimelineView timelineAt(const DayTrace& trace, Instant now);
 
 /// A reading at a glance with its age; `overdue` once it is older than the site asks for.
 struct AgedReading {

@@ -21,7 +21,7 @@ void LayerEntry::retranslate() {
 }
 
 void LayerEntry::setSuggestion(Length thickness) {
-    if (!isEdited()) m_thickness->box().setQuantity(thickness);
+    suggest(m_thickness, thickness.layerAmount());
 }
 
 void LayerEntry::takeFocus() {

@@ -1,8 +1,8 @@
 #include "app/desktop/fill/load_dialog.h"
 
+#include "app/desktop/widgets/choice_box.h"
 #include "app/desktop/widgets/quantity_spin_box.h"
 
-#include <QComboBox>
 #include <QDialogButtonBox>
 #include <QFormLayout>
 #include <QPushButton>
@@ -21,8 +21,8 @@ LoadDialog::LoadDialog(const settings::Appearance& look, const entries::Load& us
     : QDialog{parent},
       m_load{usual},
       m_mass{new widgets::QuantityField{look, Dimension::asFedMass}},
-      m_source{new QComboBox},
-      m_field{new QComboBox} {
+      m_source{new widgets::ChoiceBox{look}},
+      m_field{new widgets::ChoiceBox{look}} {
     setAttribute(Qt::WA_DeleteOnClose);
     const auto truck = usual.truck ? farm.trucks.find(*usual.truck) : farm.trucks.end();
     setWindowTitle(truck == farm.trucks.end()

@@ -3,6 +3,7 @@
 #include "app/words/words.h"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
 
 namespace treadwell::fill {
 
@@ -18,14 +19,25 @@ words::Style styleOf(const settings::DisplayUnits& units, const FarmZone& zone) 
             .zone = zone};
 }
 
+/// The core's sentences are plain ASCII where a screen has better: raised exponents, arrows.
+QString forScreen(const std::string& sentence) {
+    static const QRegularExpression kExponent{QStringLiteral("(?<=/m|/ft|\\d m|\\d ft)[23]\\b")};
+    QString text = QString::fromStdString(sentence);
+    text.replace(QStringLiteral("->"), QStringLiteral("→"));
+    for (auto found = kExponent.match(text); found.hasMatch(); found = kExponent.match(text)) {
+        text.replace(found.capturedStart(), 1, QChar{found.captured() == u"2" ? u'²' : u'³'});
+    }
+    return text;
+}
+
 }  // namespace
 
 QString Speech::say(const Message& message) const {
-    return QString::fromStdString(words::inWords(message, styleOf(m_units, m_zone)));
+    return forScreen(words::inWords(message, styleOf(m_units, m_zone)));
 }
 
 QString Speech::say(const Error& error) const {
-    return QString::fromStdString(words::inWords(error, styleOf(m_units, m_zone)));
+    return forScreen(words::inWords(error, styleOf(m_units, m_zone)));
 }
 
 }  // namespace treadwell::fill

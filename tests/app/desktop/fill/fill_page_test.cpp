@@ -7,7 +7,7 @@
 #include "app/desktop/widgets/tractor_chip.h"
 #include "app/desktop/widgets/truck_button.h"
 #include "core/session/session.h"
-#include "tests/support/season_maker.h"
+#include "tests/app/desktop/slow_file.h"
 
 #include <gtest/gtest.h>
 
@@ -16,6 +16,8 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QTemporaryDir>
 #include <QTest>
 
@@ -24,12 +26,6 @@ namespace {
 
 using namespace std::chrono_literals;
 using testing_support::at;
-
-class HandClock final : public Clock {
-  public:
-    [[nodiscard]] Instant now() const override { return time; }
-    Instant time = at("2026-09-15T14:00:00Z");
-};
 
 class FillWindow : public testing::Test {
   protected:
@@ -79,7 +75,7 @@ class FillWindow : public testing::Test {
     const season::Day& today() { return *m_desk->season()->days().back(); }
 
     QTemporaryDir m_folder;
-    HandClock m_clock;
+    testing_support::HandClock m_clock{at("2026-09-15T14:00:00Z")};
     session::Files m_files;
     std::unique_ptr<desk::SeasonDesk> m_desk;
     std::unique_ptr<MainWindow> m_window;
@@ -163,10 +159,35 @@ TEST_F(FillWindow, ChangesLanguageAndUnitsWhileOpen) {
     EXPECT_EQ(undo->text(), english);
 }
 
-TEST_F(FillWindow, FitsTheSmallScreenAndNamesEveryControl) {
+TEST_F(FillWindow, FitsTheSmallScreensWithAnOrdinaryFleet) {
+    auto session = session::Session::open(m_files, m_clock);
+    ASSERT_TRUE(session);
+    for (std::uint8_t number = 2; number <= 4; ++number) {
+        const auto tractor = testing_support::someTractor(number, 10);
+        ASSERT_TRUE(session->propose(entries::TractorDefined{tractor}, m_clock.time, {}));
+        ASSERT_TRUE(session->propose(testing_support::someWork(number, farm::Activity::packing, 0.5),
+                                     m_clock.time, {}));
+    }
+    *session = *session::Session::openForReading(m_files, m_clock);  // lets go of the file
     open();
-    EXPECT_LE(m_window->minimumSizeHint().width(), 1280);
-    EXPECT_LE(m_window->minimumSizeHint().height(), 768);
+    auto* scroll = named<QScrollArea>("rest");
+    for (const settings::Look look : {settings::Look::light, settings::Look::outdoor}) {
+        for (const char* language : {"en", "pt_BR"}) {
+            for (const QSize size : {QSize{1280, 800}, QSize{1366, 768}}) {
+                m_window->setLook(look);
+                m_window->setLanguage(QString::fromLatin1(language));
+                m_window->resize(size);
+                QTest::qWait(10);
+                EXPECT_EQ(m_window->size(), size) << language;
+                EXPECT_EQ(scroll->verticalScrollBar()->maximum(), 0) << language << size.height();
+                EXPECT_EQ(scroll->horizontalScrollBar()->maximum(), 0) << language << size.width();
+            }
+        }
+    }
+}
+
+TEST_F(FillWindow, NamesEveryControl) {
+    open();
     for (const QWidget* widget : m_window->centralWidget()->findChildren<QWidget*>()) {
         if (widget->focusPolicy() == Qt::NoFocus || !widget->isVisible()) continue;
         if (widget->objectName().startsWith(u"qt_")) continue;         // inside of a control that is named

@@ -1,0 +1,92 @@
+#pragma once
+
+#include "app/desktop/desk/season_file.h"
+#include "tests/support/season_maker.h"
+
+#include <condition_variable>
+#include <mutex>
+
+namespace treadwell::testing_support {
+
+/// What a test tells a slow file, and what the file tells it; outlives the file.
+class Disk {
+  public:
+    void hold() {
+        set([this] { m_held = true; });
+    }
+    void release() {
+        set([this] { m_held = false; });
+    }
+    void fail() {
+        set([this] { m_fails = true; });
+    }
+
+    /// Waits while the disk is held; false where it fails.
+    bool write() {
+        std::unique_lock lock{m_mutex};
+        m_changed.wait(lock, [this] { return !m_held; });
+        ++m_writes;
+        return !m_fails;
+    }
+    int writes() {
+        const std::lock_guard lock{m_mutex};
+        return m_writes;
+    }
+
+  private:
+    template <class Change>
+    void set(Change change) {
+        {
+            const std::lock_guard lock{m_mutex};
+            change();
+        }
+        m_changed.notify_all();
+    }
+
+    std::mutex m_mutex;
+    std::condition_variable m_changed;
+    bool m_held = false;
+    bool m_fails = false;
+    int m_writes = 0;
+};
+
+/// A season in memory behind a disk that can be made to wait or fail.
+class SlowFile final : public desk::SeasonFile {
+  public:
+    SlowFile(Disk& disk, SeasonMaker maker) : m_disk{disk}, m_maker{std::move(maker)} { fold(); }
+
+    desk::SeasonPointer season() const override { return m_season; }
+    bool isWritable() const override { return true; }
+    std::optional<Message> readOnlyReason() const override { return std::nullopt; }
+    std::vector<Message> cautions() const override { return {}; }
+    Result<desk::Committed> append(const entries::Body& body, Instant happened,
+                                   entries::PersonId /*author*/) override {
+        return write(body, happened, std::nullopt);
+    }
+    Result<desk::Committed> takeBack(entries::EntryId entry, entries::PersonId /*author*/) override {
+        return write(entries::VoidEntry{}, m_maker.entries.back().header.happened, entry);
+    }
+
+  private:
+    Result<desk::Committed> write(const entries::Body& body, Instant happened,
+                                  std::optional<entries::EntryId> target) {
+        if (!m_disk.write()) return fail(Code::journalWriteFailed, "file", std::string{"no space"});
+        const entries::EntryId id = m_maker.add(body, happened, target);
+        fold();
+        return desk::Committed{id, m_season};
+    }
+    void fold() { m_season = std::make_shared<const season::Season>(season::Season::fold(m_maker.entries)); }
+
+    Disk& m_disk;
+    SeasonMaker m_maker;
+    desk::SeasonPointer m_season;
+};
+
+class HandClock final : public Clock {
+  public:
+    explicit HandClock(Instant at) : time{at} {}
+    [[nodiscard]] Instant now() const override { return time; }
+    Instant time;
+};
+
+}  // namespace treadwell::testing_support
