@@ -76,6 +76,7 @@ void TractorChip::setPicked(bool picked) {
 
 QString TractorChip::facts() const {
     const settings::DisplayUnits& units = m_appearance.units();
+    if (m_tractor.running <= Seconds{0}) return units.text(m_tractor.mass);  // away since nobody knows when
     return tr("%1 · %2", "mass and time in the zone")
         .arg(units.text(m_tractor.mass), units.text({Dimension::duration, m_tractor.running.count()}));
 }
