@@ -2,13 +2,13 @@
 #include "app/desktop/desk/session_file.h"
 #include "app/desktop/fill/say.h"
 #include "app/desktop/main_window.h"
+#include "core/session/state_folder.h"
 
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QFile>
 #include <QMessageBox>
 #include <QPixmap>
-#include <QStandardPaths>
 #include <QTimer>
 #include <clocale>
 #include <iostream>
@@ -126,11 +126,11 @@ int run(const QApplication& application) {
     if (arguments->at) clock = std::make_unique<FixedClock>(*arguments->at);
 
     const std::filesystem::path path{QFile::encodeName(arguments->file).toStdString()};
-    const std::filesystem::path state{
-        QFile::encodeName(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation)).toStdString()};
+    const auto state = session::stateFolder();
+    if (!state) return tellThatItDoesNotOpen(*arguments, state.error());
     const bool looksOnly = arguments->at || !arguments->screenshot.isEmpty();
     auto file =
-        looksOnly ? desk::openSeasonForReading(path, state, *clock) : desk::openSeason(path, state, *clock);
+        looksOnly ? desk::openSeasonForReading(path, *state, *clock) : desk::openSeason(path, *state, *clock);
     if (!file) return tellThatItDoesNotOpen(*arguments, file.error());
 
     desk::SeasonDesk desk{std::move(*file), *clock};
