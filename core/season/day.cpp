@@ -239,6 +239,9 @@ Day foldDay(LocalDay date, Instant begin, Instant end, std::vector<FactPointer> 
     day.begin = begin;
     day.end = end;
     day.facts = std::move(facts);
+    day.factsById.reserve(day.facts.size());
+    for (std::size_t i = 0; i < day.facts.size(); ++i) day.factsById.emplace_back(day.facts[i]->id(), i);
+    std::sort(day.factsById.begin(), day.factsById.end());
     day.before = before;
     day.after = before;
     for (auto& [tractor, span] : day.after.working) span.begin = begin;

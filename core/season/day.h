@@ -8,6 +8,7 @@
 #include <memory>
 #include <optional>
 #include <set>
+#include <utility>
 #include <vector>
 
 namespace treadwell::season {
@@ -116,6 +117,7 @@ struct Day {
     Instant begin;
     Instant end;                     ///< the next local midnight; frozen by the day's closing
     std::vector<FactPointer> facts;  ///< in order, voided ones among them
+    std::vector<std::pair<entries::EntryId, std::size_t>> factsById;  ///< sorted: where each fact stands
 
     std::vector<LoadTipped> loads;
     std::vector<Sample> samples;

@@ -92,10 +92,9 @@ Season Season::with(const entries::Entry& entry) const {
 std::optional<Season::Found> Season::find(entries::EntryId id) const {
     // From the end: what is corrected, taken back or repeated is most often recent.
     for (std::size_t day = m_days.size(); day-- > 0;) {
-        const std::vector<FactPointer>& facts = m_days[day]->facts;
-        for (std::size_t fact = facts.size(); fact-- > 0;) {
-            if (facts[fact]->id() == id) return Found{day, fact};
-        }
+        const auto& byId = m_days[day]->factsById;
+        const auto at = std::lower_bound(byId.begin(), byId.end(), std::pair{id, std::size_t{0}});
+        if (at != byId.end() && at->first == id) return Found{day, at->second};
     }
     return std::nullopt;
 }
