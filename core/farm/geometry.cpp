@@ -19,4 +19,11 @@ Area crownedSection(Length width, Length wallHeight, Length crown, Slope side) n
     return width * wallHeight + crown * (width - crown * side.runPerRise());
 }
 
+Volume pileVolume(Length baseWidth, Length baseLength, Length height, Slope side) noexcept {
+    const Length run = height * side.runPerRise();
+    const Area meanSection =
+        baseWidth * baseLength - run * (baseWidth + baseLength) + 4.0 / 3.0 * (run * run);
+    return meanSection * height;
+}
+
 }  // namespace treadwell::farm

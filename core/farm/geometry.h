@@ -16,4 +16,8 @@ namespace treadwell::farm {
 /// Needs 2*k*c <= W.
 [[nodiscard]] Area crownedSection(Length width, Length wallHeight, Length crown, Slope side) noexcept;
 
+/// Volume of a drive-over pile, all its sides rising 1:s from a base Wb x Lb to a flat top at height H:
+/// H*(Wb*Lb - s*H*(Wb + Lb) + 4/3*s^2*H^2). Needs 2*s*H <= the shorter side of the base.
+[[nodiscard]] Volume pileVolume(Length baseWidth, Length baseLength, Length height, Slope side) noexcept;
+
 }  // namespace treadwell::farm

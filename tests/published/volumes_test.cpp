@@ -1,5 +1,4 @@
 #include "core/farm/geometry.h"
-
 #include "tests/support/season_maker.h"
 
 #include <gtest/gtest.h>
@@ -15,7 +14,7 @@ Silo silo12x50() {
 }
 
 // Derived by arithmetic: 12 x 50 x 3 m, ramp 1:3, one end and two.
-TEST(Geometry, LevelBunkerVolumes) {
+TEST(PublishedVolumes, LevelBunkerVolumes) {
     Silo silo = silo12x50();
     EXPECT_NEAR(levelVolume(silo, Length::fromMetres(3)).cubicMetres(), 1638, 1e-9);
     silo.rampEnds = 2;
@@ -24,7 +23,7 @@ TEST(Geometry, LevelBunkerVolumes) {
 
 // D'Amours & Savoie 2005, ASAE paper 051051: 4.9 x 21.3 x 3.05 m hold 318 m3, 15.2 x 46.0 x 3.7 m 2587 m3
 // (walls alone).
-TEST(Geometry, PublishedBoxes) {
+TEST(PublishedVolumes, PublishedBoxes) {
     const auto box = [](double width, double length, double height) {
         Silo silo = silo12x50();
         silo.width = Length::fromMetres(width);
@@ -37,7 +36,7 @@ TEST(Geometry, PublishedBoxes) {
 }
 
 // Derived by arithmetic.
-TEST(Geometry, CrownedSectionAndWedgeFace) {
+TEST(PublishedVolumes, CrownedSectionAndWedgeFace) {
     EXPECT_NEAR(crownedSection(Length::fromMetres(12), Length::fromMetres(3), Length::fromMetres(1),
                                Slope::fromRunPerRise(3))
                     .squareMetres(),
@@ -48,6 +47,25 @@ TEST(Geometry, CrownedSectionAndWedgeFace) {
     EXPECT_NEAR((face * Length::fromCentimetres(15)).cubicMetres(), 17.1, 0.05);
     silo.filling = FillingWay::lifts;
     EXPECT_NEAR(workingArea(silo, Length::fromMetres(3)).squareMetres(), 600, 1e-9);
+}
+
+// Derived by arithmetic, and against slices: 30 x 60 m, 4 m high, sides 1:3.
+TEST(PublishedVolumes, PileVolume) {
+    const auto pile = [](double height) {
+        return pileVolume(Length::fromMetres(30), Length::fromMetres(60), Length::fromMetres(height),
+                          Slope::fromRunPerRise(3))
+            .cubicMetres();
+    };
+    EXPECT_NEAR(pile(4), 3648, 1e-9);
+    for (const double height : {0.5, 2.0, 4.5}) {
+        constexpr int kSlices = 10'000;
+        double sum = 0;
+        for (int i = 0; i < kSlices; ++i) {
+            const double z = (i + 0.5) * height / kSlices;
+            sum += (30 - 6 * z) * (60 - 6 * z) * height / kSlices;
+        }
+        EXPECT_NEAR(pile(height), sum, 1e-5 * sum);
+    }
 }
 
 }  // namespace
