@@ -84,6 +84,13 @@ std::optional<QString> sentenceOf(const AdviceState& state, const Speech& speech
            joined(effectOf(state, *said), speech, comma);
 }
 
+std::optional<QString> silenceOf(const AdviceState& state, const density::Readings& readings,
+                                 const Speech& speech) {
+    if (readings.layer.reason) return speech.say(*readings.layer.reason);
+    if (!state.advice || state.advice->chosen != 0) return std::nullopt;
+    return joined(state.advice->says, speech, QStringLiteral(", "));
+}
+
 entries::AdviceDecided decisionOn(const AdviceState& state, farm::SiloId silo, AdviceDecision decision) {
     const advice::Candidate* said = state.said();
     if (said == nullptr) throw std::logic_error("no advice is being said");

@@ -35,6 +35,11 @@ struct AdviceState {
 /// What to do, then effect and cost; none while silent.
 [[nodiscard]] std::optional<QString> sentenceOf(const AdviceState& state, const Speech& speech);
 
+/// Why nothing is to be changed: all is well, or nothing at hand helps, or too little is known; none while a
+/// change is being weighed.
+[[nodiscard]] std::optional<QString> silenceOf(const AdviceState& state, const density::Readings& readings,
+                                               const Speech& speech);
+
 /// For the journal; the state must have something said (std::logic_error).
 [[nodiscard]] entries::AdviceDecided decisionOn(const AdviceState& state, farm::SiloId silo,
                                                 entries::AdviceDecision decision);

@@ -155,7 +155,7 @@ void FillPage::decide(entries::AdviceDecision decision) {
     if (isDecided(season(), *m_silo, m_advice.voice, m_desk.now())) return;
     propose(decisionOn(m_advice, *m_silo, decision),
             {.truck = std::nullopt, .move = std::nullopt, .name = [] { return tr("The decision"); }});
-    m_adviceLine->setAdvice(std::nullopt);
+    m_adviceLine->setSilent(std::nullopt);
 }
 
 void FillPage::recordShownAdvice(Instant now) {

@@ -274,10 +274,10 @@ void FillPage::refreshAdvice(const density::Readings& readings) {
     m_advice = adviceAt(season(), readings, m_advice.voice);
     const Instant now = readings.rolling.at;
     if (m_advice.said() == nullptr || isDecided(season(), *m_silo, m_advice.voice, now)) {
-        m_adviceLine->setAdvice(std::nullopt);
+        m_adviceLine->setSilent(silenceOf(m_advice, readings, speech()));
         return;
     }
-    m_adviceLine->setAdvice(sentenceOf(m_advice, speech()));
+    m_adviceLine->setAdvice(*sentenceOf(m_advice, speech()));
     recordShownAdvice(now);
 }
 

@@ -26,13 +26,20 @@ AdviceLine::AdviceLine(const settings::Appearance& appearance, QWidget* parent)
     refresh();
 }
 
-void AdviceLine::setAdvice(const std::optional<QString>& sentence) {
-    m_advice = sentence;
+void AdviceLine::setAdvice(const QString& sentence) {
+    m_text = sentence;
+    m_toDecide = true;
+    refresh();
+}
+
+void AdviceLine::setSilent(const std::optional<QString>& why) {
+    m_text = why;
+    m_toDecide = false;
     refresh();
 }
 
 void AdviceLine::refresh() {
-    m_sentence->setText(m_advice.value_or(tr("No advice now.")));
+    m_sentence->setText(m_text.value_or(tr("No advice now.")));
     m_accept->setText(tr("Do it"));
     m_accept->setAccessibleDescription(tr("Record that the advice is followed"));
     m_decline->setText(tr("Not now"));
@@ -45,7 +52,7 @@ void AdviceLine::refresh() {
         QSizePolicy policy = button->sizePolicy();
         policy.setRetainSizeWhenHidden(true);
         button->setSizePolicy(policy);
-        button->setVisible(m_advice.has_value());
+        button->setVisible(m_toDecide);
     }
     setAccessibleName(tr("Advice"));
     setAccessibleDescription(m_sentence->text());

@@ -18,7 +18,10 @@ class AdviceLine final : public QFrame {
   public:
     explicit AdviceLine(const settings::Appearance& appearance, QWidget* parent = nullptr);
 
-    void setAdvice(const std::optional<QString>& sentence);
+    /// One sentence that can be accepted or declined.
+    void setAdvice(const QString& sentence);
+    /// Nothing to decide; why, where that is known.
+    void setSilent(const std::optional<QString>& why);
 
   signals:
     void accepted();
@@ -31,7 +34,8 @@ class AdviceLine final : public QFrame {
     void refresh();
 
     const settings::Appearance& m_appearance;
-    std::optional<QString> m_advice;
+    std::optional<QString> m_text;
+    bool m_toDecide = false;
     QLabel* m_sentence;
     QPushButton* m_accept;
     QPushButton* m_decline;

@@ -51,8 +51,11 @@ TEST_F(Lines, AdviceIsTakenOrDeclined) {
     for (QPushButton* button : buttons) QTest::mouseClick(button, Qt::LeftButton);
     EXPECT_EQ(accepted.count(), 1);
     EXPECT_EQ(declined.count(), 1);
-    line.setAdvice(std::nullopt);
+    line.setSilent(std::nullopt);
     EXPECT_FALSE(line.accessibleDescription().isEmpty());
+    line.setSilent(QStringLiteral("Packing keeps up."));
+    EXPECT_EQ(line.accessibleDescription(), QStringLiteral("Packing keeps up."));
+    EXPECT_FALSE(buttons.at(0)->isVisible());
 }
 
 TEST_F(Lines, EveryCautionNamesItsSource) {
