@@ -29,7 +29,7 @@ void writeWorking(JsonWriter& json, const density::Estimate& estimate, const wor
             .member("text", inWords(step.what, style))
             .member("formula", step.formula)
             .member("source", step.source.citation)
-            .member("evidence", toText(step.source.evidence))
+            .member("evidence", enumText(step.source.evidence))
             .endObject();
     }
     json.endArray();
@@ -40,16 +40,16 @@ void writeYardsticks(JsonWriter& json, const density::Yardsticks& yardsticks) {
     json.key("mass_rules").beginArray();
     for (const density::MassYardstick& mass : yardsticks.massRules) {
         json.beginObject()
-            .member("rule", packing::toText(mass.rule))
+            .member("rule", enumText(mass.rule))
             .member("asked_kg", mass.asked.kilograms())
-            .member("verdict", toText(mass.verdict))
+            .member("verdict", enumText(mass.verdict))
             .endObject();
     }
     json.endArray()
         .member("passes", yardsticks.passes)
-        .member("passes_verdict", toText(yardsticks.passesVerdict))
-        .member("saturation_verdict", toText(yardsticks.saturationVerdict))
-        .member("target_verdict", toText(yardsticks.targetVerdict))
+        .member("passes_verdict", enumText(yardsticks.passesVerdict))
+        .member("saturation_verdict", enumText(yardsticks.saturationVerdict))
+        .member("target_verdict", enumText(yardsticks.targetVerdict))
         .endObject();
 }
 
@@ -65,13 +65,14 @@ void printYardsticks(const density::Yardsticks& yardsticks, const Answer& answer
     answer.out << "\nThe trade's yardsticks\n";
     for (const density::MassYardstick& mass : yardsticks.massRules) {
         answer.out << "  Packing mass " << inWords(yardsticks.massPacking.amount(), style) << "; "
-                   << packing::toText(mass.rule) << " asks for " << inWords(mass.asked.amount(), style)
-                   << ": " << toText(mass.verdict) << '\n';
+                   << enumText(mass.rule) << " asks for " << inWords(mass.asked.amount(), style) << ": "
+                   << enumText(mass.verdict) << '\n';
     }
     answer.out << "  Passes " << inWords(yardsticks.passes, style) << "; at least "
-               << inWords(packing::kLeastPasses, style) << " asked for: " << toText(yardsticks.passesVerdict)
-               << "\n  Full pores: " << toText(yardsticks.saturationVerdict)
-               << "\n  Target: " << toText(yardsticks.targetVerdict) << '\n';
+               << inWords(packing::kLeastPasses, style)
+               << " asked for: " << enumText(yardsticks.passesVerdict)
+               << "\n  Full pores: " << enumText(yardsticks.saturationVerdict)
+               << "\n  Target: " << enumText(yardsticks.targetVerdict) << '\n';
 }
 
 void printWorking(const density::Estimate& estimate, const Answer& answer) {
@@ -79,7 +80,7 @@ void printWorking(const density::Estimate& estimate, const Answer& answer) {
     for (const density::WorkingStep& step : estimate.working) {
         answer.out << "  " << inWords(step.what, answer.style) << "\n      " << step.formula;
         if (!step.source.citation.empty()) answer.out << "; " << step.source.citation;
-        answer.out << " [" << toText(step.source.evidence) << "]\n";
+        answer.out << " [" << enumText(step.source.evidence) << "]\n";
     }
 }
 
@@ -121,7 +122,7 @@ void printEstimate(const density::Estimate& estimate, std::size_t tractors, bool
     printLine(answer.out, "Porosity", bandInWords(estimate.porosity, style));
     printLine(answer.out, "Target",
               inWords(estimate.target.density.amount(), style) + ", set by " +
-                  std::string{toText(estimate.target.governs)} + "; chance of reaching it " +
+                  std::string{enumText(estimate.target.governs)} + "; chance of reaching it " +
                   inWords(estimate.chance.amount(), style));
     printLine(answer.out, "Packing",
               inWords(packing.allTime.amount(), style) + ", packing factor (US) " +

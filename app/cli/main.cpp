@@ -130,12 +130,12 @@ int complain(Status status, std::string line) {
 
 int execute(const Request& request) {
     Answer answer{.out = std::cout, .json = request.answer.json};
-    if (request.answer.units == "us") {
-        answer.style.units = UnitSystem::us;
-    } else if (request.answer.units != "metric") {
+    const auto units = enumFromText<UnitSystem>(request.answer.units);
+    if (!units) {
         return complain(Status::misused,
                         "--units: \"" + request.answer.units + "\" is not known: use metric or us");
     }
+    answer.style.units = *units;
     if (const Outcome outcome = request.run(answer); !outcome) {
         return complain(outcome.error().status, outcome.error().line);
     }

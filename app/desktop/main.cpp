@@ -76,7 +76,7 @@ tl::expected<Arguments, QString> readArguments(const QApplication& application) 
         if (arguments.size.isEmpty()) return tl::unexpected{tr("--size is width x height, as 1280x800")};
     }
     if (parser.isSet(look)) {
-        const auto named = settings::lookFromText(parser.value(look));
+        const auto named = enumFromText<settings::Look>(parser.value(look).toStdString());
         if (!named) return tl::unexpected{tr("--theme is light, dark or outdoor")};
         arguments.settings.look = *named;
     }
@@ -87,9 +87,9 @@ tl::expected<Arguments, QString> readArguments(const QApplication& application) 
         }
     }
     if (parser.isSet(units)) {
-        const QString system = parser.value(units);
-        if (system != u"metric" && system != u"us") return tl::unexpected{tr("--units is metric or us")};
-        arguments.settings.units = system == u"us" ? UnitSystem::us : UnitSystem::metric;
+        const auto named = enumFromText<UnitSystem>(parser.value(units).toStdString());
+        if (!named) return tl::unexpected{tr("--units is metric or us")};
+        arguments.settings.units = *named;
     }
     if (parser.isSet(at)) {
         arguments.at = instantFromIso8601(parser.value(at).toStdString());

@@ -19,6 +19,17 @@ constexpr auto kLanguageKey = "language";
 constexpr auto kLookKey = "look";
 constexpr auto kAuthorKey = "author";
 
+template <NamedEnum E>
+QString named(E choice) {
+    const std::string_view text = enumText(choice);
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+template <NamedEnum E>
+std::optional<E> keptChoice(const QSettings& kept, const char* key) {
+    return enumFromText<E>(kept.value(QLatin1String{key}).toString().toStdString());
+}
+
 QAction* addChoice(QMenu* menu, QActionGroup* group, bool chosen) {
     QAction* action = menu->addAction(QString{});
     action->setCheckable(true);
@@ -32,20 +43,18 @@ QAction* addChoice(QMenu* menu, QActionGroup* group, bool chosen) {
 WindowSettings readSettings() {
     const QSettings kept;
     WindowSettings settings;
-    if (kept.value(QLatin1String{kUnitsKey}).toString() == u"us") settings.units = UnitSystem::us;
+    settings.units = keptChoice<UnitSystem>(kept, kUnitsKey).value_or(settings.units);
     settings.language = kept.value(QLatin1String{kLanguageKey}, settings.language).toString();
-    settings.look = settings::lookFromText(kept.value(QLatin1String{kLookKey}).toString())
-                        .value_or(settings::Look::light);
+    settings.look = keptChoice<settings::Look>(kept, kLookKey).value_or(settings.look);
     settings.author = kept.value(QLatin1String{kAuthorKey}).toString();
     return settings;
 }
 
 void writeSettings(const WindowSettings& settings) {
     QSettings kept;
-    kept.setValue(QLatin1String{kUnitsKey},
-                  settings.units == UnitSystem::us ? QStringLiteral("us") : QStringLiteral("metric"));
+    kept.setValue(QLatin1String{kUnitsKey}, named(settings.units));
     kept.setValue(QLatin1String{kLanguageKey}, settings.language);
-    kept.setValue(QLatin1String{kLookKey}, settings::toText(settings.look));
+    kept.setValue(QLatin1String{kLookKey}, named(settings.look));
     kept.setValue(QLatin1String{kAuthorKey}, settings.author);
 }
 

@@ -1,5 +1,8 @@
 #pragma once
 
+#include "core/base/enum_text.h"
+
+#include <array>
 #include <cstdint>
 #include <string_view>
 
@@ -14,20 +17,8 @@ enum class Evidence : std::uint8_t {
     assumed,         ///< ours
 };
 
-[[nodiscard]] constexpr std::string_view toText(Evidence evidence) noexcept {
-    switch (evidence) {
-        case Evidence::published:
-            return "published";
-        case Evidence::fromMemory:
-            return "fromMemory";
-        case Evidence::derived:
-            return "derived";
-        case Evidence::commonPractice:
-            return "commonPractice";
-        case Evidence::assumed:
-            return "assumed";
-    }
-    return {};
+constexpr std::array<std::string_view, 5> enumTexts(Evidence /*evidence*/) noexcept {
+    return {"published", "fromMemory", "derived", "commonPractice", "assumed"};
 }
 
 /// Where a number comes from, as a reader would look it up. Citations are names and are never translated.

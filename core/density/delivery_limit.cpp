@@ -29,18 +29,6 @@ double strengthOfShares(const Situation& situation) {
 
 }  // namespace
 
-std::string_view toText(DeliveryLimit::Outcome outcome) noexcept {
-    switch (outcome) {
-        case DeliveryLimit::Outcome::limited:
-            return "limited";
-        case DeliveryLimit::Outcome::anyDelivery:
-            return "anyDelivery";
-        case DeliveryLimit::Outcome::nothingPacks:
-            return "nothingPacks";
-    }
-    return {};
-}
-
 Result<DeliveryLimit> deliveryLimit(const Situation& situation, const Options& options, Chance wanted) {
     using Outcome = DeliveryLimit::Outcome;
     if (const auto checked = check(situation, options); !checked) return tl::unexpected{checked.error()};

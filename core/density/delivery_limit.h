@@ -2,6 +2,7 @@
 
 #include "core/density/situation.h"
 
+#include <array>
 #include <cstdint>
 #include <string_view>
 
@@ -19,7 +20,9 @@ struct DeliveryLimit {
     AsFedRate rate;
     PackingFactor required;  ///< 0 where no packing is needed
 };
-[[nodiscard]] std::string_view toText(DeliveryLimit::Outcome outcome) noexcept;
+constexpr std::array<std::string_view, 3> enumTexts(DeliveryLimit::Outcome /*outcome*/) noexcept {
+    return {"limited", "anyDelivery", "nothingPacks"};
+}
 
 /// The delivery at which the chance of the target falls to `wanted` (0.01 to 0.99; 0.5 is the median at the
 /// target). From density * exp(-z sigma) = target the packing factor P, and C = 60 DM (S / (L P))^2 [t/h], S

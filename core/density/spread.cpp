@@ -19,40 +19,6 @@ double square(double x) {
 
 }  // namespace
 
-std::string_view toText(Reading reading) noexcept {
-    switch (reading) {
-        case Reading::silo:
-            return "silo";
-        case Reading::day:
-            return "day";
-        case Reading::layer:
-            return "layer";
-        case Reading::core:
-            return "core";
-    }
-    return {};
-}
-
-std::string_view toText(SpreadPart part) noexcept {
-    switch (part) {
-        case SpreadPart::site:
-            return "site";
-        case SpreadPart::silo:
-            return "silo";
-        case SpreadPart::face:
-            return "face";
-        case SpreadPart::place:
-            return "place";
-        case SpreadPart::ordinaryInputs:
-            return "ordinaryInputs";
-        case SpreadPart::inputsBeyondOrdinary:
-            return "inputsBeyondOrdinary";
-        case SpreadPart::depthSlope:
-            return "depthSlope";
-    }
-    return {};
-}
-
 double SpreadParts::total() const noexcept {
     return std::accumulate(m_variance.begin(), m_variance.end(), 0.0);
 }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/enum_text.h"
 #include "core/quantity/geometry.h"
 
 #include <array>
@@ -16,7 +17,9 @@ enum class Reading : std::uint8_t {
     layer,  ///< the layer under way: and place
     core,   ///< a single core at a face: and face, and the spot within the layer
 };
-[[nodiscard]] std::string_view toText(Reading reading) noexcept;
+constexpr std::array<std::string_view, 4> enumTexts(Reading /*reading*/) noexcept {
+    return {"silo", "day", "layer", "core"};
+}
 
 /// Where the spread of a reading comes from.
 enum class SpreadPart : std::uint8_t {
@@ -29,7 +32,9 @@ enum class SpreadPart : std::uint8_t {
     depthSlope,            ///< the regression's slope with depth
 };
 inline constexpr std::size_t kSpreadParts = 7;
-[[nodiscard]] std::string_view toText(SpreadPart part) noexcept;
+constexpr std::array<std::string_view, 7> enumTexts(SpreadPart /*spreadpart*/) noexcept {
+    return {"site", "silo", "face", "place", "ordinaryInputs", "inputsBeyondOrdinary", "depthSlope"};
+}
 
 /// Variances of ln(density) by part; they add up to the band's.
 class SpreadParts final {

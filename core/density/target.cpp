@@ -2,18 +2,6 @@
 
 namespace treadwell::density {
 
-std::string_view toText(Governs governs) noexcept {
-    switch (governs) {
-        case Governs::minimum:
-            return "minimum";
-        case Governs::porosity:
-            return "porosity";
-        case Governs::saturation:
-            return "saturation";
-    }
-    return {};
-}
-
 Target targetFor(const TargetRule& rule, DryMatter dryMatter, crop::Crop crop) {
     const auto solids = crop::Solids::fromOrganicMatter(crop::factsOf(crop).organicMatter);
     Target target;

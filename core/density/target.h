@@ -3,6 +3,7 @@
 #include "core/crop/crop.h"
 #include "core/density/limit.h"
 
+#include <array>
 #include <cstdint>
 #include <optional>
 #include <string_view>
@@ -18,7 +19,9 @@ struct TargetRule {
 
 /// Which of the three sets the target.
 enum class Governs : std::uint8_t { minimum, porosity, saturation };
-[[nodiscard]] std::string_view toText(Governs governs) noexcept;
+constexpr std::array<std::string_view, 3> enumTexts(Governs /*governs*/) noexcept {
+    return {"minimum", "porosity", "saturation"};
+}
 
 struct Target {
     DryDensity density;

@@ -65,18 +65,6 @@ bool disagreeing(const Yardsticks& yardsticks) {
 
 }  // namespace
 
-std::string_view toText(Verdict verdict) noexcept {
-    switch (verdict) {
-        case Verdict::reached:
-            return "reached";
-        case Verdict::missed:
-            return "missed";
-        case Verdict::unknown:
-            return "unknown";
-    }
-    return {};
-}
-
 Yardsticks yardsticksFor(const Situation& situation, DryDensity median, bool saturated,
                          const Target& target) {
     Yardsticks yardsticks;

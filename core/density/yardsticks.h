@@ -3,6 +3,7 @@
 #include "core/density/situation.h"
 #include "core/packing/mass_rules.h"
 
+#include <array>
 #include <optional>
 #include <string_view>
 #include <vector>
@@ -12,7 +13,9 @@ namespace treadwell::density {
 /// What a yardstick says of the packing. Reached is no permission: it only means that this yardstick asks for
 /// no more.
 enum class Verdict : std::uint8_t { reached, missed, unknown };
-[[nodiscard]] std::string_view toText(Verdict verdict) noexcept;
+constexpr std::array<std::string_view, 3> enumTexts(Verdict /*verdict*/) noexcept {
+    return {"reached", "missed", "unknown"};
+}
 
 struct MassYardstick {
     packing::MassRule rule;

@@ -46,19 +46,10 @@ const MassRuleFacts& factsOf(MassRule rule) {
     throw std::logic_error("a packing-mass rule without facts");
 }
 
-std::string_view toText(MassRule rule) {
-    return factsOf(rule).name;
-}
-
-std::optional<MassRule> massRuleFromText(std::string_view name) noexcept {
-    for (const MassRuleFacts& facts : kRules) {
-        if (facts.name == name) return facts.rule;
-    }
-    return std::nullopt;
-}
-
-std::string_view toText(Basis basis) noexcept {
-    return basis == Basis::asFed ? "asFed" : "dryMatter";
+std::array<std::string_view, 5> enumTexts(MassRule /*rule*/) noexcept {
+    std::array<std::string_view, kRules.size()> texts;
+    for (std::size_t i = 0; i < kRules.size(); ++i) texts[i] = kRules[i].name;
+    return texts;
 }
 
 MachineMass requiredMass(const MassRuleFacts& rule, AsFedRate delivery, DryMatter dryMatter) noexcept {

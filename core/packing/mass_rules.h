@@ -3,8 +3,8 @@
 #include "core/base/source.h"
 #include "core/quantity/relations.h"
 
+#include <array>
 #include <cstdint>
-#include <optional>
 #include <span>
 #include <string_view>
 
@@ -27,9 +27,10 @@ struct MassRuleFacts {
 
 [[nodiscard]] std::span<const MassRuleFacts> massRules() noexcept;
 [[nodiscard]] const MassRuleFacts& factsOf(MassRule rule);
-[[nodiscard]] std::string_view toText(MassRule rule);
-[[nodiscard]] std::optional<MassRule> massRuleFromText(std::string_view name) noexcept;
-[[nodiscard]] std::string_view toText(Basis basis) noexcept;
+[[nodiscard]] std::array<std::string_view, 5> enumTexts(MassRule rule) noexcept;
+constexpr std::array<std::string_view, 2> enumTexts(Basis /*basis*/) noexcept {
+    return {"asFed", "dryMatter"};
+}
 
 /// The machine mass that `rule` asks for at a delivery of 0 or more.
 [[nodiscard]] MachineMass requiredMass(const MassRuleFacts& rule, AsFedRate delivery,

@@ -1,7 +1,9 @@
 #pragma once
 
+#include "core/base/enum_text.h"
 #include "core/base/error.h"
 
+#include <array>
 #include <span>
 #include <string>
 #include <string_view>
@@ -9,6 +11,10 @@
 namespace treadwell {
 
 enum class UnitSystem : std::uint8_t { metric, us };
+
+constexpr std::array<std::string_view, 2> enumTexts(UnitSystem /*system*/) noexcept {
+    return {"metric", "us"};
+}
 
 /// One unit of a dimension: `value in SI = value * factor`.
 struct Unit {

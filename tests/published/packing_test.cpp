@@ -38,7 +38,7 @@ TEST(PublishedMassRules, OneDeliveryUnderEach) {
     for (const auto& row : rows) {
         const MachineMass asked =
             requiredMass(factsOf(row.rule), AsFedRate::fromTonnesPerHour(60), DryMatter::fromPercent(33));
-        EXPECT_NEAR(asked.tonnes(), row.tonnes, 0.05) << toText(row.rule);
+        EXPECT_NEAR(asked.tonnes(), row.tonnes, 0.05) << enumText(row.rule);
     }
 }
 

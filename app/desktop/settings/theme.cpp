@@ -139,25 +139,6 @@ QString styleSheetOf(const Theme& theme) {
 
 }  // namespace
 
-QString toText(Look look) {
-    switch (look) {
-        case Look::light:
-            return QStringLiteral("light");
-        case Look::dark:
-            return QStringLiteral("dark");
-        case Look::outdoor:
-            break;
-    }
-    return QStringLiteral("outdoor");
-}
-
-std::optional<Look> lookFromText(const QString& text) {
-    for (const Look look : {Look::light, Look::dark, Look::outdoor}) {
-        if (text == toText(look)) return look;
-    }
-    return std::nullopt;
-}
-
 Theme themeOf(Look look) {
     Theme theme = look == Look::light ? lightTheme() : look == Look::dark ? darkTheme() : outdoorTheme();
     theme.palette = paletteOf(theme);

@@ -1,10 +1,13 @@
 #pragma once
 
+#include "core/base/enum_text.h"
+
 #include <QColor>
 #include <QPalette>
 #include <QString>
+#include <array>
 #include <cstdint>
-#include <optional>
+#include <string_view>
 
 class QApplication;
 
@@ -12,8 +15,10 @@ namespace treadwell::settings {
 
 /// Outdoor is pure black on white, bold, without tints: in full sun a 4.5:1 grey falls below 2:1.
 enum class Look : std::uint8_t { light, dark, outdoor };
-[[nodiscard]] QString toText(Look look);
-[[nodiscard]] std::optional<Look> lookFromText(const QString& text);
+
+constexpr std::array<std::string_view, 3> enumTexts(Look /*look*/) noexcept {
+    return {"light", "dark", "outdoor"};
+}
 
 /// The colours and weights of one look. Text reaches 7:1 on its ground, lines and marks 3:1; what differs by
 /// colour differs by pattern or label too. The plot colours are those of Okabe & Ito 2008 (Color Universal

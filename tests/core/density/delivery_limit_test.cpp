@@ -63,9 +63,9 @@ TEST(DeliveryLimit, NamesTheFieldThatIsWrong) {
 }
 
 TEST(DeliveryLimit, OutcomesHaveNames) {
-    EXPECT_EQ(toText(DeliveryLimit::Outcome::limited), "limited");
-    EXPECT_EQ(toText(DeliveryLimit::Outcome::anyDelivery), "anyDelivery");
-    EXPECT_EQ(toText(DeliveryLimit::Outcome::nothingPacks), "nothingPacks");
+    EXPECT_EQ(enumText(DeliveryLimit::Outcome::limited), "limited");
+    EXPECT_EQ(enumText(DeliveryLimit::Outcome::anyDelivery), "anyDelivery");
+    EXPECT_EQ(enumText(DeliveryLimit::Outcome::nothingPacks), "nothingPacks");
 }
 
 }  // namespace

@@ -58,12 +58,12 @@ TEST(Spread, TheLargestPartIsNamed) {
 TEST(Spread, NamesAreDistinct) {
     std::set<std::string_view> names;
     for (std::size_t i = 0; i < kSpreadParts; ++i) {
-        const std::string_view name = toText(static_cast<SpreadPart>(i));
+        const std::string_view name = enumText(static_cast<SpreadPart>(i));
         EXPECT_FALSE(name.empty());
         EXPECT_TRUE(names.insert(name).second);
     }
     for (const Reading reading : {Reading::silo, Reading::day, Reading::layer, Reading::core}) {
-        EXPECT_FALSE(toText(reading).empty());
+        EXPECT_FALSE(enumText(reading).empty());
     }
 }
 

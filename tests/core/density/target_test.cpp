@@ -41,9 +41,9 @@ TEST(Limit, ALayerIsItsBracketTimesTheFactorUpToTheLimit) {
 }
 
 TEST(Target, WhatGovernsHasAName) {
-    EXPECT_EQ(toText(Governs::minimum), "minimum");
-    EXPECT_EQ(toText(Governs::porosity), "porosity");
-    EXPECT_EQ(toText(Governs::saturation), "saturation");
+    EXPECT_EQ(enumText(Governs::minimum), "minimum");
+    EXPECT_EQ(enumText(Governs::porosity), "porosity");
+    EXPECT_EQ(enumText(Governs::saturation), "saturation");
 }
 
 }  // namespace

@@ -17,7 +17,7 @@ TEST(Yardsticks, EachRuleHasItsOwnVerdict) {
     // 120 t/h at 35 % DM: 48, 40 and 30 t by the fresh rules, 16.8 and 14 t by the French ones.
     for (const MassYardstick& mass : yardsticks.massRules) {
         const bool dry = packing::factsOf(mass.rule).basis == packing::Basis::dryMatter;
-        EXPECT_EQ(mass.verdict, dry ? Verdict::reached : Verdict::missed) << packing::toText(mass.rule);
+        EXPECT_EQ(mass.verdict, dry ? Verdict::reached : Verdict::missed) << enumText(mass.rule);
     }
     EXPECT_TRUE(yardsticks.disagree);
 }
@@ -60,9 +60,9 @@ TEST(Yardsticks, NoDisagreementWhereAllAreReached) {
 }
 
 TEST(Yardsticks, VerdictsHaveNames) {
-    EXPECT_EQ(toText(Verdict::reached), "reached");
-    EXPECT_EQ(toText(Verdict::missed), "missed");
-    EXPECT_EQ(toText(Verdict::unknown), "unknown");
+    EXPECT_EQ(enumText(Verdict::reached), "reached");
+    EXPECT_EQ(enumText(Verdict::missed), "missed");
+    EXPECT_EQ(enumText(Verdict::unknown), "unknown");
 }
 
 }  // namespace

@@ -7,11 +7,11 @@ namespace {
 
 TEST(MassRules, EveryRuleIsReadBackFromItsNameAndNamesItsSource) {
     for (const MassRuleFacts& facts : massRules()) {
-        EXPECT_EQ(toText(facts.rule), facts.name);
-        EXPECT_EQ(massRuleFromText(facts.name), facts.rule);
+        EXPECT_EQ(enumText(facts.rule), facts.name);
+        EXPECT_EQ(enumFromText<MassRule>(facts.name), facts.rule);
         EXPECT_FALSE(facts.source.citation.empty());
     }
-    EXPECT_FALSE(massRuleFromText("england"));
+    EXPECT_FALSE(enumFromText<MassRule>("england"));
 }
 
 TEST(MassRules, OnlyTheDryBasisDependsOnDryMatter) {
@@ -22,8 +22,8 @@ TEST(MassRules, OnlyTheDryBasisDependsOnDryMatter) {
         EXPECT_EQ(same, facts.basis == Basis::asFed) << facts.name;
         EXPECT_EQ(requiredMass(facts, AsFedRate{}, DryMatter::fromPercent(30)), MachineMass{});
     }
-    EXPECT_EQ(toText(Basis::asFed), "asFed");
-    EXPECT_EQ(toText(Basis::dryMatter), "dryMatter");
+    EXPECT_EQ(enumText(Basis::asFed), "asFed");
+    EXPECT_EQ(enumText(Basis::dryMatter), "dryMatter");
 }
 
 }  // namespace

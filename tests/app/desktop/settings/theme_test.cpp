@@ -49,7 +49,7 @@ TEST_P(EveryLook, KeepsTextAndGraphicsApartFromTheirGround) {
 }
 
 TEST_P(EveryLook, ReadsBackFromItsName) {
-    EXPECT_EQ(lookFromText(toText(GetParam())), GetParam());
+    EXPECT_EQ(enumFromText<Look>(enumText(GetParam())), GetParam());
 }
 
 INSTANTIATE_TEST_SUITE_P(Looks, EveryLook, testing::Values(Look::light, Look::dark, Look::outdoor));
@@ -64,7 +64,7 @@ TEST(Theme, IsPureBlackOnWhiteOutdoors) {
 }
 
 TEST(Theme, DoesNotKnowAnyOtherName) {
-    EXPECT_EQ(lookFromText(QStringLiteral("night")), std::nullopt);
+    EXPECT_EQ(enumFromText<Look>("night"), std::nullopt);
 }
 
 TEST(Theme, BringsItsOwnFont) {
