@@ -16,11 +16,7 @@ class Checks final {
   public:
     template <class V>
     Checks& hold(V value, V lowest, V highest, std::string field) {
-        if (m_held) {
-            if (auto held = within(value, lowest, highest, std::move(field)); !held) {
-                m_held = tl::unexpected{std::move(held.error())};
-            }
-        }
+        if (m_held) m_held = holdsWithin(value, lowest, highest, std::move(field));
         return *this;
     }
     void fault(Unexpected error) {

@@ -5,27 +5,18 @@
 
 namespace treadwell::entries {
 
-namespace {
-
-template <class Q>
-Result<void> holds(std::string field, Q value, Q lowest, Q highest) {
-    return within(value, lowest, highest, std::move(field)).map([](Q) {});
-}
-
-}  // namespace
-
 Result<void> validate(const SeasonStarted& entry) {
     if (entry.farm.empty()) return fail(Code::nameEmpty, "farm");
     return FarmZone::named(entry.zone).map([](const FarmZone&) {});
 }
 
 Result<void> validate(const Load& entry) {
-    return holds("mass", entry.mass, AsFedMass::fromTonnes(0.1), AsFedMass::fromTonnes(80));
+    return holdsWithin(entry.mass, AsFedMass::fromTonnes(0.1), AsFedMass::fromTonnes(80), "mass");
 }
 
 Result<void> validate(const DryMatterSample& entry) {
     if (auto range =
-            holds("dryMatter", entry.dryMatter, DryMatter::fromPercent(10), DryMatter::fromPercent(90));
+            holdsWithin(entry.dryMatter, DryMatter::fromPercent(10), DryMatter::fromPercent(90), "dryMatter");
         !range) {
         return range;
     }
@@ -39,11 +30,12 @@ Result<void> validate(const DryMatterSample& entry) {
 
 Result<void> validate(const TractorWork& entry) {
     if (entry.activity != farm::Activity::away && !entry.silo) return fail(Code::valueMissing, "silo");
-    return holds("packingShare", entry.packingShare, Share{}, Share::fromFraction(1));
+    return holdsWithin(entry.packingShare, Share{}, Share::fromFraction(1), "packingShare");
 }
 
 Result<void> validate(const LayerSeen& entry) {
-    return holds("thickness", entry.thickness, Length::fromCentimetres(2), Length::fromCentimetres(100));
+    return holdsWithin(entry.thickness, Length::fromCentimetres(2), Length::fromCentimetres(100),
+                       "thickness");
 }
 
 Result<void> validate(const HeightSurvey& entry) {
@@ -52,11 +44,11 @@ Result<void> validate(const HeightSurvey& entry) {
         const HeightReading& reading = entry.readings[i];
         const std::string place = "readings[" + std::to_string(i) + "].";
         const auto bounded = [&](const char* field, Length value, double metres) {
-            return holds(place + field, value, Length{}, Length::fromMetres(metres));
+            return holdsWithin(value, Length{}, Length::fromMetres(metres), place + field);
         };
-        if (auto along = bounded("along", reading.along, 500); !along) return along;
-        if (auto across = bounded("across", reading.across, 100); !across) return across;
-        if (auto height = bounded("height", reading.height, 12); !height) return height;
+        auto held = firstFailure(bounded("along", reading.along, 500), bounded("across", reading.across, 100),
+                                 bounded("height", reading.height, 12));
+        if (!held) return held;
     }
     return {};
 }
@@ -74,8 +66,8 @@ Result<void> validate(const DayClosed& entry) {
 Result<void> validate(const AdviceDecided& entry) {
     if (entry.advice.empty()) return fail(Code::nameEmpty, "advice");
     const auto highest = DryDensity::fromKilogramsPerCubicMetre(1500);
-    if (auto before = holds("before", entry.before, DryDensity{}, highest); !before) return before;
-    return holds("after", entry.after, DryDensity{}, highest);
+    return firstFailure(holdsWithin(entry.before, DryDensity{}, highest, "before"),
+                        holdsWithin(entry.after, DryDensity{}, highest, "after"));
 }
 
 }  // namespace treadwell::entries

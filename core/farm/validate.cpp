@@ -8,17 +8,6 @@ namespace treadwell::farm {
 
 namespace {
 
-template <class Q>
-Result<void> holds(std::string field, Q value, Q lowest, Q highest) {
-    return within(value, lowest, highest, std::move(field)).map([](Q) {});
-}
-
-template <class... More>
-Result<void> firstFailure(Result<void> result, More... more) {
-    ((result ? void(result = std::move(more)) : void()), ...);
-    return result;
-}
-
 Result<void> checkName(const std::string& name) {
     if (name.find_first_not_of(" \t") == std::string::npos) return fail(Code::nameEmpty, "name");
     return {};
@@ -37,13 +26,13 @@ Result<void> checkDuration(std::string field, Seconds value) {
 
 Result<void> validate(const Silo& silo) {
     const auto metres = [](double m) { return Length::fromMetres(m); };
-    auto ranges =
-        firstFailure(checkName(silo.name), holds("width", silo.width, metres(3), metres(100)),
-                     holds("length", silo.length, metres(5), metres(500)),
-                     holds("wallHeight", silo.wallHeight, metres(0.5), metres(8)),
-                     holds("rampSlope", silo.rampSlope, Slope::fromRunPerRise(2), Slope::fromRunPerRise(10)),
-                     holds("crown", silo.crown, metres(0), metres(2)),
-                     holds("plannedDepth", silo.plannedDepth, metres(0.3), silo.wallHeight + silo.crown));
+    auto ranges = firstFailure(
+        checkName(silo.name), holdsWithin(silo.width, metres(3), metres(100), "width"),
+        holdsWithin(silo.length, metres(5), metres(500), "length"),
+        holdsWithin(silo.wallHeight, metres(0.5), metres(8), "wallHeight"),
+        holdsWithin(silo.rampSlope, Slope::fromRunPerRise(2), Slope::fromRunPerRise(10), "rampSlope"),
+        holdsWithin(silo.crown, metres(0), metres(2), "crown"),
+        holdsWithin(silo.plannedDepth, metres(0.3), silo.wallHeight + silo.crown, "plannedDepth"));
     if (!ranges) return ranges;
     if (silo.rampEnds != 1 && silo.rampEnds != 2) {
         return fail(Code::valueOutOfRange, "rampEnds", std::int64_t{silo.rampEnds}, std::int64_t{1},
@@ -60,19 +49,20 @@ Result<void> validate(const Silo& silo) {
 Result<void> validate(const Tractor& tractor) {
     return firstFailure(
         checkName(tractor.name),
-        holds("mass", tractor.mass, MachineMass::fromTonnes(1), MachineMass::fromTonnes(60)),
-        holds("trackWidth", tractor.trackWidth, Length::fromMetres(0.3), Length::fromMetres(6)),
-        holds("speed", tractor.speed, Speed::fromKilometresPerHour(0.5), Speed::fromKilometresPerHour(20)),
-        holds("hourlyCost", tractor.hourlyCost.value_or(CostRate{}), CostRate{},
-              CostRate::fromPerHour(2000)));
+        holdsWithin(tractor.mass, MachineMass::fromTonnes(1), MachineMass::fromTonnes(60), "mass"),
+        holdsWithin(tractor.trackWidth, Length::fromMetres(0.3), Length::fromMetres(6), "trackWidth"),
+        holdsWithin(tractor.speed, Speed::fromKilometresPerHour(0.5), Speed::fromKilometresPerHour(20),
+                    "speed"),
+        holdsWithin(tractor.hourlyCost.value_or(CostRate{}), CostRate{}, CostRate::fromPerHour(2000),
+                    "hourlyCost"));
 }
 
 Result<void> validate(const Truck& truck) {
     return firstFailure(
         checkName(truck.name),
-        holds("usualLoad", truck.usualLoad, AsFedMass::fromTonnes(0.5), AsFedMass::fromTonnes(60)),
-        holds("boxVolume", truck.boxVolume.value_or(Volume::fromCubicMetres(1)), Volume::fromCubicMetres(1),
-              Volume::fromCubicMetres(150)));
+        holdsWithin(truck.usualLoad, AsFedMass::fromTonnes(0.5), AsFedMass::fromTonnes(60), "usualLoad"),
+        holdsWithin(truck.boxVolume.value_or(Volume::fromCubicMetres(1)), Volume::fromCubicMetres(1),
+                    Volume::fromCubicMetres(150), "boxVolume"));
 }
 
 Result<void> validate(const Field& field) {
@@ -83,12 +73,14 @@ Result<void> validate(const SiteRules& rules) {
     const auto density = [](double value) { return DryDensity::fromKilogramsPerCubicMetre(value); };
     const auto dry = [](double percent) { return DryMatter::fromPercent(percent); };
     return firstFailure(
-        holds("minimumDensity", rules.minimumDensity, density(100), density(400)),
-        holds("porosityGoal", rules.porosityGoal, Porosity::fromFraction(0.2), Porosity::fromFraction(0.6)),
-        holds("wantedChance", rules.wantedChance, Chance::fromPercent(5), Chance::fromPercent(99)),
-        holds("maximumLayer", rules.maximumLayer, Length::fromCentimetres(5), Length::fromCentimetres(40)),
-        holds("dryMatterHigh", rules.dryMatterHigh, dry(15), dry(70)),
-        holds("dryMatterLow", rules.dryMatterLow, dry(15), rules.dryMatterHigh),
+        holdsWithin(rules.minimumDensity, density(100), density(400), "minimumDensity"),
+        holdsWithin(rules.porosityGoal, Porosity::fromFraction(0.2), Porosity::fromFraction(0.6),
+                    "porosityGoal"),
+        holdsWithin(rules.wantedChance, Chance::fromPercent(5), Chance::fromPercent(99), "wantedChance"),
+        holdsWithin(rules.maximumLayer, Length::fromCentimetres(5), Length::fromCentimetres(40),
+                    "maximumLayer"),
+        holdsWithin(rules.dryMatterHigh, dry(15), dry(70), "dryMatterHigh"),
+        holdsWithin(rules.dryMatterLow, dry(15), rules.dryMatterHigh, "dryMatterLow"),
         checkDuration("sampleInterval", rules.sampleInterval), checkDuration("rateWindow", rules.rateWindow));
 }
 

@@ -4,6 +4,7 @@
 
 #include <cmath>
 #include <string>
+#include <utility>
 
 namespace treadwell {
 
@@ -26,6 +27,19 @@ template <class Q>
         return fail(Code::valueOutOfRange, std::move(field), value, lowest, highest);
     }
     return value;
+}
+
+/// The same, where only the failure matters.
+template <class V>
+[[nodiscard]] Result<void> holdsWithin(V value, V lowest, V highest, std::string field) {
+    return within(value, lowest, highest, std::move(field)).map([](V) {});
+}
+
+/// The first failure of several checks.
+template <class... More>
+[[nodiscard]] Result<void> firstFailure(Result<void> result, More... more) {
+    ((result ? void(result = std::move(more)) : void()), ...);
+    return result;
 }
 
 }  // namespace treadwell
