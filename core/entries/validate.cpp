@@ -21,7 +21,7 @@ Result<void> validate(const DryMatterSample& entry) {
         return range;
     }
     if (!entry.wet || !entry.dry) return {};
-    const DryMatter dish = DryMatter::fromFraction(entry.dry->si() / entry.wet->si());
+    const DryMatter dish = *entry.dry / *entry.wet;
     if (!(std::abs(dish.percent() - entry.dryMatter.percent()) < 0.05)) {
         return fail(Code::dishDisagrees, "dryMatter", entry.dryMatter.amount(), dish.amount());
     }

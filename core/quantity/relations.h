@@ -16,6 +16,9 @@ namespace treadwell {
 [[nodiscard]] constexpr AsFedMass operator/(DryMass mass, DryMatter dm) noexcept {
     return AsFedMass::fromSi(mass.si() / dm.si());
 }
+[[nodiscard]] constexpr DryMatter operator/(DryMass dry, AsFedMass mass) noexcept {
+    return DryMatter::fromSi(dry.si() / mass.si());
+}
 [[nodiscard]] constexpr DryDensity operator*(AsFedDensity density, DryMatter dm) noexcept {
     return DryDensity::fromSi(density.si() * dm.si());
 }

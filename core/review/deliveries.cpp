@@ -6,30 +6,20 @@ namespace treadwell::review {
 
 namespace {
 
+using season::Delivered;
 using season::LoadTipped;
 
-struct Sum {
-    std::int64_t loads = 0;
-    AsFedMass mass;
-    DryMass dry;
-
-    void add(const LoadTipped& load) {
-        ++loads;
-        mass += load.load.mass;
-        dry += load.dryMass();
+/// Loads, as fed, dry and the mass-weighted dry matter.
+void appendTo(std::vector<Cell>& row, const Delivered& sum) {
+    row.emplace_back(sum.loads);
+    row.emplace_back(sum.mass.amount());
+    row.emplace_back(sum.dry.amount());
+    if (const auto dryMatter = sum.dryMatter()) {
+        row.emplace_back(dryMatter->amount());
+    } else {
+        row.emplace_back();
     }
-    /// Loads, as fed, dry and the mass-weighted dry matter.
-    void appendTo(std::vector<Cell>& row) const {
-        row.emplace_back(loads);
-        row.emplace_back(mass.amount());
-        row.emplace_back(dry.amount());
-        if (mass > AsFedMass{}) {
-            row.emplace_back(DryMatter::fromFraction(dry.si() / mass.si()).amount());
-        } else {
-            row.emplace_back();
-        }
-    }
-};
+}
 
 std::vector<Column> columnsBy(Column first) {
     return {first,
@@ -44,8 +34,8 @@ template <class Key>
 Table tableBy(const DayView& view, std::string_view key, Column first,
               const std::function<Key(const LoadTipped&)>& keyOf,
               const std::function<Cell(const Key&)>& name) {
-    std::map<Key, Sum> sums;
-    Sum all;
+    std::map<Key, Delivered> sums;
+    Delivered all;
     for (const LoadTipped& load : view.day.loads) {
         if (load.at > view.until) continue;
         sums[keyOf(load)].add(load);
@@ -55,10 +45,10 @@ Table tableBy(const DayView& view, std::string_view key, Column first,
     for (const auto& [each, sum] : sums) {
         Cell shown = name(each);
         if (std::holds_alternative<std::monostate>(shown)) shown = Message{Code::reviewNotNamed, {}};
-        sum.appendTo(table.rows.emplace_back(std::vector<Cell>{std::move(shown)}));
+        appendTo(table.rows.emplace_back(std::vector<Cell>{std::move(shown)}), sum);
     }
     if (sums.size() > 1) {
-        all.appendTo(table.rows.emplace_back(std::vector<Cell>{Message{Code::reviewTotal, {}}}));
+        appendTo(table.rows.emplace_back(std::vector<Cell>{Message{Code::reviewTotal, {}}}), all);
     }
     return table;
 }

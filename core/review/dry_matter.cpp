@@ -22,19 +22,17 @@ Code wordOf(entries::DryMatterMethod method) {
 
 /// The mean by mass over the loads, and the samples on which they stand.
 void addMean(const DayView& view, Section& section) {
-    AsFedMass mass;
-    DryMass dry;
+    season::Delivered delivered;
     std::set<entries::EntryId> samples;
     for (const season::LoadTipped& load : view.day.loads) {
         if (load.at > view.until) continue;
-        mass += load.load.mass;
-        dry += load.dryMass();
+        delivered.add(load);
         if (load.sample) samples.insert(*load.sample);
     }
-    if (!(mass > AsFedMass{})) return;
-    section.blocks.emplace_back(Message{
-        Code::reviewMeanDryMatter,
-        {DryMatter::fromFraction(dry.si() / mass.si()).amount(), static_cast<std::int64_t>(samples.size())}});
+    const auto mean = delivered.dryMatter();
+    if (!mean) return;
+    section.blocks.emplace_back(
+        Message{Code::reviewMeanDryMatter, {mean->amount(), static_cast<std::int64_t>(samples.size())}});
 }
 
 }  // namespace

@@ -166,11 +166,7 @@ Delivered loadsOn(const Day& day, farm::SiloId silo, Instant now) {
     std::set<entries::EntryId> samples;
     for (const LoadTipped& load : day.loads) {
         if (load.load.silo != silo || load.at > now) continue;
-        if (delivered.loads == 0) delivered.first = load.at;
-        ++delivered.loads;
-        delivered.mass += load.load.mass;
-        delivered.dry += load.dryMass();
-        delivered.last = load.at;
+        delivered.add(load);
         if (load.sample) samples.insert(*load.sample);
     }
     delivered.samples = std::ssize(samples);
@@ -179,9 +175,17 @@ Delivered loadsOn(const Day& day, farm::SiloId silo, Instant now) {
 
 }  // namespace
 
+void Delivered::add(const LoadTipped& load) {
+    if (loads == 0) first = load.at;
+    ++loads;
+    mass += load.load.mass;
+    dry += load.dryMass();
+    last = load.at;
+}
+
 std::optional<DryMatter> Delivered::dryMatter() const noexcept {
     if (!(mass > AsFedMass{})) return std::nullopt;
-    return DryMatter::fromFraction(dry.si() / mass.si());
+    return dry / mass;
 }
 
 PackingIntensity Delivered::intensity() const noexcept {

@@ -92,6 +92,8 @@ struct Delivered {
     /// Of all tractors together; nothing without mass.
     [[nodiscard]] PackingIntensity intensity() const noexcept;
 
+    /// Counts a load that came after these; packing and samples are not its to know.
+    void add(const LoadTipped& load);
     /// Adds what was placed after this.
     Delivered& operator+=(const Delivered& later);
 

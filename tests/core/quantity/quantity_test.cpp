@@ -40,6 +40,7 @@ static_assert(!Multiplies<MachineMass, DryMatter>);
 // Right ones give the right dimension.
 static_assert(std::is_same_v<decltype(AsFedMass{} * DryMatter{}), DryMass>);
 static_assert(std::is_same_v<decltype(DryDensity{} / DryMatter{}), AsFedDensity>);
+static_assert(std::is_same_v<decltype(DryMass{} / AsFedMass{}), DryMatter>);
 static_assert(std::is_same_v<decltype(Length{} * Length{}), Area>);
 static_assert(std::is_same_v<decltype(AsFedMass{} / AsFedMass{}), double>);
 
