@@ -32,7 +32,6 @@ const char* phraseTemplate(Code code) {
         case Code::payloadUnreadable: return QT_TRANSLATE_NOOP("Phrase", "The entry's content cannot be read ({1})");
         case Code::payloadFieldMissing: return QT_TRANSLATE_NOOP("Phrase", "This field is missing: add it");
         case Code::payloadFieldWrong: return QT_TRANSLATE_NOOP("Phrase", "This field holds a value of the wrong sort: correct it");
-        case Code::kindUnknown: return QT_TRANSLATE_NOOP("Phrase", "\"{1}\" is no kind of entry that this version knows");
         case Code::targetMissing: return QT_TRANSLATE_NOOP("Phrase", "The entry that is meant, {1}, is not in this season");
         case Code::readingsMissing: return QT_TRANSLATE_NOOP("Phrase", "There are no readings: enter at least one");
         case Code::spanEmpty: return QT_TRANSLATE_NOOP("Phrase", "The end must lie after the begin, {1}");

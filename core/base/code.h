@@ -30,7 +30,6 @@ namespace treadwell {
     X(payloadUnreadable) \
     X(payloadFieldMissing) \
     X(payloadFieldWrong) \
-    X(kindUnknown) \
     X(targetMissing) \
     X(readingsMissing) \
     X(spanEmpty) \

@@ -18,8 +18,9 @@ class Reader {
         : m_season(season),
           m_silo(silo),
           m_now(now),
-          m_readings{
-              season::rollingAt(season, silo.id, now), packing::paceAt(season, silo.id, now), {}, {}, {}} {}
+          m_readings{season::rollingAt(season, silo.id, now), {}, {}, {}, {}} {
+        m_readings.pace = packing::paceAt(season, m_readings.rolling);
+    }
 
     Readings read() {
         readLayer(m_readings.layer);

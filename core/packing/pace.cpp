@@ -27,7 +27,9 @@ double variation(const std::vector<double>& gaps) {
 
 }  // namespace
 
-std::optional<Pace> paceAt(const season::Season& season, farm::SiloId silo, Instant now) {
+std::optional<Pace> paceAt(const season::Season& season, const season::Rolling& rolling) {
+    const farm::SiloId silo = rolling.silo;
+    const Instant now = rolling.at;
     const Instant midnight = season.zone().startOf(season.zone().dayOf(now));
     auto loads = season::loadsOf(season, silo, midnight, now + std::chrono::microseconds{1});
     if (std::ssize(loads) < kFewestPaceLoads) return std::nullopt;
@@ -51,7 +53,7 @@ std::optional<Pace> paceAt(const season::Season& season, farm::SiloId silo, Inst
     const double open = season::unpaused(season, silo, loads.back()->at, now).count();
     if (open > median) time += std::min(open, 3 * median);
 
-    for (const season::TractorNow& tractor : season::rollingAt(season, silo, now).tractors) {
+    for (const season::TractorNow& tractor : rolling.tractors) {
         if (tractor.silo == silo) pace.packing += tractor.packing.fraction();
     }
     pace.loads = std::ssize(gaps);

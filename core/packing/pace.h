@@ -16,12 +16,12 @@ struct Pace {
 inline constexpr std::int64_t kPaceLoads = 8;
 inline constexpr std::int64_t kFewestPaceLoads = 3;
 
-/// The pace at `now`, or none with fewer than three loads today.
+/// The pace of a silo at the moment of `rolling`, or none with fewer than three loads today.
 ///
 /// Delivery = mass of the last 8 loads of the day / the gaps before them; a gap counts at most three median
 /// gaps, the open gap since the last load counts once it is longer than the median; declared pauses are cut
 /// out. It follows a tractor that joins at once and a stop of the trucks within two gaps, where a
 /// time-constant lags (rule B4).
-[[nodiscard]] std::optional<Pace> paceAt(const season::Season& season, farm::SiloId silo, Instant now);
+[[nodiscard]] std::optional<Pace> paceAt(const season::Season& season, const season::Rolling& rolling);
 
 }  // namespace treadwell::packing

@@ -64,6 +64,8 @@ Seconds unpaused(const Season& season, farm::SiloId silo, Instant from, Instant 
     // Pauses may overlap (one for all, one for the silo): join them before they are cut out.
     std::vector<std::pair<Instant, Instant>> pauses;
     for (const auto& day : season.days()) {
+        // One that goes on stands in every day it reaches, with its own begin.
+        if (day->end <= from || day->begin >= to) continue;
         for (const PauseSpan& pause : day->pauses) {
             if (pause.silo && *pause.silo != silo) continue;
             pauses.emplace_back(pause.begin,

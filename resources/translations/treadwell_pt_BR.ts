@@ -128,10 +128,6 @@
         <translation>Este campo contém um valor do tipo errado: corrija-o</translation>
     </message>
     <message>
-        <source>&quot;{1}&quot; is no kind of entry that this version knows</source>
-        <translation>&quot;{1}&quot; não é um tipo de registro que esta versão conheça</translation>
-    </message>
-    <message>
         <source>The entry that is meant, {1}, is not in this season</source>
         <translation>O registro indicado, {1}, não está nesta safra</translation>
     </message>

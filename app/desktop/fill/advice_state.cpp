@@ -1,7 +1,5 @@
 #include "app/desktop/fill/advice_state.h"
 
-#include "core/advice/wording.h"
-
 #include <QStringList>
 #include <algorithm>
 #include <stdexcept>

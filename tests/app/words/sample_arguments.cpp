@@ -62,7 +62,6 @@ std::vector<Argument> sampleArguments(Code code) {
         case Code::payloadUnreadable: return {kText};
         case Code::payloadFieldMissing: return {};
         case Code::payloadFieldWrong: return {};
-        case Code::kindUnknown: return {kText};
         case Code::targetMissing: return {kText};
         case Code::readingsMissing: return {};
         case Code::spanEmpty: return {Argument{Instant{}}};

@@ -24,7 +24,8 @@ SeasonMaker loadsEvery(std::chrono::minutes gap, int count) {
 }
 
 std::optional<Pace> paceOf(const SeasonMaker& maker, const char* now) {
-    return paceAt(season::Season::fold(maker.entries), kBunker, at(now));
+    const auto season = season::Season::fold(maker.entries);
+    return paceAt(season, season::rollingAt(season, kBunker, at(now)));
 }
 
 TEST(Pace, EvenDeliveriesGiveTheirPlainRate) {
