@@ -1,5 +1,6 @@
 #include "core/farm/geometry.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace treadwell::farm {
@@ -8,6 +9,15 @@ Area workingArea(const Silo& silo, Length height) noexcept {
     if (silo.filling == FillingWay::lifts) return silo.width * silo.length;
     const double run = silo.rampSlope.runPerRise();
     return silo.width * (height * std::sqrt(1.0 + run * run));
+}
+
+Length rampHeight(const Silo& silo, Volume volume) noexcept {
+    const Volume oneMetreHigh = risingRampVolume(silo, Length::fromMetres(1));
+    return std::min(silo.plannedDepth, Length::fromMetres(std::sqrt(volume / oneMetreHigh)));
+}
+
+Volume risingRampVolume(const Silo& silo, Length height) noexcept {
+    return silo.width * height * (height * (silo.rampEnds * silo.rampSlope.runPerRise() / 2.0));
 }
 
 Volume levelVolume(const Silo& silo, Length height) noexcept {

@@ -9,6 +9,13 @@ namespace treadwell::farm {
 /// the ramp W * z * sqrt(1 + s^2) for the progressive wedge (s the run of the ramp for one of rise).
 [[nodiscard]] Area workingArea(const Silo& silo, Length height) noexcept;
 
+/// Height of the ramp of a wedge that holds `volume` (0 or more): sqrt(2V / (n*W*s)) until it reaches the
+/// planned depth, from where the ramp moves on at that height. n ramp ends share the volume.
+[[nodiscard]] Length rampHeight(const Silo& silo, Volume volume) noexcept;
+
+/// The inverse while the ramp still rises: n*W*s*z^2/2.
+[[nodiscard]] Volume risingRampVolume(const Silo& silo, Length height) noexcept;
+
 /// Volume of a level bunker with its ramps inside the length: W*H*(L - n*s*H/2).
 [[nodiscard]] Volume levelVolume(const Silo& silo, Length height) noexcept;
 

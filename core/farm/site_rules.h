@@ -6,6 +6,8 @@
 #include "core/quantity/geometry.h"
 #include "core/quantity/mass.h"
 
+#include <optional>
+
 namespace treadwell::farm {
 
 /// What the person in charge has set for this site: goals and limits that change what is computed or said.
@@ -18,11 +20,16 @@ struct SiteRules {
     DryMatter dryMatterHigh = DryMatter::fromPercent(36);
     Seconds sampleInterval = std::chrono::hours{1};  ///< a sample older than this is overdue
     Seconds rateWindow = std::chrono::minutes{60};   ///< of the delivery rate that is displayed
+    std::optional<DryDensity> fillingDensity;        ///< usual while filling; none: the minimum
+
+    /// What a ramp is taken to hold until its height is read; never the estimate itself.
+    [[nodiscard]] DryDensity usualFilling() const noexcept { return fillingDensity.value_or(minimumDensity); }
 
     template <class Visit, class Self>
     static void fields(Visit& visit, Self& self) {
         visit("dry_matter_high", self.dryMatterHigh);
         visit("dry_matter_low", self.dryMatterLow);
+        visit("filling_density_kg_dm_m3", self.fillingDensity);
         visit("maximum_layer_m", self.maximumLayer);
         visit("minimum_density_kg_dm_m3", self.minimumDensity);
         visit("porosity_goal", self.porosityGoal);
@@ -33,7 +40,7 @@ struct SiteRules {
     friend bool operator==(const SiteRules&, const SiteRules&) = default;
 };
 
-/// Density 100-400 kg DM/m3, porosity 0.2-0.6, chance 5-99 %, layer 5-40 cm, dry matter 15-70 %, low below
+/// Densities 100-400 kg DM/m3, porosity 0.2-0.6, chance 5-99 %, layer 5-40 cm, dry matter 15-70 %, low below
 /// high, interval and window 5 min to 24 h.
 [[nodiscard]] Result<void> validate(const SiteRules& rules);
 

@@ -74,6 +74,7 @@ Result<void> validate(const SiteRules& rules) {
     const auto dry = [](double percent) { return DryMatter::fromPercent(percent); };
     return firstFailure(
         holdsWithin(rules.minimumDensity, density(100), density(400), "minimumDensity"),
+        holdsWithin(rules.usualFilling(), density(100), density(400), "fillingDensity"),
         holdsWithin(rules.porosityGoal, Porosity::fromFraction(0.2), Porosity::fromFraction(0.6),
                     "porosityGoal"),
         holdsWithin(rules.wantedChance, Chance::fromPercent(5), Chance::fromPercent(99), "wantedChance"),

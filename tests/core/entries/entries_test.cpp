@@ -29,6 +29,8 @@ std::vector<Body> oneOfEach() {
     truck.boxVolume = Volume::fromCubicMetres(40);
     farm::Field field;
     field.crop = crop::Crop::lucerne;
+    farm::SiteRules rules;
+    rules.fillingDensity = DryDensity::fromKilogramsPerCubicMetre(210);
     const DryMatterSample sample{DryMatter::fromPercent(35), DryMatterMethod::microwave,
                                  idOf<farm::FieldTag>(3), AsFedMass::fromKilograms(0.1),
                                  DryMass::fromKilograms(0.035)};
@@ -40,7 +42,7 @@ std::vector<Body> oneOfEach() {
             TractorDefined{tractor},
             TruckDefined{truck},
             FieldDefined{field},
-            RulesSet{},
+            RulesSet{rules},
             fullLoad(),
             sample,
             someWork(4, farm::Activity::spreading, 0.5),
@@ -71,6 +73,17 @@ TEST(Body, EveryKindReadsBackAsItWasWritten) {
 TEST(Body, CanonicalFormIsSortedAndShort) {
     EXPECT_EQ(encode(LayerSeen{idOf<farm::SiloTag>(1), Length::fromMetres(0.15), LayerMethod::measured}),
               R"({"method":"measured","silo":"00000000-0000-0000-0000-000000000001","thickness_m":0.15})");
+}
+
+TEST(Body, RulesFromBeforeTheFillingDensityFillAtTheMinimum) {
+    const std::string old =
+        R"({"rules":{"dry_matter_high":0.36,"dry_matter_low":0.34,"maximum_layer_m":0.15,)"
+        R"("minimum_density_kg_dm_m3":230,"porosity_goal":0.4,"rate_window_s":3600,"sample_interval_s":3600,)"
+        R"("wanted_chance":0.5}})";
+    const auto read = decode(RulesSet::kKind, RulesSet::kVersion, old);
+    ASSERT_TRUE(read) << read.error().field;
+    EXPECT_DOUBLE_EQ(std::get<RulesSet>(*read).rules.usualFilling().kilogramsPerCubicMetre(), 230);
+    EXPECT_EQ(encode(*read), old);
 }
 
 TEST(Body, UnknownKindsAndNewerVersionsAreKeptUnread) {

@@ -72,6 +72,9 @@ TEST(SiteRules, TheUsualOnesHoldAndTheGoalIsInOrder) {
     rules.dryMatterLow = DryMatter::fromPercent(40);
     EXPECT_EQ(validate(rules).error().field, "dryMatterLow");
     rules = {};
+    rules.fillingDensity = DryDensity::fromKilogramsPerCubicMetre(90);
+    EXPECT_EQ(validate(rules).error().field, "fillingDensity");
+    rules = {};
     rules.rateWindow = std::chrono::minutes{1};
     EXPECT_EQ(validate(rules).error().code(), Code::valueOutOfRange);
 }
