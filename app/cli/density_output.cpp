@@ -45,6 +45,24 @@ void writeYardsticks(JsonWriter& json, const density::Yardsticks& yardsticks) {
             .member("verdict", enumText(mass.verdict))
             .endObject();
     }
+    json.endArray();
+    json.key("regressions").beginArray();
+    for (const density::RegressionYardstick& each : yardsticks.regressions) {
+        const density::Regression& regression = *each.regression;
+        json.beginObject()
+            .member("name", regression.name)
+            .member("value_kg_dm_m3", each.value.kilogramsPerCubicMetre())
+            .member("in_range", each.inRange);
+        json.key("residual_log_sd");
+        if (regression.residualLogSd) {
+            json.value(*regression.residualLogSd);
+        } else {
+            json.null();
+        }
+        json.member("source", regression.source.citation)
+            .member("evidence", enumText(regression.source.evidence))
+            .endObject();
+    }
     json.endArray()
         .member("passes", yardsticks.passes)
         .member("passes_verdict", enumText(yardsticks.passesVerdict))
@@ -67,6 +85,11 @@ void printYardsticks(const density::Yardsticks& yardsticks, const Answer& answer
         answer.out << "  Packing mass " << inWords(yardsticks.massPacking.amount(), style) << "; "
                    << enumText(mass.rule) << " asks for " << inWords(mass.asked.amount(), style) << ": "
                    << enumText(mass.verdict) << '\n';
+    }
+    for (const density::RegressionYardstick& each : yardsticks.regressions) {
+        answer.out << "  Regression " << each.regression->name << ' ' << inWords(each.value.amount(), style)
+                   << (each.inRange ? "" : ", outside the dry matter of its data") << "; "
+                   << each.regression->source.citation << '\n';
     }
     answer.out << "  Passes " << inWords(yardsticks.passes, style) << "; at least "
                << inWords(packing::kLeastPasses, style)
@@ -97,9 +120,8 @@ void writeEstimate(JsonWriter& json, const density::Estimate& estimate, bool wor
         .member("chance_of_target", estimate.chance.fraction())
         .member("tractors_counted", static_cast<std::int64_t>(estimate.packing.counted.size()));
     writeMessages(json, "warnings", estimate.warnings, style);
-    if (!working) return;
-    writeWorking(json, estimate, style);
     writeYardsticks(json, estimate.yardsticks);
+    if (working) writeWorking(json, estimate, style);
 }
 
 void writeReading(JsonWriter& json, std::string_view name, const density::SiloReading& reading, bool working,

@@ -81,7 +81,14 @@ const char* phraseTemplate(Code code) {
         case Code::saturationUnknown: return QT_TRANSLATE_NOOP("Phrase", "No saturation limit is known at {1} (known from {2} to {3})");
         case Code::targetAboveSaturation: return QT_TRANSLATE_NOOP("Phrase", "The wanted {1} cannot be reached; the limit is {2}");
         case Code::densityOutsideSurvey: return QT_TRANSLATE_NOOP("Phrase", "{1} is outside the survey's {2} to {3}");
-        case Code::yardsticksDisagree: return QT_TRANSLATE_NOOP("Phrase", "The yardsticks disagree");
+        case Code::yardsticksDisagree: return QT_TRANSLATE_NOOP("Phrase", "The yardsticks disagree. Met: {1}. Not met: {2}");
+        case Code::yardstickNorthAmerica: return QT_TRANSLATE_NOOP("Phrase", "the packing mass of North America, as fed");
+        case Code::yardstickThirdOfHourlyMass: return QT_TRANSLATE_NOOP("Phrase", "a third of the hourly mass, as fed");
+        case Code::yardstickQuarterOfHourlyMass: return QT_TRANSLATE_NOOP("Phrase", "a quarter of the hourly mass, as fed");
+        case Code::yardstickFrance: return QT_TRANSLATE_NOOP("Phrase", "the packing mass of France, in dry matter");
+        case Code::yardstickBrittany: return QT_TRANSLATE_NOOP("Phrase", "the packing mass of Brittany, in dry matter");
+        case Code::yardstickPasses: return QT_TRANSLATE_NOOP("Phrase", "three passes over each layer");
+        case Code::yardstickTarget: return QT_TRANSLATE_NOOP("Phrase", "the target, by the estimate");
         case Code::workingLayer: return QT_TRANSLATE_NOOP("Phrase", "Layer {1}");
         case Code::workingPackingTime: return QT_TRANSLATE_NOOP("Phrase", "Packing time {1} counted, {2} in all; {3} of {4} machines count");
         case Code::workingPackingFactor: return QT_TRANSLATE_NOOP("Phrase", "Packing factor {1} (US {2}) at {3} dry matter");

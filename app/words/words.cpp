@@ -92,6 +92,11 @@ struct ArgumentInWords {
     }
     std::string operator()(Instant at) const { return inWords(at, style); }
     std::string operator()(Code code) const { return inWords(Message{code, {}}, style); }
+    std::string operator()(const std::vector<Code>& codes) const {
+        std::string text;
+        for (const Code code : codes) text += (text.empty() ? "" : ", ") + (*this)(code);
+        return text;
+    }
 };
 
 std::string placeText(const Place& place) {

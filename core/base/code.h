@@ -80,6 +80,13 @@ namespace treadwell {
     X(targetAboveSaturation) \
     X(densityOutsideSurvey) \
     X(yardsticksDisagree) \
+    X(yardstickNorthAmerica) \
+    X(yardstickThirdOfHourlyMass) \
+    X(yardstickQuarterOfHourlyMass) \
+    X(yardstickFrance) \
+    X(yardstickBrittany) \
+    X(yardstickPasses) \
+    X(yardstickTarget) \
     X(workingLayer) \
     X(workingPackingTime) \
     X(workingPackingFactor) \

@@ -14,8 +14,8 @@
 namespace treadwell {
 
 /// What a phrase's {1}, {2}... stand for. Text is somebody's own (a name, a raw cell) and is never
-/// translated.
-using Argument = std::variant<std::string, std::int64_t, double, Amount, Instant, Code>;
+/// translated. Several codes are a list of things that are put into words one by one.
+using Argument = std::variant<std::string, std::int64_t, double, Amount, Instant, Code, std::vector<Code>>;
 
 /// A sentence not yet put into words: a code and what it speaks of.
 struct Message {

@@ -33,7 +33,7 @@ Result<Estimate> estimate(const Situation& situation, const Options& options) {
                     .warnings = {},
                     .working = {}};
     const bool saturated = density.isLimited() && target.limit.saturation;
-    result.yardsticks = yardsticksFor(situation, density.median(), saturated, target);
+    result.yardsticks = yardsticksFor(situation, result.packing.factor, density.median(), saturated, target);
     result.warnings = warningsOf(situation, result);
     result.working = workingOf(situation, options, result);
     return result;

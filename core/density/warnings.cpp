@@ -50,7 +50,10 @@ void aboutResult(const Situation& situation, const Estimate& estimate, std::vect
         warnings.push_back(
             {Code::densityOutsideSurvey, {median.amount(), field.lowest.amount(), field.highest.amount()}});
     }
-    if (estimate.yardsticks.disagree) warnings.push_back({Code::yardsticksDisagree, {}});
+    const Yardsticks& yardsticks = estimate.yardsticks;
+    if (yardsticks.disagree()) {
+        warnings.push_back({Code::yardsticksDisagree, {yardsticks.reached, yardsticks.missed}});
+    }
 }
 
 }  // namespace

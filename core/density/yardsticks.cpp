@@ -2,8 +2,6 @@
 
 #include "core/packing/passes.h"
 
-#include <algorithm>
-
 namespace treadwell::density {
 
 namespace {
@@ -55,25 +53,35 @@ void judgePasses(const Situation& situation, Yardsticks& yardsticks) {
     }
 }
 
-bool disagreeing(const Yardsticks& yardsticks) {
-    std::vector<Verdict> all{yardsticks.passesVerdict, yardsticks.saturationVerdict,
-                             yardsticks.targetVerdict};
-    for (const MassYardstick& mass : yardsticks.massRules) all.push_back(mass.verdict);
-    return std::find(all.begin(), all.end(), Verdict::reached) != all.end() &&
-           std::find(all.begin(), all.end(), Verdict::missed) != all.end();
+/// Which are reached and which missed. Full pores are left out: a crop short of saturation is no fault.
+void name(Yardsticks& yardsticks) {
+    const auto file = [&](Code code, Verdict verdict) {
+        if (verdict == Verdict::reached) yardsticks.reached.push_back(code);
+        if (verdict == Verdict::missed) yardsticks.missed.push_back(code);
+    };
+    for (const MassYardstick& mass : yardsticks.massRules) {
+        file(packing::factsOf(mass.rule).words, mass.verdict);
+    }
+    file(Code::yardstickPasses, yardsticks.passesVerdict);
+    file(Code::yardstickTarget, yardsticks.targetVerdict);
 }
 
 }  // namespace
 
-Yardsticks yardsticksFor(const Situation& situation, DryDensity median, bool saturated,
+Yardsticks yardsticksFor(const Situation& situation, PackingFactor factor, DryDensity median, bool saturated,
                          const Target& target) {
     Yardsticks yardsticks;
+    const DryMatter dryMatter = situation.dryMatter;
+    for (const Regression* regression : regressions()) {
+        yardsticks.regressions.push_back(
+            {regression, regression->value({factor, dryMatter, situation.meanDepth}),
+             dryMatter >= regression->wettest && dryMatter <= regression->driest});
+    }
     judgeMass(situation, yardsticks);
     judgePasses(situation, yardsticks);
-    // A crop short of saturation is no fault, so this yardstick never says missed.
     if (saturated) yardsticks.saturationVerdict = Verdict::reached;
     yardsticks.targetVerdict = verdict(median >= target.density);
-    yardsticks.disagree = disagreeing(yardsticks);
+    name(yardsticks);
     return yardsticks;
 }
 

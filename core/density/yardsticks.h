@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/density/regression.h"
 #include "core/density/situation.h"
 #include "core/packing/mass_rules.h"
 
@@ -23,6 +24,13 @@ struct MassYardstick {
     Verdict verdict;
 };
 
+/// What a published regression says of the same silo.
+struct RegressionYardstick {
+    const Regression* regression;
+    DryDensity value;
+    bool inRange;  ///< the dry matter lies within that of its data; outside, the value is not to be used
+};
+
 /// The trade's other measures beside the estimate. They do not agree with each other, and the user is shown
 /// that.
 struct Yardsticks {
@@ -35,11 +43,15 @@ struct Yardsticks {
     Verdict saturationVerdict =
         Verdict::unknown;                      ///< reached: the pores are full, more packing does not help
     Verdict targetVerdict = Verdict::unknown;  ///< the estimate's median against the target
-    bool disagree = false;                     ///< at least one is reached and one missed
+    std::vector<RegressionYardstick> regressions;  ///< all that are known, the estimate's own among them
+    std::vector<Code> reached;  ///< which yardsticks are reached, as they are named in words
+    std::vector<Code> missed;
+
+    [[nodiscard]] bool disagree() const noexcept { return !reached.empty() && !missed.empty(); }
 };
 
-/// `median` and `saturated` are the estimate's. Takes a situation that check() has passed.
-[[nodiscard]] Yardsticks yardsticksFor(const Situation& situation, DryDensity median, bool saturated,
-                                       const Target& target);
+/// `factor`, `median` and `saturated` are the estimate's. Takes a situation that check() has passed.
+[[nodiscard]] Yardsticks yardsticksFor(const Situation& situation, PackingFactor factor, DryDensity median,
+                                       bool saturated, const Target& target);
 
 }  // namespace treadwell::density

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/code.h"
 #include "core/base/source.h"
 #include "core/quantity/relations.h"
 
@@ -23,6 +24,7 @@ struct MassRuleFacts {
     double kg_per_t_per_h;  ///< machine mass for each tonne an hour, on the rule's basis
     Basis basis;
     Source source;
+    Code words;  ///< names the rule with its basis
 };
 
 [[nodiscard]] std::span<const MassRuleFacts> massRules() noexcept;

@@ -248,8 +248,36 @@
         <translation>{1} está fora dos {2} a {3} do levantamento</translation>
     </message>
     <message>
-        <source>The yardsticks disagree</source>
-        <translation>As medidas de referência discordam</translation>
+        <source>The yardsticks disagree. Met: {1}. Not met: {2}</source>
+        <translation>As medidas de referência discordam. Atendidas: {1}. Não atendidas: {2}</translation>
+    </message>
+    <message>
+        <source>the packing mass of North America, as fed</source>
+        <translation>a massa de compactação da América do Norte, matéria natural</translation>
+    </message>
+    <message>
+        <source>a third of the hourly mass, as fed</source>
+        <translation>um terço da massa por hora, matéria natural</translation>
+    </message>
+    <message>
+        <source>a quarter of the hourly mass, as fed</source>
+        <translation>um quarto da massa por hora, matéria natural</translation>
+    </message>
+    <message>
+        <source>the packing mass of France, in dry matter</source>
+        <translation>a massa de compactação da França, matéria seca</translation>
+    </message>
+    <message>
+        <source>the packing mass of Brittany, in dry matter</source>
+        <translation>a massa de compactação da Bretanha, matéria seca</translation>
+    </message>
+    <message>
+        <source>three passes over each layer</source>
+        <translation>três passadas sobre cada camada</translation>
+    </message>
+    <message>
+        <source>the target, by the estimate</source>
+        <translation>a meta, pela estimativa</translation>
     </message>
     <message>
         <source>Layer {1}</source>

@@ -34,10 +34,10 @@ TEST(Estimate, JsonHasTheAgreedNames) {
     ASSERT_EQ(answered.status, 0) << answered.err;
     EXPECT_EQ(answered.err, "");
     const Json json{answered.out};
-    EXPECT_THAT(
-        keysOf(json.root),
-        testing::ElementsAre("density_kg_dm_m3", "packing_factor_us", "packing_minutes_per_t", "porosity",
-                             "target_kg_dm_m3", "chance_of_target", "tractors_counted", "warnings"));
+    EXPECT_THAT(keysOf(json.root),
+                testing::ElementsAre("density_kg_dm_m3", "packing_factor_us", "packing_minutes_per_t",
+                                     "porosity", "target_kg_dm_m3", "chance_of_target", "tractors_counted",
+                                     "warnings", "yardsticks"));
     for (const char* band : {"/density_kg_dm_m3", "/porosity"}) {
         EXPECT_THAT(keysOf(json.root.at_pointer(band)), testing::ElementsAre("median", "low80", "high80"));
     }
@@ -122,6 +122,19 @@ TEST(Estimate, WhatIsAssumedOrBeyondTheDataIsSaid) {
     EXPECT_THAT(answered.out, HasSubstr("Layer not seen: 15 cm assumed"));
     EXPECT_THAT(answered.out, HasSubstr("The wanted 240 kg DM/m3 cannot be reached"));
     EXPECT_THAT(answered.out, HasSubstr("24.0 % is outside the survey's"));
+}
+
+TEST(Estimate, JsonListsEveryYardstickAndTextSaysWhichDisagree) {
+    const Answered text = runProgram(kExample);
+    EXPECT_THAT(text.out, HasSubstr("Met: the packing mass of France, in dry matter"));
+    EXPECT_THAT(text.out, HasSubstr("Not met: the packing mass of North America, as fed"));
+    const Json json{runProgram(with(kExample, {"--json"})).out};
+    EXPECT_EQ(std::string_view{json.root.at_pointer("/yardsticks/mass_rules/0/verdict")}, "missed");
+    EXPECT_EQ(std::string_view{json.root.at_pointer("/yardsticks/mass_rules/3/verdict")}, "reached");
+    EXPECT_EQ(std::string_view{json.root.at_pointer("/yardsticks/passes_verdict")}, "reached");
+    EXPECT_EQ(json.number("/yardsticks/regressions/0/value_kg_dm_m3"),
+              json.number("/density_kg_dm_m3/median"));
+    EXPECT_EQ(bool{json.root.at_pointer("/yardsticks/regressions/1/in_range")}, false);
 }
 
 struct Misuse {

@@ -34,6 +34,8 @@ const Argument kRate = AsFedRate::fromTonnesPerHour(90).amount();
 const Argument kFaster = AsFedRate::fromTonnesPerHour(200).amount();
 const Argument kCost = CostRate::fromPerHour(80).amount();
 const Argument kBetter = Chance::fromFraction(0.61).amount();
+const Argument kMet = std::vector{Code::yardstickFrance, Code::yardstickBrittany};
+const Argument kNotMet = std::vector{Code::yardstickPasses};
 const Argument kChance = Chance::fromFraction(0.36).amount();
 
 }  // namespace
@@ -111,7 +113,14 @@ std::vector<Argument> sampleArguments(Code code) {
         case Code::saturationUnknown: return {kDryMatter, kDrier, kDrier};
         case Code::targetAboveSaturation: return {kDenser, kDensity};
         case Code::densityOutsideSurvey: return {kDensity, kDenser, kDenser};
-        case Code::yardsticksDisagree: return {};
+        case Code::yardsticksDisagree: return {kMet, kNotMet};
+        case Code::yardstickNorthAmerica: return {};
+        case Code::yardstickThirdOfHourlyMass: return {};
+        case Code::yardstickQuarterOfHourlyMass: return {};
+        case Code::yardstickFrance: return {};
+        case Code::yardstickBrittany: return {};
+        case Code::yardstickPasses: return {};
+        case Code::yardstickTarget: return {};
         case Code::workingLayer: return {kLayer};
         case Code::workingPackingTime: return {kTime, kTime, kCount, kMore};
         case Code::workingPackingFactor: return {kNumber, kNumber, kDryMatter};

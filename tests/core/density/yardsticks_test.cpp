@@ -3,12 +3,15 @@
 #include "core/packing/passes.h"
 #include "tests/core/density/example.h"
 
+#include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
 #include <algorithm>
 
 namespace treadwell::density {
 namespace {
+
+using testing::ElementsAre;
 
 TEST(Yardsticks, EachRuleHasItsOwnVerdict) {
     const Yardsticks yardsticks = estimate(exampleSituation())->yardsticks;
@@ -19,7 +22,10 @@ TEST(Yardsticks, EachRuleHasItsOwnVerdict) {
         const bool dry = packing::factsOf(mass.rule).basis == packing::Basis::dryMatter;
         EXPECT_EQ(mass.verdict, dry ? Verdict::reached : Verdict::missed) << enumText(mass.rule);
     }
-    EXPECT_TRUE(yardsticks.disagree);
+    EXPECT_THAT(yardsticks.reached,
+                ElementsAre(Code::yardstickFrance, Code::yardstickBrittany, Code::yardstickPasses));
+    EXPECT_THAT(yardsticks.missed, ElementsAre(Code::yardstickNorthAmerica, Code::yardstickThirdOfHourlyMass,
+                                               Code::yardstickQuarterOfHourlyMass, Code::yardstickTarget));
 }
 
 TEST(Yardsticks, PassesUseWhatIsKnownOfTheMachines) {
@@ -52,7 +58,7 @@ TEST(Yardsticks, NoDisagreementWhereAllAreReached) {
     const Estimate result = estimate(situation).value();
     EXPECT_EQ(result.yardsticks.targetVerdict, Verdict::reached);
     EXPECT_EQ(result.yardsticks.passesVerdict, Verdict::reached);
-    EXPECT_FALSE(result.yardsticks.disagree);
+    EXPECT_FALSE(result.yardsticks.disagree());
     const auto said =
         std::find_if(result.warnings.begin(), result.warnings.end(),
                      [](const Message& warning) { return warning.code == Code::yardsticksDisagree; });
