@@ -117,6 +117,7 @@ void LayerLedger::place(const season::LoadTipped& load, const Spread& spread, Dr
     std::rotate(m_lastLoads.begin(), m_lastLoads.begin() + 1, m_lastLoads.end());
     m_lastLoads.back() = m_placed_kg;
     ++m_loads;
+    if (load.load.source == entries::MassSource::weighed) ++m_weighed;
     for (double rest_kg = mass_kg; rest_kg > 0.0;) {
         if (m_growing.empty() || m_growing.back().layer.closed) {
             Growing next;
@@ -175,14 +176,12 @@ Layer LayerLedger::published(const Growing& growing) const {
     for (std::size_t i = 0; i < growing.packing.size(); ++i) {
         if (growing.packing[i] > Seconds{0}) layer.packing[m_tractors[i]] = growing.packing[i];
     }
-    // The mean over the layer of what lies above, at most the reach. Its lower part may be out of reach.
-    const double mass_kg = growing.upper_kg - growing.lower_kg;
-    const double above_kg = m_placed_kg - growing.upper_kg;
-    const double inReach_kg = std::clamp(m_reach_kg - above_kg, 0.0, mass_kg);
-    const double buried_kg = above_kg + inReach_kg / 2.0;
-    const double share =
-        (inReach_kg * std::min(1.0, buried_kg / m_reach_kg) + (mass_kg - inReach_kg)) / mass_kg;
-    layer.buried = Share::fromFraction(std::clamp(share, 0.0, 1.0));
+    // The mean over the layer of the part of the reach that lies above; what is out of reach counts in full.
+    const double reach_kg = m_bottom_kg > 0.0 ? m_placed_kg - m_bottom_kg : m_reach_kg;
+    const double inReach_kg = std::max(0.0, growing.upper_kg - std::max(growing.lower_kg, m_bottom_kg));
+    const double above_kg = m_placed_kg - growing.upper_kg + inReach_kg / 2.0;
+    const double left = inReach_kg / (growing.upper_kg - growing.lower_kg) * (1.0 - above_kg / reach_kg);
+    layer.buried = Share::fromFraction(std::clamp(1.0 - left, 0.0, 1.0));
     return layer;
 }
 
@@ -194,6 +193,7 @@ void LayerLedger::addTo(LayerBook& book) const {
     for (const Growing& growing : m_growing)
         book.layers.push_back(std::make_shared<const Layer>(published(growing)));
     book.beforeFirstLoad = m_beforeFirstLoad;
+    book.weighedLoads = m_weighed;
     book.underWheels = AsFedMass::fromKilograms(m_placed_kg - m_bottom_kg);
 }
 

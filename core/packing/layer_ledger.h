@@ -64,6 +64,7 @@ class LayerLedger {
     std::vector<Growing> m_growing;
     std::int64_t m_layers = 0;
     std::int64_t m_loads = 0;
+    std::int64_t m_weighed = 0;
     double m_placed_kg = 0.0;
     double m_reach_kg = 0.0;   ///< how much lies within the wheels' reach, or would in a fuller silo
     double m_bottom_kg = 0.0;  ///< the lower edge of that; never sinks

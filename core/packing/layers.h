@@ -1,10 +1,12 @@
 #pragma once
 
+#include "core/crop/crop.h"
 #include "core/season/season.h"
 
 #include <cstdint>
 #include <map>
 #include <memory>
+#include <span>
 #include <vector>
 
 namespace treadwell::packing {
@@ -26,6 +28,18 @@ inline constexpr Length kAssumedThickness = Length::fromCentimetres(15);
 inline constexpr Length kPackingReach = Length::fromMetres(0.40);
 /// ... and at least on the last loads, which lie about the surface however thinly they are spread.
 inline constexpr std::int64_t kFewestLoadsUnderWheels = 3;
+
+/// Standard deviations of ln(mass) of crop whose loads were weighed or not (rule B10).
+struct MassSpread {
+    double common = 0.0;  ///< the same for all such loads: scale, loose density
+    double own = 0.0;     ///< of each load by itself, in the sum of these
+};
+
+/// Errors of a load's mass as standard deviations of ln(mass). A truck scale of 20 kg divisions that errs as
+/// much as it may in service (2 divisions, uniform) and rounds twice, on 12 t (assumed); a load that was not
+/// weighed errs as the loose density does.
+inline constexpr MassSpread kWeighedSpread{0.002, 0.0007};
+inline constexpr MassSpread kUnweighedSpread{crop::kLooseCommonLogSd, crop::kLooseLoadLogSd};
 
 /// The part of a load that lies in one layer.
 struct LayerLoad {
@@ -56,15 +70,28 @@ struct Layer {
     [[nodiscard]] Seconds packingTime() const noexcept;
     /// All machines' time credited so far for each tonne.
     [[nodiscard]] PackingIntensity intensity() const noexcept { return packingTime() / mass; }
+    /// What it will have got once it is out of the wheels' reach if packing goes on as `now` (rule B4).
+    [[nodiscard]] PackingIntensity onceBuried(PackingIntensity now) const noexcept {
+        return intensity() + now * (1.0 - buried.fraction());
+    }
 };
 
 /// All layers of one silo at one moment.
 struct LayerBook {
     std::vector<std::shared_ptr<const Layer>> layers;    ///< bottom up
     std::map<farm::TractorId, Seconds> beforeFirstLoad;  ///< packed on the bare floor: listed, not credited
+    std::int64_t weighedLoads = 0;
     AsFedMass underWheels;  ///< over which a minute is shared now; 0 without a load
     std::vector<std::shared_ptr<const season::Day>> days;  ///< hold the loads that the layers point to
 };
+
+/// Errors of the mass of a layer or of several layers' loads together. A box is taken at the loose density of
+/// its crop, a usual load at what `weighed` loads (0 or more) of the silo have taught. Nothing without loads.
+[[nodiscard]] MassSpread massSpread(std::span<const LayerLoad> loads, std::int64_t weighed) noexcept;
+
+/// How often each point of the layer was rolled so far on average, by the machines as the farm knows them;
+/// one that it does not know drives at the usual speed on the usual tracks.
+[[nodiscard]] double passesOn(const Layer& layer, const season::FarmBook& farm);
 
 /// The layers of `silo` as known at `now`; facts that happen later are not seen. Without loads it has none.
 ///

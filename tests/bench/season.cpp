@@ -2,51 +2,16 @@
 // at most half the time of reading all the columns, for which copying the entries stands here (bench_journal
 // reads real columns).
 #include "core/density/readings.h"
-#include "tests/support/season_maker.h"
+#include "tests/bench/many_entries.h"
 
 #include <benchmark/benchmark.h>
 
 namespace {
 
 using namespace treadwell;
+using namespace treadwell::bench;
 using namespace treadwell::testing_support;
 using namespace std::chrono_literals;
-
-constexpr int kEntries = 100'000;
-constexpr int kDays = 60;
-
-entries::Entry loadNumber(std::uint32_t number, Instant happened) {
-    entries::Entry entry;
-    entry.header.id.value.bytes[0] = 9;
-    for (std::size_t i = 0; i < 4; ++i) {
-        entry.header.id.value.bytes[12 + i] = static_cast<std::uint8_t>(number >> (24 - 8 * i));
-    }
-    entry.header.kind = entries::Load::kKind;
-    entry.header.deviceSequence = number;
-    entry.header.lamport = number;
-    entry.header.happened = happened;
-    entry.body = someLoad(12);
-    return entry;
-}
-
-const std::vector<entries::Entry>& manyEntries() {
-    static const std::vector<entries::Entry> kMany = [] {
-        SeasonMaker maker;
-        const Instant start = at("2026-07-01T06:00:00Z");
-        maker.add(entries::SeasonStarted{"Farm", "Europe/Berlin"}, start);
-        maker.add(entries::SiloDefined{someSilo()}, start);
-        maker.add(entries::TractorDefined{someTractor(1, 14)}, start);
-        maker.add(someWork(1, farm::Activity::packing), start);
-        std::vector<entries::Entry> many = std::move(maker.entries);
-        for (int i = static_cast<int>(many.size()); i < kEntries; ++i) {
-            const auto day = std::chrono::days{i * kDays / kEntries};
-            const auto second = std::chrono::seconds{(i % (kEntries / kDays)) * 30};
-            many.push_back(loadNumber(static_cast<std::uint32_t>(i), start + day + second));
-        }
-        return many;
-    }();
-    return kMany;
-}
 
 void copyEntries(benchmark::State& state) {
     for (auto _ : state) {
