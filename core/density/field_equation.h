@@ -2,6 +2,8 @@
 
 #include "core/quantity/quantity.h"
 
+#include <cmath>
+
 namespace treadwell::density {
 
 /// The packing factor: mean mass of a machine over the layer's thickness, times the root of packing time and
@@ -60,6 +62,16 @@ struct FieldEquation {
     /// Local factor at a depth below the final surface.
     [[nodiscard]] static constexpr double factor(double depth_m) noexcept {
         return kSurfaceFactor + kFactorSlope * depth_m;
+    }
+    /// Integral of factor() from the surface down to a depth [m].
+    [[nodiscard]] static constexpr double factorIntegral(double depth_m) noexcept {
+        return depth_m * (kSurfaceFactor + kMeanFactorSlope * depth_m);
+    }
+    /// The depth of a factorIntegral() of 0 or more, without the cancellation of the usual root.
+    [[nodiscard]] static double depthOfIntegral(double integral_m) noexcept {
+        return 2.0 * integral_m /
+               (kSurfaceFactor +
+                std::sqrt(kSurfaceFactor * kSurfaceFactor + 2.0 * kFactorSlope * integral_m));
     }
     /// Mean of factor() from the surface down; over a silo with the mean depth integral(Z^2)/integral(Z).
     [[nodiscard]] static constexpr double meanFactor(double meanDepth_m) noexcept {

@@ -2,6 +2,7 @@
 #include "core/density/effect.h"
 #include "core/density/estimate.h"
 #include "core/density/regression.h"
+#include "core/density/stack.h"
 
 #include <gtest/gtest.h>
 
@@ -85,6 +86,33 @@ TEST(PublishedDensity, BrittanysThirds) {
         const double sigma = std::sqrt(residual.spot / 114.0 + depthSlopeVarianceAt(depth));
         EXPECT_NEAR(std::log(printed[third] / value), 0.0, 1.2816 * sigma) << third;
     }
+}
+
+// The same from the layers themselves: three equal level lifts of a silo 3 m deep, their mean as printed.
+// Their centres lie near 0.5 and 2.5 m, where the factor's ratio is 1.207.
+TEST(PublishedDensity, BrittanysThirdsAsLayers) {
+    farm::Silo silo;
+    silo.filling = farm::FillingWay::lifts;
+    silo.length = Length::fromMetres(40);
+    silo.width = Length::fromMetres(10);
+    silo.wallHeight = silo.plannedDepth = Length::fromMetres(3);
+    const double mean = (226 + 252.5 + 273) / 3.0;
+    // As much in each as makes the lifts a metre thick.
+    std::vector<LaidLayer> layers;
+    for (const double depth : {2.5, 1.5, 0.5}) {
+        const double bracket = mean / FieldEquation::meanFactor(3.0);
+        layers.push_back({DryMass::fromKilograms(400 * bracket * FieldEquation::factor(depth)),
+                          DryDensity::fromSi(bracket), DryDensity::fromSi(400)});
+    }
+    const Stack stack = stackOf(silo, layers, Filled::whenFull).value();
+    const double expected[] = {274.0, 250.5, 227.0}, printed[] = {273, 252.5, 226};
+    for (std::size_t i = 0; i < 3; ++i) {
+        EXPECT_NEAR(stack.layers[i].thickness.si(), 1.0, 1e-9);
+        EXPECT_NEAR(stack.layers[i].density.si(), expected[i], 0.05);
+        EXPECT_NEAR(stack.layers[i].density.si(), printed[i], 2.1);
+    }
+    EXPECT_NEAR(stack.layers[0].density / stack.layers[2].density, 1.207, 5e-4);
+    EXPECT_NEAR(stack.mean.si(), mean, 1e-9 * mean);
 }
 
 // Six equal Norwegian bunkers at the same packing time: 204 kg DM/m3 under 8.3 t and 222 under 14.5 t, 9 %
