@@ -18,7 +18,9 @@ Result<Estimate> estimate(const Situation& situation, const Options& options) {
         fixedParts(options.residual, options.reading, options.effectiveLayers, situation.meanDepth);
     setInputs(spread, options.residual, value.inputVariance);
 
-    const Distribution density{{value.uncapped_kg_m3, std::sqrt(value.variance)}, target.limit.density};
+    const Distribution density{{value.uncapped_kg_m3, std::sqrt(value.variance)},
+                               target.limit.density,
+                               degreesOfFreedom(value.variance, options.residual.varianceDoubt)};
     const auto solids = crop::Solids::fromOrganicMatter(crop::factsOf(situation.crop).organicMatter);
     Estimate result{.density = density,
                     .porosity = {density, crop::poreFreeDensity(situation.dryMatter, solids)},

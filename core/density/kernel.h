@@ -1,6 +1,8 @@
 #pragma once
 
 #include "core/density/field_equation.h"
+#include "core/density/spread.h"
+#include "core/stats/student.h"
 
 #include <algorithm>
 #include <cmath>
@@ -18,6 +20,8 @@ struct CaseFrame {
     bool porosityGoverns;      ///< the target moves with the dry matter
     double fixedVariance;      ///< site, silo, face, place and depth slope, of ln(density)
     double ordinaryInputs;     ///< the least variance through the entries
+    double inputsCounted;      ///< their variance for which that stands
+    double varianceDoubt;      ///< see Residual
     double wholeVariance;      ///< entries with elasticity s: machine mass and layer, of ln(entry)
     double halfVariance;       ///< entries with elasticity s/2 but for dry matter: packing time
     double dryMatterVariance;  ///< of ln(dry matter)
@@ -31,9 +35,14 @@ struct CaseValue {
     double inputVariance;  ///< through the entries, before the ordinary part is taken from it
     double variance;       ///< of ln(density), the band's
     double score;          ///< ln(uncapped / target) in standard deviations; ranks cases as their chances do
+    double degreesOfFreedom;  ///< of the score; infinite where the variances are known
 
     /// Chance of reaching the target.
-    [[nodiscard]] double chance() const noexcept { return 0.5 * std::erfc(-score / std::numbers::sqrt2); }
+    [[nodiscard]] double chance() const {
+        if (degreesOfFreedom < kAlmostNormal) return stats::studentCdf(score, degreesOfFreedom);
+        return 0.5 * std::erfc(-score / std::numbers::sqrt2);
+    }
+    static constexpr double kAlmostNormal = 1e6;
 };
 
 /// Elasticity of the density at a fixed porosity in dry matter (rule B9).
@@ -52,18 +61,21 @@ inline constexpr double kPorosityElasticity = 1.16;
 
     const double withoutDryMatter = s * s * (frame.wholeVariance + 0.25 * frame.halfVariance);
     value.inputVariance = withoutDryMatter + 0.25 * s * s * frame.dryMatterVariance;
-    value.variance = frame.fixedVariance + std::max(frame.ordinaryInputs, value.inputVariance);
+    value.variance =
+        frame.fixedVariance + frame.ordinaryInputs + std::max(0.0, value.inputVariance - frame.inputsCounted);
 
     // Where porosity sets the target, the dry matter moves density and target together and is counted once,
     // here.
     double chanceVariance = value.variance;
     if (frame.porosityGoverns) {
         const double together = kPorosityElasticity - 0.5 * s;
-        chanceVariance = frame.fixedVariance + std::max(frame.ordinaryInputs, withoutDryMatter) +
+        chanceVariance = frame.fixedVariance + frame.ordinaryInputs +
+                         std::max(0.0, withoutDryMatter - frame.inputsCounted) +
                          together * together * frame.dryMatterVariance;
     }
     value.score = (std::log(value.uncapped_kg_m3) - frame.logTarget) /
                   std::sqrt(std::max(chanceVariance, kLeastVariance));
+    value.degreesOfFreedom = degreesOfFreedom(chanceVariance, frame.varianceDoubt);
     return value;
 }
 

@@ -83,6 +83,8 @@ void checkOptions(const Options& options, Checks& checks) {
         .hold(residual.layer, 0.0, 4.0, "residual.layer")
         .hold(residual.spot, 0.0, 4.0, "residual.spot")
         .hold(residual.ordinaryInputs, 0.0, 4.0, "residual.ordinaryInputs")
+        .hold(residual.inputsCounted, 0.0, 4.0, "residual.inputsCounted")
+        .hold(residual.varianceDoubt, 0.0, 16.0, "residual.varianceDoubt")
         .hold(residual.level, -2.0, 2.0, "residual.level");
     const EntrySpread& entries = options.entries;
     checks.hold(entries.machineMass.value_or(0.0), 0.0, 2.0, "entries.machineMass")
@@ -162,6 +164,8 @@ CaseFrame caseFrame(const Situation& situation, const Options& options) {
             .porosityGoverns = target.governs == Governs::porosity,
             .fixedVariance = fixed.total(),
             .ordinaryInputs = options.residual.ordinaryInputs,
+            .inputsCounted = options.residual.inputsCounted,
+            .varianceDoubt = options.residual.varianceDoubt,
             .wholeVariance = square(inputs.machineMass) + square(inputs.layer),
             .halfVariance = square(inputs.packingTime),
             .dryMatterVariance = square(inputs.dryMatter)};

@@ -67,7 +67,7 @@ double depthSlopeVarianceAt(Length depth) noexcept {
 
 void setInputs(SpreadParts& parts, const Residual& residual, double inputs) noexcept {
     parts[SpreadPart::ordinaryInputs] = residual.ordinaryInputs;
-    parts[SpreadPart::inputsBeyondOrdinary] = std::max(0.0, inputs - residual.ordinaryInputs);
+    parts[SpreadPart::inputsBeyondOrdinary] = std::max(0.0, inputs - residual.inputsCounted);
 }
 
 }  // namespace treadwell::density

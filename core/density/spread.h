@@ -3,9 +3,11 @@
 #include "core/base/enum_text.h"
 #include "core/quantity/geometry.h"
 
+#include <algorithm>
 #include <array>
 #include <cstddef>
 #include <cstdint>
+#include <limits>
 #include <string_view>
 
 namespace treadwell::density {
@@ -62,11 +64,24 @@ struct Residual {
     double face = 0.085 * 0.085;
     double layer = 0.10 * 0.10;
     double spot = 0.173 * 0.173;
-    /// Part of the survey's residual; once calibrated 0, and the entries' own variance stands in full.
+    /// Variance through the entries that the residual holds already: as much of it as `inputsCounted` counts
+    /// here, and only what is beyond is added. Both are 0 for a silo of a calibrated farm that has no
+    /// evidence of its own; its entries' variance stands in full.
     double ordinaryInputs = 0.0055;
+    double inputsCounted = 0.0055;
     /// ln(measured / estimated) that calibration expects.
     double level = 0.0;
+    /// Half the variance of the variances above, where they were estimated: sum of v^2 / degrees of freedom;
+    /// 0 where they are taken as known.
+    double varianceDoubt = 0.0;
 };
+
+/// Of a band whose whole variance is `variance`: variance^2 / doubt, at least 1; infinite without doubt, the
+/// band then being normal. Source: Satterthwaite 1946, Biometrics Bulletin 2(6):110-114.
+[[nodiscard]] constexpr double degreesOfFreedom(double variance, double varianceDoubt) noexcept {
+    if (!(varianceDoubt > 0.0)) return std::numeric_limits<double>::infinity();
+    return std::max(1.0, variance * variance / varianceDoubt);
+}
 
 /// Standard deviations of ln(entry) of what was typed in or logged.
 struct InputSpread {

@@ -1,3 +1,4 @@
+#include "core/base/number_text.h"
 #include "core/density/messages.h"
 #include "core/density/regression.h"
 
@@ -62,7 +63,7 @@ void showJudgement(const Estimate& estimate, std::vector<WorkingStep>& steps) {
     const Distribution& density = estimate.density;
     steps.push_back(
         {{Code::workingBand, {density.low80().amount(), density.high80().amount(), density.sigma()}},
-         "median exp(-+1.2816 s)",
+         "median exp(-+" + fixedText(density.halfBand80(), 4) + " s)",
          kSurveyResidual});
     const Target& target = estimate.target;
     steps.push_back({{Code::workingTarget,

@@ -28,6 +28,18 @@ TEST(Distribution, TheChanceIsTheUpperTail) {
     EXPECT_EQ(density.chanceOfAtLeast(DryDensity{}).fraction(), 1.0);
 }
 
+TEST(Distribution, AnEstimatedSpreadFollowsStudentsT) {
+    const Distribution known{{228.98, 0.166}, kLimit};
+    const Distribution estimated{{228.98, 0.166}, kLimit, 4.0};
+    EXPECT_NEAR(estimated.halfBand80(), 1.5332, 5e-5);  // Student's table
+    EXPECT_NEAR(estimated.low80().si(), 228.98 * std::exp(-1.5332 * 0.166), 0.01);
+    EXPECT_NEAR(estimated.quantile(0.1).si(), estimated.low80().si(), 1e-9);
+    EXPECT_NEAR(estimated.chanceOfAtLeast(estimated.quantile(0.25)).fraction(), 0.75, 1e-12);
+    EXPECT_EQ(estimated.mean(), known.mean());
+    EXPECT_NEAR((Distribution{{228.98, 0.166}, kLimit, 1e9}.low80().si()), known.low80().si(), 1e-9);
+    EXPECT_THROW((Distribution{{228.98, 0.166}, kLimit, 0.5}), std::invalid_argument);
+}
+
 TEST(Distribution, WithoutSpreadAStep) {
     const Distribution density{{228.98, 0.0}, kLimit};
     EXPECT_EQ(density.chanceOfAtLeast(DryDensity::fromSi(228.98)).fraction(), 1.0);

@@ -69,7 +69,7 @@ TEST(Estimate, AnUnseenLayerIsSaidAndWidensTheBand) {
 
 TEST(Estimate, OnceCalibratedTheEntriesStandInFull) {
     Options options;
-    options.residual.ordinaryInputs = 0.0;
+    options.residual.ordinaryInputs = options.residual.inputsCounted = 0.0;
     options.residual.level = 0.1;
     const auto before = estimate(exampleSituation());
     const auto after = estimate(exampleSituation(), options);
@@ -82,6 +82,21 @@ TEST(Estimate, OnceCalibratedTheEntriesStandInFull) {
         std::find_if(after->working.begin(), after->working.end(),
                      [](const WorkingStep& step) { return step.what.code == Code::workingLevel; });
     EXPECT_NE(level, after->working.end());
+}
+
+// sigma is .166 at this depth; a doubt of sigma^4 / 6 leaves six degrees of freedom, whose ninth tenth lies
+// at 1.4398 (Student's table).
+TEST(Estimate, AnEstimatedSpreadWidensBandAndTails) {
+    const auto known = estimate(exampleSituation());
+    Options options;
+    options.residual.varianceDoubt = std::pow(known->density.sigma(), 4) / 6.0;
+    const auto estimated = estimate(exampleSituation(), options);
+    EXPECT_NEAR(estimated->density.degreesOfFreedom(), 6.0, 1e-9);
+    EXPECT_EQ(estimated->density.sigma(), known->density.sigma());
+    EXPECT_NEAR(std::log(estimated->density.high80() / estimated->density.median()),
+                1.4398 * known->density.sigma(), 1e-4 * known->density.sigma());
+    EXPECT_EQ(estimated->density.median(), known->density.median());
+    EXPECT_NE(estimated->chance, known->chance);
 }
 
 TEST(Estimate, NoMachinesIsAnEstimateWithoutPacking) {

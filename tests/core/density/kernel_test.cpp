@@ -55,7 +55,7 @@ TEST(Kernel, ThePorosityTargetMovesWithDryMatterAsRuleB9Says) {
 TEST(Kernel, DryMatterIsCountedOnceWherePorosityGoverns) {
     CaseFrame frame = caseFrame(exampleSituation(), {});
     ASSERT_TRUE(frame.porosityGoverns);
-    frame.ordinaryInputs = 0.0;
+    frame.ordinaryInputs = frame.inputsCounted = 0.0;
     const CaseValue value = evaluateCase(frame, 432.6);
     const double s = value.elasticity, together = 1.16 - s / 2;
     const double variance = frame.fixedVariance + s * s * (frame.wholeVariance + frame.halfVariance / 4) +
