@@ -71,6 +71,12 @@ const char* phraseTemplate(Code code) {
         case Code::noLoads: return QT_TRANSLATE_NOOP("Phrase", "No load has come yet");
         case Code::siloUnknown: return QT_TRANSLATE_NOOP("Phrase", "This silo is not defined: define it first");
         case Code::packingTimesMismatch: return QT_TRANSLATE_NOOP("Phrase", "{1} packing times for {2} machines: give one for each machine");
+        case Code::heightOutsideSilo: return QT_TRANSLATE_NOOP("Phrase", "A height was read at {1}, and the silo ends at {2}: correct the place, or the silo's dimensions");
+        case Code::heightAboveSilo: return QT_TRANSLATE_NOOP("Phrase", "A height of {1} was read, and wall and crown end at {2}: correct the reading, or the silo's dimensions");
+        case Code::heightsWithoutCrop: return QT_TRANSLATE_NOOP("Phrase", "No height shows any crop: read the heights where crop lies");
+        case Code::surveyWithoutLoads: return QT_TRANSLATE_NOOP("Phrase", "Heights were read, but no load came before them");
+        case Code::surveyWithoutRoom: return QT_TRANSLATE_NOOP("Phrase", "{1} came since the heights before, and the surface has not risen: check both readings and the loads");
+        case Code::surveyImpossible: return QT_TRANSLATE_NOOP("Phrase", "{2} in {3} would be {1}, outside {4} to {5}: check the heights and the loads");
         case Code::layerAssumed: return QT_TRANSLATE_NOOP("Phrase", "Layer not seen: {1} assumed");
         case Code::layerHeldToRange: return QT_TRANSLATE_NOOP("Phrase", "A layer of {1} is outside the equation: counted as {2}");
         case Code::dryMatterOutsideCrop: return QT_TRANSLATE_NOOP("Phrase", "Dry matter {1} is outside the survey's {2} to {3}");

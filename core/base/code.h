@@ -69,6 +69,12 @@ namespace treadwell {
     X(noLoads) \
     X(siloUnknown) \
     X(packingTimesMismatch) \
+    X(heightOutsideSilo) \
+    X(heightAboveSilo) \
+    X(heightsWithoutCrop) \
+    X(surveyWithoutLoads) \
+    X(surveyWithoutRoom) \
+    X(surveyImpossible) \
     X(layerAssumed) \
     X(layerHeldToRange) \
     X(dryMatterOutsideCrop) \

@@ -11,13 +11,6 @@ namespace {
 /// Parts this small, against the whole they are cut from, are rounding.
 constexpr double kRounding = 1e-9;
 
-crop::Crop cropOf(const season::Day& day, const season::LoadTipped& load) {
-    if (!load.load.field) return crop::Crop::maize;
-    const auto& fields = day.farm().fields;
-    const auto field = fields.find(*load.load.field);
-    return field == fields.end() ? crop::Crop::maize : field->second.crop;
-}
-
 ThicknessBasis basisOf(entries::LayerMethod method) {
     return method == entries::LayerMethod::measured ? ThicknessBasis::measured
                                                     : ThicknessBasis::loadsPerCover;
@@ -106,8 +99,8 @@ LayerLedger::Spread LayerLedger::spreadOf(const season::Day& day, const season::
                                           const season::LayerNote* seen, DryDensity filling) {
     m_rampVolume = m_rampVolume + load.dryMass() / filling;
     const Length height = std::max(m_seenHeight, farm::rampHeight(m_silo, m_rampVolume));
-    return {crop::looseAsFed(cropOf(day, load), load.dryMatter), farm::workingArea(m_silo, height),
-            seen == nullptr ? kAssumedThickness : seen->what.thickness,
+    return {crop::looseAsFed(day.farm().cropOf(load.load.field), load.dryMatter),
+            farm::workingArea(m_silo, height), seen == nullptr ? kAssumedThickness : seen->what.thickness,
             seen == nullptr ? ThicknessBasis::assumed : basisOf(seen->what.method)};
 }
 

@@ -7,6 +7,7 @@
 #include "core/farm/site_rules.h"
 
 #include <map>
+#include <optional>
 #include <string>
 
 namespace treadwell::season {
@@ -20,6 +21,12 @@ struct FarmBook {
     std::map<farm::TruckId, farm::Truck> trucks;
     std::map<farm::FieldId, farm::Field> fields;
     farm::SiteRules rules;
+
+    /// That of a load's field; maize where no field that is known is named.
+    [[nodiscard]] crop::Crop cropOf(const std::optional<farm::FieldId>& field) const {
+        const auto known = field ? fields.find(*field) : fields.end();
+        return known == fields.end() ? crop::Crop::maize : known->second.crop;
+    }
 
     friend bool operator==(const FarmBook&, const FarmBook&) = default;
 };

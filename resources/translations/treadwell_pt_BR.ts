@@ -915,6 +915,30 @@
         <source>{1} corrections wait for the entry they speak of</source>
         <translation>{1} correções esperam o registro a que se referem</translation>
     </message>
+    <message>
+        <source>A height was read at {1}, and the silo ends at {2}: correct the place, or the silo's dimensions</source>
+        <translation>Uma altura foi lida em {1}, e o silo termina em {2}: corrija o lugar ou as dimensões do silo</translation>
+    </message>
+    <message>
+        <source>A height of {1} was read, and wall and crown end at {2}: correct the reading, or the silo's dimensions</source>
+        <translation>Foi lida uma altura de {1}, e parede e coroamento terminam em {2}: corrija a leitura ou as dimensões do silo</translation>
+    </message>
+    <message>
+        <source>No height shows any crop: read the heights where crop lies</source>
+        <translation>Nenhuma altura mostra forragem: leia as alturas onde há forragem</translation>
+    </message>
+    <message>
+        <source>Heights were read, but no load came before them</source>
+        <translation>Há alturas lidas, mas nenhuma carga chegou antes delas</translation>
+    </message>
+    <message>
+        <source>{1} came since the heights before, and the surface has not risen: check both readings and the loads</source>
+        <translation>Chegaram {1} desde as alturas anteriores, e a superfície não subiu: confira as duas leituras e as cargas</translation>
+    </message>
+    <message>
+        <source>{2} in {3} would be {1}, outside {4} to {5}: check the heights and the loads</source>
+        <translation>{2} em {3} dariam {1}, fora de {4} a {5}: confira as alturas e as cargas</translation>
+    </message>
 </context>
 <context>
     <name>Unit</name>
