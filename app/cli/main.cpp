@@ -95,6 +95,11 @@ void addImport(CLI::App& app, Request& request) {
     addText(*command, "--mass-unit", options.massUnit, "kg|t|lb|ton", "Where the tickets do not tell");
 }
 
+void addCsv(CLI::App& command, SeasonOptions& options) {
+    command.add_flag("--csv", options.csv, "Print CSV in metric units, times in UTC")
+        ->excludes(command.get_option("--json"));
+}
+
 void addSeasonVerbs(CLI::App& app, Request& request) {
     SeasonOptions& options = request.season;
     CLI::App* made = addVerb(
@@ -108,7 +113,11 @@ void addSeasonVerbs(CLI::App& app, Request& request) {
     CLI::App* advice =
         addVerb(app, request, "advise", "What to change now, and what it was weighed against", options.file,
                 [](const Request& r, const Answer& answer) { return advise(r.season, answer); });
-    for (CLI::App* command : {now, advice}) {
+    CLI::App* laid =
+        addVerb(app, request, "layers", "The layers of a silo: crop, packing, density", options.file,
+                [](const Request& r, const Answer& answer) { return layers(r.season, answer); });
+    addCsv(*laid, options);
+    for (CLI::App* command : {now, advice, laid}) {
         addText(*command, "--at", options.at, "2026-09-15T14:25:30+02:00", "The moment; now where not given");
         addText(*command, "--silo", options.silo, "NAME", "Needed where there are several");
     }

@@ -1,3 +1,4 @@
+#include "app/cli/layers.h"
 #include "app/cli/season_file.h"
 #include "app/cli/state.h"
 #include "app/words/document.h"
@@ -29,6 +30,11 @@ tl::expected<View, Failure> viewOf(const SeasonOptions& options, const Answer& a
     return View{*std::move(season), *silo, *at, local};
 }
 
+ListForm formOf(const SeasonOptions& options, const Answer& answer) {
+    if (answer.json) return ListForm::json;
+    return options.csv ? ListForm::csv : ListForm::text;
+}
+
 }  // namespace
 
 Outcome state(const SeasonOptions& options, const Answer& answer) {
@@ -42,6 +48,13 @@ Outcome advise(const SeasonOptions& options, const Answer& answer) {
     const auto view = viewOf(options, answer);
     if (!view) return tl::unexpected{view.error()};
     return printAdvice(view->season, view->silo, view->at, view->answer);
+}
+
+Outcome layers(const SeasonOptions& options, const Answer& answer) {
+    const auto view = viewOf(options, answer);
+    if (!view) return tl::unexpected{view.error()};
+    printLayers(view->season, view->silo, view->at, formOf(options, answer), view->answer);
+    return {};
 }
 
 Outcome day(const SeasonOptions& options, const Answer& answer) {

@@ -19,6 +19,9 @@ enum class DryMatterBasis : std::uint8_t {
     otherSample,  ///< a sample of another field, or of none in particular
     assumed,      ///< no sample yet: the middle of the goal
 };
+constexpr std::array<std::string_view, 3> enumTexts(DryMatterBasis /*basis*/) noexcept {
+    return {"fieldSample", "otherSample", "assumed"};
+}
 
 struct Sample {
     entries::EntryId entry;

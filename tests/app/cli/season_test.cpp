@@ -90,6 +90,35 @@ TEST_F(Example, TheDayIsTheLastOneWhereNoneIsGiven) {
     EXPECT_EQ(Json{runProgram({"day", season, "--json"}).out}.text("/document"), "daySheet");
 }
 
+// The same mass as the ticket file's own sum and the same minutes as the state, laid into layers.
+TEST_F(Example, LayersHoldEveryTonneAndMinute) {
+    const std::string at = "2026-09-17T20:00:00+02:00";
+    const Json json{runProgram({"layers", season, "--at", at, "--json"}).out};
+    double mass = 0, first = 0;
+    for (const auto layer : simdjson::dom::array{json.root.at_pointer("/layers")}) {
+        mass += double(layer["mass_t"]);
+        first += double(layer["number"]) == 1 ? 1 : 0;
+    }
+    EXPECT_NEAR(mass, 1781.0, 1e-9);
+    EXPECT_EQ(first, 1);
+    EXPECT_EQ(json.text("/layers/0/thickness_basis"), "assumed");
+    EXPECT_EQ(json.text("/layers/0/loads/0/mass_source"), "weighed");
+    EXPECT_EQ(json.text("/layers/0/days/0"), "2026-09-15");
+    EXPECT_GT(json.number("/before_first_load/0/packed_min"), 0);
+    const Answered text = runProgram({"layers", season, "--at", at});
+    EXPECT_THAT(text.out, HasSubstr("before the first load; that is not counted"));
+}
+
+TEST_F(Example, LayersAsCsvHaveTheirUnitsInTheHeader) {
+    const Answered csv = runProgram({"layers", season, "--at", "2026-09-15T12:00:00+02:00", "--csv"});
+    EXPECT_EQ(csv.status, 0) << csv.err;
+    EXPECT_THAT(csv.out, testing::StartsWith("layer,begin,end,loads,mass_t,dry_matter_mass_t_dm,"));
+    EXPECT_THAT(csv.out, HasSubstr("\r\n1,2026-09-15T08:00:47Z,"));
+    const Answered empty = runProgram({"layers", season, "--at", "2026-09-14T12:00:00+02:00"});
+    EXPECT_THAT(empty.out, HasSubstr("No crop was tipped here by then."));
+    EXPECT_EQ(runProgram({"layers", season, "--csv", "--json"}).status, 2);
+}
+
 TEST_F(Example, CheckFindsEveryEntryAsItWasWritten) {
     const Answered checked = runProgram({"check", season, "--json"});
     EXPECT_EQ(checked.status, 0) << checked.err;
