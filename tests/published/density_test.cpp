@@ -1,6 +1,7 @@
 // The field regression and the saturation limit against what was printed, or computed from it.
 #include "core/density/effect.h"
 #include "core/density/estimate.h"
+#include "core/density/field.h"
 #include "core/density/regression.h"
 #include "core/density/stack.h"
 
@@ -113,6 +114,38 @@ TEST(PublishedDensity, BrittanysThirdsAsLayers) {
     }
     EXPECT_NEAR(stack.layers[0].density / stack.layers[2].density, 1.207, 5e-4);
     EXPECT_NEAR(stack.mean.si(), mean, 1e-9 * mean);
+}
+
+// The same as means of the field over boxes a metre high, in lifts and under the level top of a ramp: only
+// the depth below the surface counts, not the way of filling. Each lies in the band of its box.
+TEST(PublishedDensity, BrittanysThirdsInTheField) {
+    farm::Silo silo;
+    silo.length = Length::fromMetres(40);
+    silo.width = Length::fromMetres(10);
+    silo.wallHeight = silo.plannedDepth = Length::fromMetres(3);
+    const DryDensity bracket = DryDensity::fromSi((226 + 252.5 + 273) / 3.0 / FieldEquation::meanFactor(3.0));
+    const Residual residual;
+    for (const auto way : {farm::FillingWay::lifts, farm::FillingWay::wedge}) {
+        silo.filling = way;
+        const std::vector<LaidLayer> layers(20, {DryMass::fromTonnes(20), bracket, DryDensity::fromSi(400)});
+        const Stack stack = stackOf(silo, layers, Filled::asItLies).value();
+        const std::vector<FieldLayer> laws(
+            20,
+            {{bracket.si(), 400}, DryDensity::fromSi(400), residual.site + residual.silo, residual.layer});
+        const Field field{silo, stack, laws, residual.face + residual.spot};
+        const double expected[] = {227.0, 250.5, 274.0}, printed[] = {226, 252.5, 273};
+        for (int third = 0; third < 3; ++third) {
+            const Length top = stack.top - Length::fromMetres(third);
+            const Length across = silo.width;
+            const auto mean = field.mean({{Length::fromMetres(5), top - Length::fromMetres(1), Length{}},
+                                          {Length::fromMetres(15), top, across}});
+            ASSERT_TRUE(mean);
+            EXPECT_NEAR(mean->depth.metres(), 0.5 + third, 1e-9);
+            EXPECT_NEAR(mean->density.median().si(), expected[third], 0.05);
+            EXPECT_LT(mean->density.low80().si(), printed[third]);
+            EXPECT_GT(mean->density.high80().si(), printed[third]);
+        }
+    }
 }
 
 // Six equal Norwegian bunkers at the same packing time: 204 kg DM/m3 under 8.3 t and 222 under 14.5 t, 9 %
