@@ -6,6 +6,20 @@
 
 namespace treadwell {
 
+namespace {
+
+// Looked up once: OpenSSL 3 would search its providers anew at every start, longer than a short hash takes.
+const EVP_MD* algorithm() {
+    static const EVP_MD* const kSha256 = EVP_MD_fetch(nullptr, "SHA256", nullptr);
+    return kSha256;
+}
+
+[[noreturn]] void refuse() {
+    throw std::runtime_error("SHA-256 is not available from OpenSSL");
+}
+
+}  // namespace
+
 struct Sha256::State {
     EVP_MD_CTX* context = EVP_MD_CTX_new();
     State() { start(); }
@@ -14,8 +28,8 @@ struct Sha256::State {
     State& operator=(const State&) = delete;
 
     void start() {
-        if (context == nullptr || EVP_DigestInit_ex(context, EVP_sha256(), nullptr) != 1) {
-            throw std::runtime_error("SHA-256 is not available from OpenSSL");
+        if (context == nullptr || EVP_DigestInit_ex(context, algorithm(), nullptr) != 1) {
+            refuse();
         }
     }
 };
@@ -50,7 +64,9 @@ Hash Sha256::finish() {
 }
 
 Hash sha256(std::string_view text) {
-    return Sha256{}.add(text).finish();
+    Hash hash{};
+    if (EVP_Digest(text.data(), text.size(), hash.data(), nullptr, algorithm(), nullptr) != 1) refuse();
+    return hash;
 }
 
 }  // namespace treadwell

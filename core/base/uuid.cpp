@@ -2,6 +2,8 @@
 
 #include "core/base/hex.h"
 
+#include <array>
+
 namespace treadwell {
 
 std::string Uuid::text() const {
@@ -12,14 +14,15 @@ std::string Uuid::text() const {
 
 std::optional<Uuid> Uuid::fromText(std::string_view text) {
     if (text.size() != 36) return std::nullopt;
-    std::string digits;
+    std::array<char, 32> digits{};
+    std::size_t count = 0;
     for (std::size_t i = 0; i < text.size(); ++i) {
         const bool dash = i == 8 || i == 13 || i == 18 || i == 23;
         if (dash != (text[i] == '-')) return std::nullopt;
-        if (!dash) digits += text[i];
+        if (!dash) digits[count++] = text[i];
     }
     Uuid uuid;
-    if (!fromHex(digits, uuid.bytes)) return std::nullopt;
+    if (!fromHex({digits.data(), digits.size()}, uuid.bytes)) return std::nullopt;
     return uuid;
 }
 

@@ -10,10 +10,11 @@ namespace {
 
 template <class Kind>
 Result<Body> decodeAs(std::string_view payload) {
-    const auto object = PayloadObject::parse(payload);
+    thread_local PayloadDocument document;  // a season has many payloads
+    const auto object = document.read(payload);
     if (!object) return Unexpected{object.error()};
     Kind kind;
-    PayloadReader reader{*object};
+    PayloadReader reader{**object};
     Kind::fields(reader, kind);
     if (const auto read = reader.result(); !read) return Unexpected{read.error()};
     return Body{std::move(kind)};

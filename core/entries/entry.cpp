@@ -1,22 +1,42 @@
 #include "core/entries/entry.h"
 
+#include <span>
+#include <string>
 #include <tuple>
 
 namespace treadwell::entries {
 
 Hash entryHash(const Hash& previous, const Header& header, std::string_view payload) {
-    Sha256 hasher;
-    hasher.add("treadwell entry 1").add(previous).add(header.id.value.bytes).add(header.device.value.bytes);
-    hasher.add(header.deviceSequence).add(header.lamport).add(header.author.value.bytes);
+    thread_local std::string bytes;  // a season has many entries
+    bytes.assign("treadwell entry 1");
+    const auto add = [](std::span<const std::uint8_t> more) {
+        bytes.append(reinterpret_cast<const char*>(more.data()), more.size());
+    };
+    const auto number = [](std::int64_t value) {
+        for (int shift = 56; shift >= 0; shift -= 8) {
+            bytes += static_cast<char>(static_cast<std::uint64_t>(value) >> shift);
+        }
+    };
     // Lengths before texts, so that no two different entries feed the same bytes.
-    hasher.add(static_cast<std::int64_t>(header.kind.size())).add(header.kind);
-    hasher.add(std::int64_t{header.kindVersion});
-    hasher.add(toMicroseconds(header.happened)).add(toMicroseconds(header.recorded));
-    hasher.add(std::int64_t{header.utcOffsetMinutes});
-    hasher.add(std::int64_t{header.target.has_value()});
-    if (header.target) hasher.add(header.target->value.bytes);
-    hasher.add(static_cast<std::int64_t>(payload.size())).add(payload);
-    return hasher.finish();
+    const auto text = [&](std::string_view value) {
+        number(static_cast<std::int64_t>(value.size()));
+        bytes += value;
+    };
+    add(previous);
+    add(header.id.value.bytes);
+    add(header.device.value.bytes);
+    number(header.deviceSequence);
+    number(header.lamport);
+    add(header.author.value.bytes);
+    text(header.kind);
+    number(header.kindVersion);
+    number(toMicroseconds(header.happened));
+    number(toMicroseconds(header.recorded));
+    number(header.utcOffsetMinutes);
+    number(header.target.has_value());
+    if (header.target) add(header.target->value.bytes);
+    text(payload);
+    return sha256(bytes);
 }
 
 bool happenedBefore(const Header& a, const Header& b) noexcept {

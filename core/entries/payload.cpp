@@ -2,66 +2,137 @@
 
 #include <simdjson.h>
 
+#include <cstring>
+
 namespace treadwell::entries {
 
 namespace {
 
-namespace dom = simdjson::dom;
-using Value = PayloadObject::Value;
+namespace ondemand = simdjson::ondemand;
+using simdjson::error_code;
+using simdjson::SUCCESS;
+using Kind = PayloadValue::Kind;
 
-PayloadObject objectOf(const dom::object& object);
+}  // namespace
 
-Value valueOf(const dom::element& element) {
-    Value value;
-    switch (element.type()) {
-        case dom::element_type::NULL_VALUE:
+struct PayloadDocument::State {
+    error_code read(std::string_view json);
+    error_code members(ondemand::object object);
+    error_code items(ondemand::array array);
+    error_code value(std::string_view key, simdjson::simdjson_result<ondemand::value> found);
+    error_code number(PayloadValue& target, ondemand::value& found);
+    void close(std::size_t owner) {
+        values[owner].extent = static_cast<std::uint32_t>(values.size() - owner);
+    }
+
+    ondemand::parser parser;
+    std::vector<char> buffer;  // the JSON and the padding behind it that the parser may look at
+    std::vector<PayloadValue> values;
+};
+
+error_code PayloadDocument::State::number(PayloadValue& target, ondemand::value& found) {
+    ondemand::number number;
+    if (const auto code = found.get_number().get(number)) return code;
+    target.kind = number.is_int64() ? Kind::integer : Kind::number;
+    if (number.is_int64()) target.integer = number.get_int64();
+    // An integer beyond int64 is a number: no field of ours holds it as an integer.
+    target.number = number.as_double();
+    return SUCCESS;
+}
+
+error_code PayloadDocument::State::value(std::string_view key,
+                                         simdjson::simdjson_result<ondemand::value> found) {
+    ondemand::value element;
+    ondemand::json_type type{};
+    if (const auto code = found.get(element)) return code;
+    if (const auto code = element.type().get(type)) return code;
+    const std::size_t place = values.size();
+    PayloadValue& target = values.emplace_back();
+    target.key = key;
+    switch (type) {
+        case ondemand::json_type::null: {
+            bool isNull = false;
+            if (const auto code = element.is_null().get(isNull)) return code;
+            return isNull ? SUCCESS : simdjson::N_ATOM_ERROR;
+        }
+        case ondemand::json_type::boolean:
+            target.kind = Kind::truth;
+            return element.get_bool().get(target.truth);
+        case ondemand::json_type::string:
+            target.kind = Kind::text;
+            return element.get_string().get(target.text);
+        case ondemand::json_type::number:
+            return number(target, element);
+        case ondemand::json_type::object: {
+            target.kind = Kind::object;
+            ondemand::object object;
+            if (const auto code = element.get_object().get(object)) return code;
+            if (const auto code = members(object)) return code;
             break;
-        case dom::element_type::BOOL:
-            value.kind = Value::Kind::truth;
-            value.truth = element.get_bool().value_unsafe();
-            break;
-        case dom::element_type::STRING:
-            value.kind = Value::Kind::text;
-            value.text = std::string{element.get_string().value_unsafe()};
-            break;
-        case dom::element_type::INT64:
-            value.kind = Value::Kind::integer;
-            value.integer = element.get_int64().value_unsafe();
-            value.number = static_cast<double>(value.integer);
-            break;
-        case dom::element_type::UINT64:  // beyond int64: no field of ours holds it as an integer
-            value.kind = Value::Kind::number;
-            value.number = static_cast<double>(element.get_uint64().value_unsafe());
-            break;
-        case dom::element_type::DOUBLE:
-            value.kind = Value::Kind::number;
-            value.number = element.get_double().value_unsafe();
-            break;
-        case dom::element_type::OBJECT:
-            value.kind = Value::Kind::object;
-            value.objects.push_back(objectOf(element.get_object().value_unsafe()));
-            break;
-        case dom::element_type::ARRAY: {
-            value.kind = Value::Kind::array;
-            const dom::array items = element.get_array().value_unsafe();
-            for (const dom::element item : items) {
-                PayloadObject wrapped;
-                wrapped.members.push_back({"", valueOf(item)});
-                value.objects.push_back(std::move(wrapped));
-            }
+        }
+        case ondemand::json_type::array: {
+            target.kind = Kind::array;
+            ondemand::array array;
+            if (const auto code = element.get_array().get(array)) return code;
+            if (const auto code = items(array)) return code;
             break;
         }
     }
-    return value;
+    close(place);
+    return SUCCESS;
 }
 
-PayloadObject objectOf(const dom::object& object) {
-    PayloadObject result;
-    for (const auto& [key, element] : object) result.members.push_back({std::string{key}, valueOf(element)});
-    return result;
+error_code PayloadDocument::State::members(ondemand::object object) {
+    for (auto member : object) {
+        std::string_view key;
+        if (const auto code = member.unescaped_key().get(key)) return code;
+        if (const auto code = value(key, member.value())) return code;
+    }
+    return SUCCESS;
 }
 
-}  // namespace
+error_code PayloadDocument::State::items(ondemand::array array) {
+    for (auto item : array) {
+        if (const auto code = value({}, item)) return code;
+    }
+    return SUCCESS;
+}
+
+error_code PayloadDocument::State::read(std::string_view json) {
+    const std::size_t needed = json.size() + simdjson::SIMDJSON_PADDING;
+    if (buffer.size() < needed) buffer.resize(needed);
+    std::memcpy(buffer.data(), json.data(), json.size());
+    values.clear();
+    ondemand::document document;
+    ondemand::object object;
+    if (const auto code = parser.iterate(buffer.data(), json.size(), buffer.size()).get(document))
+        return code;
+    if (const auto code = document.get_object().get(object)) return code;
+    values.emplace_back().kind = Kind::object;
+    if (const auto code = members(object)) return code;
+    close(0);
+    const bool ended = document.current_location().error() == simdjson::OUT_OF_BOUNDS;
+    return ended ? SUCCESS : simdjson::TRAILING_CONTENT;
+}
+
+PayloadDocument::PayloadDocument() : m_state(std::make_unique<State>()) {}
+PayloadDocument::PayloadDocument(PayloadDocument&&) noexcept = default;
+PayloadDocument& PayloadDocument::operator=(PayloadDocument&&) noexcept = default;
+PayloadDocument::~PayloadDocument() = default;
+
+Result<const PayloadValue*> PayloadDocument::read(std::string_view json) {
+    if (const auto code = m_state->read(json)) {
+        return fail(Code::payloadUnreadable, "payload", std::string{simdjson::error_message(code)});
+    }
+    return m_state->values.data();
+}
+
+const PayloadValue* PayloadValue::find(std::string_view wanted) const {
+    for (const PayloadValue& value : *this) {
+        if (value.key == wanted) return &value;
+    }
+    return nullptr;
+}
 
 std::string PayloadWriter::text() const {
     std::string text = "{";
@@ -72,23 +143,6 @@ std::string PayloadWriter::text() const {
         text += json;
     }
     return text + '}';
-}
-
-Result<PayloadObject> PayloadObject::parse(std::string_view json) {
-    thread_local dom::parser parser;
-    const simdjson::padded_string padded(json);
-    dom::object object;
-    if (const auto code = parser.parse(padded).get(object); code != simdjson::SUCCESS) {
-        return fail(Code::payloadUnreadable, "payload", std::string{simdjson::error_message(code)});
-    }
-    return objectOf(object);
-}
-
-const PayloadObject::Value* PayloadObject::find(std::string_view key) const {
-    for (const auto& [name, value] : members) {
-        if (name == key) return &value;
-    }
-    return nullptr;
 }
 
 }  // namespace treadwell::entries

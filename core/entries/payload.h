@@ -89,43 +89,64 @@ class PayloadWriter {
     std::map<std::string, std::string> m_members;
 };
 
-/// One JSON object, read. Numbers, texts and truths are kept as they stood; the parser is hidden in
-/// payload.cpp.
-class PayloadObject {
-  public:
-    struct Value;
-    struct Member;
-
-    [[nodiscard]] static Result<PayloadObject> parse(std::string_view json);
-    [[nodiscard]] const Value* find(std::string_view key) const;
-
-    std::vector<Member> members;
-};
-
-struct PayloadObject::Value {
+/// One value of a PayloadDocument. The values within an object or an array follow their owner in memory, each
+/// with all that it holds.
+struct PayloadValue {
     enum class Kind : std::uint8_t { null, number, integer, text, truth, object, array } kind = Kind::null;
-    double number = 0;
-    std::int64_t integer = 0;
     bool truth = false;
-    std::string text;
-    std::vector<PayloadObject> objects;  ///< one for an object, the items of an array (each wrapped under "")
+    std::uint32_t extent = 1;  ///< itself and all within it
+    std::string_view key;      ///< of a member of an object
+    std::string_view text;
+    std::int64_t integer = 0;
+    double number = 0;
+
+    class Iterator {
+      public:
+        explicit Iterator(const PayloadValue* at) : m_at(at) {}
+        const PayloadValue& operator*() const { return *m_at; }
+        Iterator& operator++() {
+            m_at += m_at->extent;
+            return *this;
+        }
+        friend bool operator==(Iterator, Iterator) = default;
+
+      private:
+        const PayloadValue* m_at;
+    };
+    /// The members of an object, the items of an array.
+    [[nodiscard]] Iterator begin() const { return Iterator{this + 1}; }
+    [[nodiscard]] Iterator end() const { return Iterator{this + extent}; }
+
+    /// The first member of this name; null where there is none.
+    [[nodiscard]] const PayloadValue* find(std::string_view wanted) const;
 };
 
-struct PayloadObject::Member {
-    std::string key;
-    Value value;
+/// Reads JSON objects one after another into memory that it keeps. Not thread-safe.
+class PayloadDocument {
+  public:
+    PayloadDocument();
+    PayloadDocument(PayloadDocument&&) noexcept;
+    PayloadDocument& operator=(PayloadDocument&&) noexcept;
+    ~PayloadDocument();
+
+    /// The object that `json` is; it lasts until the next is read. Error: payloadUnreadable.
+    [[nodiscard]] Result<const PayloadValue*> read(std::string_view json);
+
+  private:
+    struct State;
+    std::unique_ptr<State> m_state;  // hides the parser
 };
 
 /// Fills fields from an object; remembers the first field that is missing or wrong.
 class PayloadReader {
   public:
-    explicit PayloadReader(const PayloadObject& object) : m_object(object) {}
+    explicit PayloadReader(const PayloadValue& object) : m_object(object) {}
 
     template <class T>
     void operator()(std::string_view key, T& target) {
         if (m_error) return;
-        const PayloadObject::Value* value = m_object.find(key);
-        const bool absent = value == nullptr || value->kind == PayloadObject::Value::Kind::null;
+        const PayloadValue* value = m_object.find(key);
+        const bool absent = value == nullptr || value->kind == Kind::null;
         if constexpr (isOptional<T>) {
             target.reset();
             if (absent) return;
@@ -145,10 +166,10 @@ class PayloadReader {
     }
 
   private:
-    using Kind = PayloadObject::Value::Kind;
+    using Kind = PayloadValue::Kind;
 
     template <class T>
-    bool read(const PayloadObject::Value& value, T& target) {
+    bool read(const PayloadValue& value, T& target) {
         const bool isNumber = value.kind == Kind::number || value.kind == Kind::integer;
         const bool isText = value.kind == Kind::text;
         if constexpr (UnitType<T>) {
@@ -189,31 +210,31 @@ class PayloadReader {
         } else if constexpr (isVector<T>) {
             return readItems(value, target);
         } else {
-            return value.kind == Kind::object && readFields(value.objects.front(), target);
+            return value.kind == Kind::object && readFields(value, target);
         }
     }
 
     template <class T>
-    bool readItems(const PayloadObject::Value& value, std::vector<T>& target) {
+    bool readItems(const PayloadValue& value, std::vector<T>& target) {
         if (value.kind != Kind::array) return false;
         target.clear();
-        for (const PayloadObject& item : value.objects) {
+        for (const PayloadValue& item : value) {
             T content{};
-            if (!read(item.members.front().value, content)) return false;
+            if (!read(item, content)) return false;
             target.push_back(std::move(content));
         }
         return true;
     }
 
     template <class T>
-    bool readFields(const PayloadObject& object, T& target) {
+    bool readFields(const PayloadValue& object, T& target) {
         PayloadReader nested{object};
         T::fields(nested, target);
         if (nested.m_error) m_error = nested.m_error;
         return !nested.m_error;
     }
 
-    const PayloadObject& m_object;
+    const PayloadValue& m_object;
     std::optional<Error> m_error;
 };
 

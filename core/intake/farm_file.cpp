@@ -8,9 +8,9 @@ namespace treadwell::intake {
 
 namespace {
 
-using entries::PayloadObject;
 using entries::PayloadReader;
-using Kind = PayloadObject::Value::Kind;
+using entries::PayloadValue;
+using Kind = PayloadValue::Kind;
 
 Error inField(Error error, const std::string& place) {
     error.field = place + error.field;
@@ -27,24 +27,25 @@ struct KeyCollector {
     }
 };
 
-Result<void> onlyKnown(const PayloadObject& object, std::span<const std::string_view> known) {
-    for (const auto& [key, value] : object.members) {
-        if (std::find(known.begin(), known.end(), key) == known.end()) return fail(Code::fieldUnknown, key);
+Result<void> onlyKnown(const PayloadValue& object, std::span<const std::string_view> known) {
+    for (const PayloadValue& member : object) {
+        if (std::find(known.begin(), known.end(), member.key) == known.end()) {
+            return fail(Code::fieldUnknown, std::string{member.key});
+        }
     }
     return {};
 }
 
 template <class Thing>
-Result<Thing> thingFrom(const PayloadObject::Value& value, const std::string& place) {
+Result<Thing> thingFrom(const PayloadValue& value, const std::string& place) {
     if (value.kind != Kind::object)
         return Unexpected{Error{{Code::payloadFieldWrong, {}}, place.substr(0, place.size() - 1), {}}};
-    const PayloadObject& object = value.objects.front();
     Thing thing;
     KeyCollector collector;
     Thing::fields(collector, thing);
-    if (auto known = onlyKnown(object, collector.keys); !known)
+    if (auto known = onlyKnown(value, collector.keys); !known)
         return Unexpected{inField(std::move(known.error()), place)};
-    PayloadReader reader{object};
+    PayloadReader reader{value};
     Thing::fields(reader, thing);
     if (auto read = reader.result(); !read) return Unexpected{inField(std::move(read.error()), place)};
     if (auto valid = farm::validate(thing); !valid)
@@ -54,7 +55,7 @@ Result<Thing> thingFrom(const PayloadObject::Value& value, const std::string& pl
 
 class FarmReader {
   public:
-    FarmReader(const PayloadObject& file, const Context& context) : m_file(file), m_context(context) {}
+    FarmReader(const PayloadValue& file, const Context& context) : m_file(file), m_context(context) {}
 
     Result<Intake> read() {
         return header()
@@ -94,12 +95,13 @@ class FarmReader {
 
     template <class Thing, class Defined>
     Result<void> list(const std::string& key) {
-        const PayloadObject::Value* value = m_file.find(key);
+        const PayloadValue* value = m_file.find(key);
         if (value == nullptr) return {};
         if (value->kind != Kind::array) return fail(Code::payloadFieldWrong, key);
-        for (std::size_t i = 0; i < value->objects.size(); ++i) {
-            const std::string place = key + '[' + std::to_string(i) + "].";
-            auto thing = thingFrom<Thing>(value->objects[i].members.front().value, place);
+        std::size_t index = 0;
+        for (const PayloadValue& item : *value) {
+            const std::string place = key + '[' + std::to_string(index++) + "].";
+            auto thing = thingFrom<Thing>(item, place);
             if (!thing) return Unexpected{thing.error()};
             propose(Defined{*std::move(thing)});
         }
@@ -107,7 +109,7 @@ class FarmReader {
     }
 
     Result<void> rules() {
-        const PayloadObject::Value* value = m_file.find("rules");
+        const PayloadValue* value = m_file.find("rules");
         if (value == nullptr) return {};
         auto rules = thingFrom<farm::SiteRules>(*value, "rules.");
         if (!rules) return Unexpected{rules.error()};
@@ -125,7 +127,7 @@ class FarmReader {
         m_intake.proposals.push_back({std::move(body), m_begins, {}, 0, {}});
     }
 
-    const PayloadObject& m_file;
+    const PayloadValue& m_file;
     const Context& m_context;
     Instant m_begins;
     Intake m_intake;
@@ -134,9 +136,10 @@ class FarmReader {
 }  // namespace
 
 Result<Intake> readFarm(std::string_view bytes, const Context& context) {
-    const auto file = PayloadObject::parse(bytes);
+    entries::PayloadDocument document;
+    const auto file = document.read(bytes);
     if (!file) return Unexpected{file.error()};
-    return FarmReader{*file, context}.read();
+    return FarmReader{**file, context}.read();
 }
 
 }  // namespace treadwell::intake

@@ -21,10 +21,10 @@ class RowReader {
     explicit RowReader(sqlite3_stmt* statement) : m_statement(statement) {}
 
     std::int64_t integer() { return sqlite3_column_int64(m_statement, m_column++); }
-    std::string text() {
+    void text(std::string& target) {
         const auto* begin = reinterpret_cast<const char*>(sqlite3_column_text(m_statement, m_column));
         const int size = sqlite3_column_bytes(m_statement, m_column++);
-        return begin == nullptr ? std::string{} : std::string(begin, static_cast<std::size_t>(size));
+        target.assign(begin == nullptr ? "" : begin, static_cast<std::size_t>(size));
     }
     template <std::size_t size>
     void bytes(std::array<std::uint8_t, size>& target) {
@@ -44,28 +44,27 @@ class RowReader {
     int m_column = 1;  // after seq
 };
 
-entries::StoredEntry entryOf(sqlite3_stmt* statement) {
+void readInto(entries::StoredEntry& entry, sqlite3_stmt* statement) {
     RowReader row{statement};
-    entries::StoredEntry entry;
     entries::Header& header = entry.header;
     row.bytes(header.id.value.bytes);
     row.bytes(header.device.value.bytes);
     header.deviceSequence = row.integer();
     header.lamport = row.integer();
     row.bytes(header.author.value.bytes);
-    header.kind = row.text();
+    row.text(header.kind);
     header.kindVersion = static_cast<int>(row.integer());
     header.happened = instantFromMicroseconds(row.integer());
     header.recorded = instantFromMicroseconds(row.integer());
     header.utcOffsetMinutes = static_cast<int>(row.integer());
     if (row.isNull()) {
         row.integer();
+        header.target.reset();
     } else {
         row.bytes(header.target.emplace().value.bytes);
     }
-    entry.payload = row.text();
+    row.text(entry.payload);
     row.bytes(entry.hash);
-    return entry;
 }
 
 void check(SQLite::Database& database, int code) {
@@ -109,8 +108,12 @@ void readRows(SQLite::Database& database, const std::function<void(entries::Stor
                              " FROM entry ORDER BY seq",
                              -1, &prepared, nullptr));
     const std::unique_ptr<sqlite3_stmt, Finalize> statement{prepared};
+    entries::StoredEntry entry;  // its strings keep their room from row to row
     int code = sqlite3_step(prepared);
-    for (; code == SQLITE_ROW; code = sqlite3_step(prepared)) take(entryOf(prepared));
+    for (; code == SQLITE_ROW; code = sqlite3_step(prepared)) {
+        readInto(entry, prepared);
+        take(std::move(entry));
+    }
     if (code != SQLITE_DONE) check(database, code);
 }
 

@@ -28,9 +28,9 @@ Fact Fact::with(EntryPointer change) const {
 bool factBefore(const Fact& a, const Fact& b) noexcept {
     const auto key = [](const Fact& fact) {
         const entries::Header& stated = fact.stated().header;
-        return std::make_tuple(fact.happened(), stated.lamport, std::cref(stated.device),
-                               stated.deviceSequence);
+        return std::tie(stated.lamport, stated.device, stated.deviceSequence);
     };
+    if (a.happened() != b.happened()) return a.happened() < b.happened();
     return key(a) < key(b);
 }
 

@@ -19,6 +19,7 @@ class Fact {
     [[nodiscard]] Fact with(EntryPointer change) const;
 
     [[nodiscard]] const entries::Entry& stated() const noexcept { return *m_stated; }
+    [[nodiscard]] const EntryPointer& statedPointer() const noexcept { return m_stated; }
     [[nodiscard]] entries::EntryId id() const noexcept { return m_stated->header.id; }
     [[nodiscard]] Instant happened() const noexcept { return m_speaking->header.happened; }
     [[nodiscard]] const entries::Body& body() const noexcept { return m_speaking->body; }

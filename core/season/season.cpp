@@ -1,11 +1,12 @@
 #include "core/season/season.h"
 
 #include <algorithm>
-#include <unordered_map>
 
 namespace treadwell::season {
 
 namespace {
+
+using Stated = std::pair<entries::EntryId, FactPointer>;
 
 bool pointerBefore(const FactPointer& a, const FactPointer& b) {
     return factBefore(*a, *b);
@@ -36,38 +37,69 @@ std::shared_ptr<const Day> folded(const FarmZone& zone, LocalDay date, std::vect
 }  // namespace
 
 Season Season::fold(std::span<const entries::Entry> entries) {
-    std::unordered_map<entries::EntryId, FactPointer> facts;
-    facts.reserve(entries.size());
-    std::vector<EntryPointer> changes;
+    std::vector<EntryPointer> pointers;
+    pointers.reserve(entries.size());
     for (const entries::Entry& entry : entries) {
-        auto pointer = std::make_shared<const entries::Entry>(entry);
-        if (entry.header.target) {
-            changes.push_back(std::move(pointer));
+        pointers.push_back(std::make_shared<const entries::Entry>(entry));
+    }
+    return foldPointers(std::move(pointers));
+}
+
+Season Season::foldPointers(std::vector<EntryPointer> entries) {
+    std::vector<Stated> stated;
+    std::vector<EntryPointer> changes;
+    stated.reserve(entries.size());
+    for (EntryPointer& entry : entries) {
+        if (entry->header.target) {
+            changes.push_back(std::move(entry));
         } else {
-            facts.try_emplace(entry.header.id, std::make_shared<const Fact>(std::move(pointer)));
+            const auto id = entry->header.id;
+            stated.emplace_back(id, std::make_shared<const Fact>(std::move(entry)));
         }
     }
+    const auto idBefore = [](const Stated& a, const Stated& b) { return a.first < b.first; };
+    const auto sameId = [](const Stated& a, const Stated& b) { return a.first == b.first; };
+    if (!std::is_sorted(stated.begin(), stated.end(), idBefore)) {
+        std::stable_sort(stated.begin(), stated.end(), idBefore);
+    }
+    stated.erase(std::unique(stated.begin(), stated.end(), sameId), stated.end());
     Season season;
     for (EntryPointer& change : changes) {
-        const auto target = facts.find(*change->header.target);
-        if (target == facts.end()) {
+        const auto target =
+            std::lower_bound(stated.begin(), stated.end(), Stated{*change->header.target, nullptr}, idBefore);
+        if (target == stated.end() || target->first != *change->header.target) {
             season.m_waiting.push_back(std::move(change));
         } else {
             target->second = std::make_shared<const Fact>(target->second->with(std::move(change)));
         }
     }
     std::vector<FactPointer> all;
-    all.reserve(facts.size());
-    for (auto& [id, fact] : facts) all.push_back(std::move(fact));
+    all.reserve(stated.size());
+    for (auto& [id, fact] : stated) all.push_back(std::move(fact));
     season.refoldAll(std::move(all));
     return season;
 }
 
+Season Season::withAll(std::span<const EntryPointer> entries) const {
+    if (entries.empty()) return *this;
+    if (entries.size() == 1) return with(entries.front());
+    std::vector<EntryPointer> all = m_waiting;
+    for (const FactPointer& fact : allFacts()) {
+        all.push_back(fact->statedPointer());
+        all.insert(all.end(), fact->changes().begin(), fact->changes().end());
+    }
+    all.insert(all.end(), entries.begin(), entries.end());
+    return foldPointers(std::move(all));
+}
+
 Season Season::with(const entries::Entry& entry) const {
+    return with(std::make_shared<const entries::Entry>(entry));
+}
+
+Season Season::with(EntryPointer pointer) const {
     Season season = *this;
-    auto pointer = std::make_shared<const entries::Entry>(entry);
-    if (entry.header.target) {
-        const auto found = season.find(*entry.header.target);
+    if (pointer->header.target) {
+        const auto found = season.find(*pointer->header.target);
         if (!found) {
             season.m_waiting.push_back(std::move(pointer));
             return season;
@@ -78,7 +110,7 @@ Season Season::with(const entries::Entry& entry) const {
         season.place(changed);
         return season;
     }
-    if (season.find(entry.header.id)) return season;
+    if (season.find(pointer->header.id)) return season;
     Fact fact{std::move(pointer)};
     std::erase_if(season.m_waiting, [&](const EntryPointer& change) {
         if (*change->header.target != fact.id()) return false;
@@ -149,7 +181,9 @@ void Season::refoldFrom(std::size_t first) {
 }
 
 void Season::refoldAll(std::vector<FactPointer> facts) {
-    std::sort(facts.begin(), facts.end(), pointerBefore);
+    if (!std::is_sorted(facts.begin(), facts.end(), pointerBefore)) {
+        std::sort(facts.begin(), facts.end(), pointerBefore);
+    }
     m_zone = zoneOf(facts);
     m_days.clear();
     Carry before;

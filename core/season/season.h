@@ -13,10 +13,15 @@ class Season {
     Season() = default;
 
     [[nodiscard]] static Season fold(std::span<const entries::Entry> entries);
+    /// The same of entries that the season is to share; none may be null.
+    [[nodiscard]] static Season foldPointers(std::vector<EntryPointer> entries);
 
     /// This season and one more entry. Folds anew the day it belongs to and those after it until what they
     /// hand on is unchanged; an entry that is already there changes nothing.
     [[nodiscard]] Season with(const entries::Entry& entry) const;
+    [[nodiscard]] Season with(EntryPointer entry) const;
+    /// This season and many more, folded once.
+    [[nodiscard]] Season withAll(std::span<const EntryPointer> entries) const;
 
     [[nodiscard]] std::span<const std::shared_ptr<const Day>> days() const noexcept { return m_days; }
     [[nodiscard]] const Day* day(LocalDay date) const noexcept;

@@ -41,11 +41,12 @@ std::string lineOf(const StoredEntry& entry) {
 }
 
 Result<StoredEntry> entryOf(std::string_view text) {
-    const auto object = entries::PayloadObject::parse(text);
+    entries::PayloadDocument document;
+    const auto object = document.read(text);
     if (!object) return tl::unexpected(object.error());
     StoredEntry entry;
     Line<StoredEntry> line{entry};
-    entries::PayloadReader reader{*object};
+    entries::PayloadReader reader{**object};
     line.fields(reader, line);
     if (const auto read = reader.result(); !read) return tl::unexpected(read.error());
     return entry;

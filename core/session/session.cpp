@@ -86,16 +86,16 @@ void Session::State::publish(season::Season folded) {
 }
 
 Result<void> Session::State::load() {
-    std::vector<Entry> entries;
+    std::vector<season::EntryPointer> entries;
     const auto broken = journal.read([&](StoredEntry&& stored) {
         lamport = std::max(lamport, stored.header.lamport);
-        entries.push_back(readable(stored, cautions));
+        entries.push_back(std::make_shared<const Entry>(readable(stored, cautions)));
     });
     if (!broken) return tl::unexpected(broken.error());
     if (*broken) cautions.push_back((*broken)->message());
     if (entries.empty()) return fail(Code::seasonEmpty, "file", files.season.string());
-    seasonId = entries.front().header.id;
-    publish(season::Season::fold(entries));
+    seasonId = entries.front()->header.id;
+    publish(season::Season::foldPointers(std::move(entries)));
     return {};
 }
 
@@ -148,9 +148,8 @@ Result<std::vector<Header>> Session::State::commit(std::vector<StoredEntry>& dra
     const Instant now = clock->now();
     const auto known = journal.heads().find(memory->device());
     journal::Head head = known == journal.heads().end() ? journal::Head{} : known->second;
-    season::Season folded = *season;
     std::vector<Header> headers;
-    std::vector<Entry> added;
+    std::vector<season::EntryPointer> added;
     std::int64_t highest = lamport;
     for (StoredEntry& draft : drafts) {
         Entry entry = readable(draft, cautions);  // what is shown is what was stored
@@ -159,17 +158,16 @@ Result<std::vector<Header>> Session::State::commit(std::vector<StoredEntry>& dra
         header.deviceSequence = ++head.sequence;
         header.lamport = ++highest;
         header.recorded = now;
-        header.utcOffsetMinutes = static_cast<int>(zoneFor(entry.body, folded).offsetAt(now).count());
+        header.utcOffsetMinutes = static_cast<int>(zoneFor(entry.body, *season).offsetAt(now).count());
         draft.hash = head.hash = entries::entryHash(head.hash, header, draft.payload);
         entry.header = header;
         headers.push_back(header);
-        added.push_back(std::move(entry));
+        added.push_back(std::make_shared<const Entry>(std::move(entry)));
     }
     if (const auto appended = journal.append(drafts); !appended) return tl::unexpected(appended.error());
     lamport = highest;
     memory->follow(head.sequence, head.hash);
-    for (const Entry& entry : added) folded = folded.with(entry);
-    publish(std::move(folded));
+    publish(season->withAll(added));
     return headers;
 }
 
