@@ -9,7 +9,7 @@ namespace treadwell::cli {
 /// The options as typed.
 struct ImportOptions {
     std::string file;
-    std::optional<std::string> tickets, tractors, samples, heights, layers;
+    std::optional<std::string> tickets, tractors, samples, heights, layers, cores;
     std::optional<std::string> silo;
     std::optional<std::string> decimalSign;
     std::optional<std::string> dateOrder;

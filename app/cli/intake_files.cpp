@@ -67,11 +67,12 @@ tl::expected<std::vector<ImportedFile>, Failure> readFiles(const ImportOptions& 
                                                            const words::Style& style) {
     const auto context = contextFrom(options, season);
     if (!context) return tl::unexpected{context.error()};
-    const std::array<Named, 5> all{{{"tickets", options.tickets, intake::readTickets},
+    const std::array<Named, 6> all{{{"tickets", options.tickets, intake::readTickets},
                                     {"tractors", options.tractors, intake::readTractorLog},
                                     {"samples", options.samples, intake::readSamples},
                                     {"heights", options.heights, intake::readHeights},
-                                    {"layers", options.layers, intake::readLayers}}};
+                                    {"layers", options.layers, intake::readLayers},
+                                    {"cores", options.cores, intake::readCores}}};
     std::vector<ImportedFile> files;
     for (const Named& named : all) {
         if (!named.path) continue;
@@ -86,9 +87,9 @@ tl::expected<std::vector<ImportedFile>, Failure> readFiles(const ImportOptions& 
         files.push_back({named.kind, *named.path, *std::move(read)});
     }
     if (files.empty()) {
-        return tl::unexpected{
-            Failure{Status::misused,
-                    "nothing to import: give --tickets, --tractors, --samples, --heights or --layers"}};
+        return tl::unexpected{Failure{
+            Status::misused,
+            "nothing to import: give --tickets, --tractors, --samples, --heights, --layers or --cores"}};
     }
     return files;
 }

@@ -89,6 +89,8 @@ void addImport(CLI::App& app, Request& request) {
     addText(*command, "--samples", options.samples, "FILE", "Dry matter: time, field, wet, dry, method");
     addText(*command, "--heights", options.heights, "FILE", "Heights: time, silo, along, across, height");
     addText(*command, "--layers", options.layers, "FILE", "Layers as spread: time, silo, thickness, method");
+    addText(*command, "--cores", options.cores, "FILE",
+            "Cores of an opened silo: time, along, across, depth, dry matter, mass, diameter, length");
     addText(*command, "--silo", options.silo, "NAME", "For rows that name no silo");
     addText(*command, "--decimal-sign", options.decimalSign, "point|comma", "Where the files do not tell");
     addText(*command, "--date-order", options.dateOrder, "ORDER", "Where the files do not tell");

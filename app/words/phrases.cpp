@@ -35,6 +35,8 @@ const char* phraseTemplate(Code code) {
         case Code::targetMissing: return QT_TRANSLATE_NOOP("Phrase", "The entry that is meant, {1}, is not in this season");
         case Code::readingsMissing: return QT_TRANSLATE_NOOP("Phrase", "There are no readings: enter at least one");
         case Code::spanEmpty: return QT_TRANSLATE_NOOP("Phrase", "The end must lie after the begin, {1}");
+        case Code::coreHeightUnclear: return QT_TRANSLATE_NOOP("Phrase", "Give a core its depth below the surface or its height above the floor, one of the two");
+        case Code::coreDensityUnclear: return QT_TRANSLATE_NOOP("Phrase", "Give a core one way to its density: dry matter and mass with diameter and length, or with the volume, or the density itself");
         case Code::dishDisagrees: return QT_TRANSLATE_NOOP("Phrase", "{1} is entered, but the dish gives {2}: check the weights");
         // journal
         case Code::journalExists: return QT_TRANSLATE_NOOP("Phrase", "{1} is there already: choose another name, or move it away");
@@ -107,6 +109,11 @@ const char* phraseTemplate(Code code) {
         case Code::workingBand: return QT_TRANSLATE_NOOP("Phrase", "80 % band {1} to {2}, s = {3}");
         case Code::workingTarget: return QT_TRANSLATE_NOOP("Phrase", "Target {1} (minimum {2}, porosity {3}, limit {4})");
         case Code::workingChance: return QT_TRANSLATE_NOOP("Phrase", "Chance of the target {1}");
+        case Code::calibrationGain: return QT_TRANSLATE_NOOP("Phrase", "Cores narrowed the band: {1} of them, from +-{2} to +-{3}");
+        case Code::calibrationGainMixed: return QT_TRANSLATE_NOOP("Phrase", "Cores ({1}), face balances ({2}) and height surveys ({3}) narrowed the band from +-{4} to +-{5}");
+        case Code::calibrationWidened: return QT_TRANSLATE_NOOP("Phrase", "The measurements ({1}) differ by more than was taken for usual: the band went from +-{2} to +-{3}");
+        case Code::coreIsLoose: return QT_TRANSLATE_NOOP("Phrase", "Loose material from the loader gives dry matter, chop and feed value, no density: cut a block, or core by machine");
+        case Code::coreOutsideLayers: return QT_TRANSLATE_NOOP("Phrase", "Nothing recorded lies where this core came from: check its position and the loads");
         // advice
         case Code::tractorNameTwice: return QT_TRANSLATE_NOOP("Phrase", "Two tractors are called {1}: give each a name of its own");
         case Code::adviceAsNow: return QT_TRANSLATE_NOOP("Phrase", "Go on as now");

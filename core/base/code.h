@@ -34,6 +34,8 @@ namespace treadwell {
     X(readingsMissing) \
     X(spanEmpty) \
     X(dishDisagrees) \
+    X(coreHeightUnclear) \
+    X(coreDensityUnclear) \
     /* journal */ \
     X(journalExists) \
     X(journalForeign) \
@@ -105,6 +107,11 @@ namespace treadwell {
     X(workingBand) \
     X(workingTarget) \
     X(workingChance) \
+    X(calibrationGain) \
+    X(calibrationGainMixed) \
+    X(calibrationWidened) \
+    X(coreIsLoose) \
+    X(coreOutsideLayers) \
     /* advice */ \
     X(tractorNameTwice) \
     X(adviceAsNow) \

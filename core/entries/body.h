@@ -3,6 +3,7 @@
 #include "core/base/error.h"
 #include "core/entries/advice_decided.h"
 #include "core/entries/caution_shown.h"
+#include "core/entries/core.h"
 #include "core/entries/day_closed.h"
 #include "core/entries/dry_matter_sample.h"
 #include "core/entries/entry.h"
@@ -28,7 +29,7 @@ namespace treadwell::entries {
 /// counted.
 using Body = std::variant<std::monostate, SeasonStarted, SiloDefined, TractorDefined, TruckDefined,
                           FieldDefined, RulesSet, Load, DryMatterSample, TractorWork, LayerSeen, HeightSurvey,
-                          Pause, Note, VoidEntry, DayClosed, AdviceDecided, CautionShown>;
+                          Core, Pause, Note, VoidEntry, DayClosed, AdviceDecided, CautionShown>;
 
 struct Entry {
     Header header;

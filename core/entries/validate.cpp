@@ -1,4 +1,5 @@
 #include "core/entries/body.h"
+#include "core/entries/density_evidence.h"
 #include "core/quantity/range.h"
 
 #include <cmath>
@@ -68,6 +69,18 @@ Result<void> validate(const AdviceDecided& entry) {
     const auto highest = DryDensity::fromKilogramsPerCubicMetre(1500);
     return firstFailure(holdsWithin(entry.before, DryDensity{}, highest, "before"),
                         holdsWithin(entry.after, DryDensity{}, highest, "after"));
+}
+
+Result<void> validate(const DensityEvidence& evidence) {
+    const auto lowest = DryDensity::fromKilogramsPerCubicMetre(1);
+    const auto highest = DryDensity::fromKilogramsPerCubicMetre(1500);
+    auto held = firstFailure(holdsWithin(evidence.measured, lowest, highest, "measured"),
+                             holdsWithin(evidence.predicted, lowest, highest, "predicted"),
+                             holdsWithin(evidence.inputs, 0.0, 1.0, "inputs"),
+                             holdsWithin(evidence.error, 1e-8, 1.0, "error"),
+                             holdsWithin(evidence.layers, 1.0, 1e6, "layers"));
+    if (!held) return held;
+    return holdsWithin(evidence.logRatio(), -2.0, 2.0, "logRatio");
 }
 
 }  // namespace treadwell::entries

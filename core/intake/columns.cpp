@@ -42,10 +42,17 @@ constexpr std::array<Heading, kColumnCount> kHeadings{{
     {Column::across, "across|from left|quer|largura"},
     {Column::height, "height|hoehe|hohe|altura"},
     {Column::thickness, "thickness|layer|schicht|schichtdicke|espessura|camada"},
+    {Column::depth, "depth|tiefe|profundidade"},
+    {Column::origin, "origin|herkunft|origem"},
+    {Column::sampleMass, "mass|sample mass|masse|massa"},
+    {Column::volume, "volume|volumen|volume bloco"},
+    {Column::diameter, "diameter|durchmesser|diametro"},
+    {Column::length, "length|laenge|lange|core length|comprimento amostra"},
+    {Column::density, "density|density dm|dichte|densidade"},
 }};
 
-constexpr std::array<std::string_view, 12> kUnits{"kg", "t", "lb", "lbs", "ton", "tons",
-                                                  "g",  "m", "cm", "ft",  "in",  "percent"};
+constexpr std::array<std::string_view, 15> kUnits{"kg", "t",  "lb", "lbs", "ton",     "tons", "g", "m",
+                                                  "cm", "mm", "ft", "in",  "percent", "m3",   "l"};
 
 std::string_view unitAtEnd(std::string_view words) {
     const std::size_t split = words.rfind(' ');

@@ -38,15 +38,23 @@ enum class Column : std::uint8_t {
     along,
     across,
     height,
-    thickness
+    thickness,
+    depth,
+    origin,
+    sampleMass,
+    volume,
+    diameter,
+    length,
+    density
 };
 
-inline constexpr std::size_t kColumnCount = 22;
+inline constexpr std::size_t kColumnCount = 29;
 
 constexpr std::array<std::string_view, kColumnCount> enumTexts(Column /*column*/) noexcept {
-    return {"ticket",    "date",   "time",   "truck",   "field",    "silo",     "gross", "tare",
-            "net",       "unit",   "status", "tractor", "activity", "share",    "wet",   "dry",
-            "dryMatter", "method", "along",  "across",  "height",   "thickness"};
+    return {"ticket",    "date",   "time",     "truck",   "field",    "silo",      "gross", "tare",
+            "net",       "unit",   "status",   "tractor", "activity", "share",     "wet",   "dry",
+            "dryMatter", "method", "along",    "across",  "height",   "thickness", "depth", "origin",
+            "mass",      "volume", "diameter", "length",  "density"};
 }
 
 /// Where the columns of a file stand.

@@ -1,12 +1,9 @@
 #include "core/intake/logs.h"
 
-#include "core/intake/row.h"
+#include "core/intake/log_rows.h"
 
 namespace treadwell::intake {
 
-namespace {
-
-// Joins what a row says with when it says it.
 Result<Proposal> proposed(const Row& row, entries::Body body) {
     return row.moment().map([&](FarmZone::WallInstant moment) {
         Proposal proposal{std::move(body), moment.at, {}, row.record().line, {}};
@@ -22,11 +19,17 @@ Result<Intake> readList(std::string_view bytes, const Context& context, std::spa
     });
 }
 
-// A fraction of one; 50 under a header in percent.
 Result<double> fraction(const Row& row, Column column) {
     return row.number(column).map(
         [&](double value) { return row.columns().unitOf(column) == "percent" ? value / 100.0 : value; });
 }
+
+Result<double> dishKilograms(const Row& row, Column column) {
+    return row.number(column).map(
+        [&](double value) { return row.columns().unitOf(column) == "kg" ? value : value / 1000.0; });
+}
+
+namespace {
 
 Result<Proposal> tractorWork(const Row& row) {
     entries::TractorWork work;
@@ -48,12 +51,6 @@ Result<Proposal> tractorWork(const Row& row) {
         work.packingShare = Share::fromFraction(*share);
     }
     return proposed(row, work);
-}
-
-// The factor to kilograms of a dish's weight; grams where the header has no unit.
-Result<double> dishKilograms(const Row& row, Column column) {
-    return row.number(column).map(
-        [&](double value) { return row.columns().unitOf(column) == "kg" ? value : value / 1000.0; });
 }
 
 Result<void> readDish(const Row& row, entries::DryMatterSample& sample) {

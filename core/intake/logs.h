@@ -22,4 +22,10 @@ namespace treadwell::intake {
 /// `time, silo, thickness, method`: layers as they were seen to be spread. Methods: measured, loadsPerCover.
 [[nodiscard]] Result<Intake> readLayers(std::string_view bytes, const Context& context);
 
+/// `time, silo, along, across, depth or height, origin, dry_matter_percent, mass, diameter, length, volume,
+/// density`: cores of an opened silo. Weights in grams and volumes in m3 where the header says nothing else,
+/// density in kg DM/m3. Origins: loaderRemoved, blockCut, machineCorer (where the row says none),
+/// faceBalance.
+[[nodiscard]] Result<Intake> readCores(std::string_view bytes, const Context& context);
+
 }  // namespace treadwell::intake

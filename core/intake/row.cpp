@@ -41,6 +41,7 @@ Result<double> Row::number(Column column) const {
 
 Result<Length> Row::length(Column column) const {
     return number(column).map([unit = columns().unitOf(column)](double value) {
+        if (unit == "mm") return Length::fromMetres(value / 1000.0);
         if (unit == "cm") return Length::fromCentimetres(value);
         if (unit == "ft") return Length::fromFeet(value);
         if (unit == "in") return Length::fromInches(value);

@@ -60,6 +60,7 @@ class DayFold {
         m_carry.layers[seen.silo] = dated(seen);
     }
     void operator()(const entries::HeightSurvey& survey) { m_day.surveys.push_back(dated(survey)); }
+    void operator()(const entries::Core& core) { m_day.cores.push_back(dated(core)); }
     void operator()(const entries::Note& note) { m_day.notes.push_back(dated(note)); }
     void operator()(const entries::VoidEntry& /*without a target*/) {}
     void operator()(const entries::DayClosed& closed) { m_day.closed = dated(closed); }

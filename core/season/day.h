@@ -76,6 +76,7 @@ struct Dated {
 
 using LayerNote = Dated<entries::LayerSeen>;
 using Survey = Dated<entries::HeightSurvey>;
+using CoreTaken = Dated<entries::Core>;
 using NoteTaken = Dated<entries::Note>;
 using AdviceNote = Dated<entries::AdviceDecided>;
 using CautionNote = Dated<entries::CautionShown>;
@@ -130,6 +131,7 @@ struct Day {
     std::vector<PauseSpan> pauses;
     std::vector<LayerNote> layers;
     std::vector<Survey> surveys;
+    std::vector<CoreTaken> cores;
     std::vector<NoteTaken> notes;
     std::vector<AdviceNote> advice;
     std::vector<CautionNote> cautions;

@@ -1,5 +1,6 @@
 #include "core/stats/reml.h"
 
+#include "core/stats/level_summary.h"
 #include "core/stats/minimise.h"
 
 #include <algorithm>
@@ -12,32 +13,9 @@ namespace treadwell::stats {
 
 namespace {
 
-/// What the values below a group say of its level t, the residual variance being 1:
-/// -2 ln L = precision t^2 - 2 pull t + square + logDeterminant.
-struct Summary {
-    double precision = 0.0;
-    double pull = 0.0;
-    double square = 0.0;
-    double logDeterminant = 0.0;
-
-    Summary& operator+=(const Summary& other) {
-        precision += other.precision;
-        pull += other.pull;
-        square += other.square;
-        logDeterminant += other.logDeterminant;
-        return *this;
-    }
-    /// The same of the level above, from which this group's differs with a variance.
-    [[nodiscard]] Summary passedUp(double variance) const {
-        const double shrink = 1.0 / (1.0 + variance * precision);
-        return {precision * shrink, pull * shrink, square - variance * pull * pull * shrink,
-                logDeterminant - std::log(shrink)};
-    }
-};
-
 /// The sample as sums: what the innermost groups hold, and each group's place in the level above.
 struct Tree {
-    std::vector<Summary> innermost;
+    std::vector<LevelSummary> innermost;
     std::vector<std::vector<std::size_t>> parents;  ///< by level, outermost first
     double shift = 0.0;                             ///< taken from every value, against cancellation
     double count = 0.0;
@@ -76,7 +54,7 @@ Tree treeOf(const NestedSample& sample) {
         }
         if (isNew) tree.innermost.emplace_back();
         const double value = sample.values[order[i]] - tree.shift;
-        tree.innermost.back() += {1.0, value, value * value, 0.0};
+        tree.innermost.back() += LevelSummary::of(value, 1.0);
     }
     return tree;
 }
@@ -85,8 +63,8 @@ bool isEstimable(const Tree& tree) {
     if (tree.parents.empty() || tree.count <= static_cast<double>(tree.innermost.size())) return false;
     double within = 0.0;
     double whole = 0.0;
-    for (const Summary& group : tree.innermost) {
-        within += group.square - group.pull * group.pull / group.precision;
+    for (const LevelSummary& group : tree.innermost) {
+        within += group.misfit();
         whole += group.square;
     }
     if (!(within > 1e-14 * whole)) return false;  // the groups leave nothing but rounding
@@ -99,11 +77,11 @@ bool isEstimable(const Tree& tree) {
 }
 
 /// Of the mean, every group integrated out; `ratios` are the components over the residual variance.
-Summary ofMean(const Tree& tree, const std::vector<double>& ratios) {
-    std::vector<Summary> groups = tree.innermost;
+LevelSummary ofMean(const Tree& tree, const std::vector<double>& ratios) {
+    std::vector<LevelSummary> groups = tree.innermost;
     for (std::size_t level = tree.parents.size(); level-- > 0;) {
         const auto& parents = tree.parents[level];
-        std::vector<Summary> outer(parents.back() + 1);
+        std::vector<LevelSummary> outer(parents.back() + 1);
         for (std::size_t i = 0; i < groups.size(); ++i)
             outer[parents[i]] += groups[i].passedUp(ratios[level]);
         groups = std::move(outer);
@@ -111,13 +89,13 @@ Summary ofMean(const Tree& tree, const std::vector<double>& ratios) {
     return groups.front();
 }
 
-double residualOf(const Tree& tree, const Summary& mean) {
-    return std::max(0.0, mean.square - mean.pull * mean.pull / mean.precision) / (tree.count - 1.0);
+double residualOf(const Tree& tree, const LevelSummary& mean) {
+    return mean.misfit() / (tree.count - 1.0);
 }
 
 /// -2 ln of the restricted likelihood, the residual variance at its best.
 double criterion(const Tree& tree, const std::vector<double>& ratios) {
-    const Summary mean = ofMean(tree, ratios);
+    const LevelSummary mean = ofMean(tree, ratios);
     const double degrees = tree.count - 1.0;
     return degrees * (1.0 + std::log(2.0 * std::numbers::pi * residualOf(tree, mean))) + mean.logDeterminant +
            std::log(mean.precision);
@@ -141,10 +119,10 @@ RemlFit reml(const NestedSample& sample) {
         minimised([&](const std::vector<double>& roots) { return criterion(tree, squares(roots)); },
                   std::vector<double>(tree.parents.size(), 1.0), 0.5, kMostEvaluations);
     const std::vector<double> ratios = squares(best.at);
-    const Summary mean = ofMean(tree, ratios);
+    const LevelSummary mean = ofMean(tree, ratios);
     fit.residual = residualOf(tree, mean);
     fit.outcome = best.converged ? RemlOutcome::converged : RemlOutcome::evaluationsRanOut;
-    fit.mean = tree.shift + mean.pull / mean.precision;
+    fit.mean = tree.shift + mean.level();
     fit.meanVariance = fit.residual / mean.precision;
     for (const double ratio : ratios) fit.components.push_back(ratio * fit.residual);
     fit.logLikelihood = -0.5 * best.value;

@@ -4,6 +4,34 @@
 <context>
     <name>Phrase</name>
     <message>
+        <source>Give a core its depth below the surface or its height above the floor, one of the two</source>
+        <translation>Informe de cada amostra a profundidade abaixo da superfície ou a altura acima do piso, uma das duas</translation>
+    </message>
+    <message>
+        <source>Give a core one way to its density: dry matter and mass with diameter and length, or with the volume, or the density itself</source>
+        <translation>Informe um só caminho para a densidade da amostra: matéria seca e massa com diâmetro e comprimento, ou com o volume, ou a própria densidade</translation>
+    </message>
+    <message>
+        <source>Cores narrowed the band: {1} of them, from +-{2} to +-{3}</source>
+        <translation>As amostras estreitaram a faixa: {1} delas, de +-{2} para +-{3}</translation>
+    </message>
+    <message>
+        <source>Cores ({1}), face balances ({2}) and height surveys ({3}) narrowed the band from +-{4} to +-{5}</source>
+        <translation>Amostras ({1}), balanços do painel ({2}) e levantamentos de altura ({3}) estreitaram a faixa de +-{4} para +-{5}</translation>
+    </message>
+    <message>
+        <source>The measurements ({1}) differ by more than was taken for usual: the band went from +-{2} to +-{3}</source>
+        <translation>As medições ({1}) diferem mais do que se tinha por usual: a faixa passou de +-{2} para +-{3}</translation>
+    </message>
+    <message>
+        <source>Loose material from the loader gives dry matter, chop and feed value, no density: cut a block, or core by machine</source>
+        <translation>Material solto da carregadeira dá matéria seca, picado e valor nutritivo, não densidade: corte um bloco ou amostre com máquina</translation>
+    </message>
+    <message>
+        <source>Nothing recorded lies where this core came from: check its position and the loads</source>
+        <translation>Nada do que foi registrado está onde esta amostra foi tirada: confira a posição e as cargas</translation>
+    </message>
+    <message>
         <source>Entries that could not be recorded earlier wait in {1}, and line {2} cannot be read: mend the line, or move the file away and enter them anew</source>
         <translation>Registros que não puderam ser gravados antes esperam em {1}, e a linha {2} não pode ser lida: conserte a linha, ou mova o arquivo e registre-os de novo</translation>
     </message>

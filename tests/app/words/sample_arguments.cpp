@@ -70,6 +70,8 @@ std::vector<Argument> sampleArguments(Code code) {
         case Code::targetMissing: return {kText};
         case Code::readingsMissing: return {};
         case Code::spanEmpty: return {Argument{Instant{}}};
+        case Code::coreHeightUnclear: return {};
+        case Code::coreDensityUnclear: return {};
         case Code::dishDisagrees: return {kDryMatter, kDrier};
         // journal
         case Code::journalExists: return {kText};
@@ -142,6 +144,11 @@ std::vector<Argument> sampleArguments(Code code) {
         case Code::workingBand: return {kDensity, kDenser, kNumber};
         case Code::workingTarget: return {kDensity, kDensity, kDensity, kDenser};
         case Code::workingChance: return {kChance};
+        case Code::calibrationGain: return {kCount, kDensity, kDenser};
+        case Code::calibrationGainMixed: return {kCount, kMore, kMore, kDensity, kDenser};
+        case Code::calibrationWidened: return {kCount, kDensity, kDenser};
+        case Code::coreIsLoose: return {};
+        case Code::coreOutsideLayers: return {};
         // advice
         case Code::tractorNameTwice: return {kText};
         case Code::adviceAsNow: return {};

@@ -37,6 +37,14 @@ std::vector<Body> oneOfEach() {
     const Instant begin = at("2026-02-10T03:00:00Z");
     const HeightReading reading{Length::fromMetres(1), Length::fromMetres(2), Length::fromMetres(1.5)};
     const auto silo = idOf<farm::SiloTag>(1);
+    Core core;
+    core.silo = silo;
+    core.along = Length::fromMetres(12);
+    core.height = Length::fromMetres(1.2);
+    core.dryMatter = DryMatter::fromPercent(34);
+    core.mass = AsFedMass::fromKilograms(0.4536);
+    core.diameter = Length::fromMetres(0.0508);
+    core.length = Length::fromMetres(0.3048);
     return {SeasonStarted{"Farm", "America/Sao_Paulo"},
             SiloDefined{someSilo()},
             TractorDefined{tractor},
@@ -48,6 +56,7 @@ std::vector<Body> oneOfEach() {
             someWork(4, farm::Activity::spreading, 0.5),
             LayerSeen{silo, Length::fromCentimetres(15), LayerMethod::loadsPerCover},
             HeightSurvey{silo, {reading, reading}},
+            core,
             Pause{silo, false, "lunch"},
             Note{"rain\n"},
             VoidEntry{"twice"},

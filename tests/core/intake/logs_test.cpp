@@ -122,6 +122,27 @@ TEST(ReadHeights, JoinsTheReadingsOfOneTimeAndSilo) {
     EXPECT_EQ(again.alreadyImported, 3);
 }
 
+TEST(ReadCores, ReadsTheWaysToADensity) {
+    const Intake intake = read(
+        readCores,
+        "time,silo,along_m,across_m,depth_m,height_m,origin,dry_matter_percent,mass_g,diameter_mm,length_mm,"
+        "volume_m3,density\n"
+        "2026-11-20T10:00:00+01:00,Long bunker,20,5,1.8,,machineCorer,35,453.6,50.8,304.8,,\n"
+        "2026-11-20T10:05:00+01:00,,20,9,,1.2,blockCut,34,900000,,,1.3,\n"
+        "2026-11-20T10:10:00+01:00,,20,7,1.8,,faceBalance,,,,,,231\n"
+        "2026-11-20T10:15:00+01:00,,20,7,1.8,,loaderRemoved,33,,,,,\n"
+        "2026-11-20T10:20:00+01:00,,20,7,1.8,,,33,,,,,\n");
+    ASSERT_EQ(intake.used, 4);
+    EXPECT_EQ(onlyReason(intake), Code::coreDensityUnclear);
+    const auto& cored = bodyAt<entries::Core>(intake, 0);
+    EXPECT_NEAR(cored.dryDensity()->kilogramsPerCubicMetre(), 734.2 * 0.35, 0.05);
+    EXPECT_NEAR(cored.depth->metres(), 1.8, 1e-12);
+    EXPECT_FALSE(cored.height);
+    EXPECT_NEAR(bodyAt<entries::Core>(intake, 1).dryDensity()->kilogramsPerCubicMetre(), 306.0 / 1.3, 1e-9);
+    EXPECT_EQ(bodyAt<entries::Core>(intake, 2).origin, entries::CoreOrigin::faceBalance);
+    EXPECT_FALSE(bodyAt<entries::Core>(intake, 3).dryDensity());
+}
+
 TEST(ReadLayers, ReadsTheHeadersUnit) {
     const Intake intake = read(readLayers,
                                "time,silo,thickness_cm,method\n"

@@ -1,0 +1,20 @@
+#pragma once
+
+#include "core/intake/row.h"
+
+namespace treadwell::intake {
+
+/// Joins what a row says with when it says it.
+[[nodiscard]] Result<Proposal> proposed(const Row& row, entries::Body body);
+
+[[nodiscard]] Result<Intake> readList(std::string_view bytes, const Context& context,
+                                      std::span<const Column> wanted, std::span<const Column> required,
+                                      const RowReader& read);
+
+/// A fraction of one; 50 under a header in percent.
+[[nodiscard]] Result<double> fraction(const Row& row, Column column);
+
+/// The weight of a dish or a sample; grams where the header has no unit.
+[[nodiscard]] Result<double> dishKilograms(const Row& row, Column column);
+
+}  // namespace treadwell::intake
