@@ -28,7 +28,7 @@ void writeMessage(JsonWriter& json, const Message& message, const words::Style& 
 
 void writeAmount(JsonWriter& json, const std::string& name, Amount amount) {
     const Unit& unit = unitOf(amount.dimension, UnitSystem::metric);
-    json.member(name + '_' + std::string{unit.key}, amount.si / unit.factor);
+    json.member(name + '_' + std::string{unit.key}, unit.fromSi(amount.si));
 }
 
 void writeMessages(JsonWriter& json, std::string_view name, const std::vector<Message>& messages,

@@ -7,7 +7,7 @@ namespace {
 
 void write(JsonWriter& json, Amount amount) {
     const Unit& unit = unitOf(amount.dimension, UnitSystem::metric);
-    json.beginObject().member("value", amount.si / unit.factor).member("unit", unit.key).endObject();
+    json.beginObject().member("value", unit.fromSi(amount.si)).member("unit", unit.key).endObject();
 }
 
 void write(JsonWriter& json, const Message& message, const Style& style) {
@@ -53,7 +53,7 @@ struct BlockWriter {
         const Unit& unit = unitOf(series.dimension, UnitSystem::metric);
         json.beginObject().member("series", series.key).member("unit", unit.key).key("points").beginArray();
         for (const auto& [at, si] : series.points) {
-            json.beginObject().member("at", toIso8601(at)).member("value", si / unit.factor).endObject();
+            json.beginObject().member("at", toIso8601(at)).member("value", unit.fromSi(si)).endObject();
         }
         json.endArray().endObject();
     }

@@ -68,6 +68,45 @@ const char* phraseTemplate(Code code) {
         case Code::decimalMixed: return QT_TRANSLATE_NOOP("Phrase", "\"{1}\" has a point and \"{2}\" a comma as decimal sign: say which the file uses (decimalSign: point or comma)");
         // crop
         case Code::densityImpossible: return QT_TRANSLATE_NOOP("Phrase", "{1} at {2} dry matter is more than the pore-free {3}: check both");
+        // samples
+        case Code::weighingGained: return QT_TRANSLATE_NOOP("Phrase", "{1} after {2}: a sample gains no weight while it dries; weigh it again");
+        case Code::dryMatterSlightlyWet: return QT_TRANSLATE_NOOP("Phrase", "Slightly wet: {1} dry matter, the goal is {2} to {3}");
+        case Code::dryMatterWet: return QT_TRANSLATE_NOOP("Phrase", "Wet: {1} dry matter, the goal is {2} to {3}; expect effluent, and cut a drier field first if there is one");
+        case Code::dryMatterDry: return QT_TRANSLATE_NOOP("Phrase", "Dry: {1} dry matter, the goal is {2} to {3}; chop shorter, spread thinner and pack longer");
+        case Code::dryMatterVeryDry: return QT_TRANSLATE_NOOP("Phrase", "Far too dry: {1} dry matter, the goal is {2} to {3}; it packs badly and heats. Chop shorter, pack every layer longer, cover at once, and cut wetter fields between");
+        case Code::sievesNotInOrder: return QT_TRANSLATE_NOOP("Phrase", "A sieve of {1} stands below one of {2}: list the sieves from the widest down");
+        case Code::sieveCountWrong: return QT_TRANSLATE_NOOP("Phrase", "{1} readings for {2} sieves: give one for each sieve and one for the pan");
+        case Code::sieveEmpty: return QT_TRANSLATE_NOOP("Phrase", "Nothing lay on the sieve of {1}: it is left out of the fit");
+        case Code::panEmpty: return QT_TRANSLATE_NOOP("Phrase", "Nothing lay in the pan");
+        case Code::sieveNothing: return QT_TRANSLATE_NOOP("Phrase", "All sieves are empty: weigh what lies on each");
+        case Code::sieveLost: return QT_TRANSLATE_NOOP("Phrase", "{1} of the sample is missing after sieving, usual is up to {2}: weigh again, or sieve a new sample");
+        case Code::sieveGained: return QT_TRANSLATE_NOOP("Phrase", "The sample weighed {1} before and {2} after: check the weights and the empty sieves");
+        case Code::sieveWet: return QT_TRANSLATE_NOOP("Phrase", "The sample was wet from rain or dew: fine parts stick to coarse ones, and it looks coarser than it is");
+        case Code::percentSum: return QT_TRANSLATE_NOOP("Phrase", "The parts make {1} %: they must make 100");
+        case Code::sieveStacksDiffer: return QT_TRANSLATE_NOOP("Phrase", "These tests were made with other sieves: pool only those of one stack");
+        case Code::topLengthMissing: return QT_TRANSLATE_NOOP("Phrase", "Something lies on the top sieve of {1}: measure its mean length and give it");
+        case Code::sievesTooFew: return QT_TRANSLATE_NOOP("Phrase", "{1} sieves say something: a line needs two of them, with more passing the wider one");
+        case Code::screenMissing: return QT_TRANSLATE_NOOP("Phrase", "The stack has no sieve of {1}: this figure cannot be read from it");
+        case Code::chopWithin: return QT_TRANSLATE_NOOP("Phrase", "The chop lies within its ranges");
+        case Code::chopFine: return QT_TRANSLATE_NOOP("Phrase", "Fine: {1} below {2}, the most is {3}");
+        case Code::chopDusty: return QT_TRANSLATE_NOOP("Phrase", "{1} below the last bound, the most is {2}");
+        case Code::chopCoarse: return QT_TRANSLATE_NOOP("Phrase", "Coarse: {1} above {2}, the most is {3}");
+        case Code::chopUneven: return QT_TRANSLATE_NOOP("Phrase", "Both too fine and too coarse: the cut is uneven, and another length does not mend it");
+        case Code::chopLengthen: return QT_TRANSLATE_NOOP("Phrase", "Lengthen the cut from {1} to {2}");
+        case Code::chopShorten: return QT_TRANSLATE_NOOP("Phrase", "Shorten the cut from {1} to {2}");
+        case Code::chopCheckKnives: return QT_TRANSLATE_NOOP("Phrase", "Check the knives and the shear bar");
+        case Code::starchImpossible: return QT_TRANSLATE_NOOP("Phrase", "The coarse part holds {1} starch and the whole {2}: more than there is; check both");
+        case Code::kernelsOptimal: return QT_TRANSLATE_NOOP("Phrase", "The kernels are broken as they should be");
+        case Code::kernelsFermented: return QT_TRANSLATE_NOOP("Phrase", "Kernels from the silo are not broken enough: bear it in mind for feeding; nothing at the harvester mends it now");
+        case Code::kernelsCloseRolls: return QT_TRANSLATE_NOOP("Phrase", "Too many whole kernels: narrow the gap of the rolls");
+        case Code::kernelsNarrowGap: return QT_TRANSLATE_NOOP("Phrase", "Too many whole kernels: narrow the gap of the rolls from {1} to {2}");
+        case Code::kernelsCheckRolls: return QT_TRANSLATE_NOOP("Phrase", "Too many whole kernels at a gap of {1}: check the rolls for wear, their difference in speed, and the throughput");
+        case Code::temperaturesSwapped: return QT_TRANSLATE_NOOP("Phrase", "The low of {1} is above the high of {2}: check whether the two are swapped");
+        case Code::dayTwice: return QT_TRANSLATE_NOOP("Phrase", "{1} stands here twice: keep one");
+        case Code::daysReversed: return QT_TRANSLATE_NOOP("Phrase", "{2} lies before {1}: check both days");
+        case Code::warmthNotReached: return QT_TRANSLATE_NOOP("Phrase", "{1} are not reached within {2} days: check the temperatures and the day of silking");
+        case Code::harvestTooLong: return QT_TRANSLATE_NOOP("Phrase", "The fields are not cut within {1} days: check the capacity and the days of rain");
+        case Code::orderWrong: return QT_TRANSLATE_NOOP("Phrase", "The order must name each of the {1} fields once");
         // density
         case Code::tooFewLoads: return QT_TRANSLATE_NOOP("Phrase", "Too few loads yet for a pace: {1} of {2}");
         case Code::noLoads: return QT_TRANSLATE_NOOP("Phrase", "No load has come yet");

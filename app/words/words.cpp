@@ -50,7 +50,7 @@ std::string amountInWords(Amount amount, int furtherDecimals, const Style& style
         if (amount.si < 1.0 && amount.si > 1.0 - kLeastChance) return "> 99 %";
     }
     const Unit& unit = unitOf(amount.dimension, style.units);
-    std::string text = numberInWords(amount.si / unit.factor, unit.decimals + furtherDecimals, style);
+    std::string text = numberInWords(unit.fromSi(amount.si), unit.decimals + furtherDecimals, style);
     if (!unit.symbol.empty()) text += ' ' + unitInWords(unit.symbol, style);
     return text;
 }

@@ -66,6 +66,45 @@ namespace treadwell {
     X(decimalMixed) \
     /* crop */ \
     X(densityImpossible) \
+    /* samples */ \
+    X(weighingGained) \
+    X(dryMatterSlightlyWet) \
+    X(dryMatterWet) \
+    X(dryMatterDry) \
+    X(dryMatterVeryDry) \
+    X(sievesNotInOrder) \
+    X(sieveCountWrong) \
+    X(sieveEmpty) \
+    X(panEmpty) \
+    X(sieveNothing) \
+    X(sieveLost) \
+    X(sieveGained) \
+    X(sieveWet) \
+    X(percentSum) \
+    X(sieveStacksDiffer) \
+    X(topLengthMissing) \
+    X(sievesTooFew) \
+    X(screenMissing) \
+    X(chopWithin) \
+    X(chopFine) \
+    X(chopDusty) \
+    X(chopCoarse) \
+    X(chopUneven) \
+    X(chopLengthen) \
+    X(chopShorten) \
+    X(chopCheckKnives) \
+    X(starchImpossible) \
+    X(kernelsOptimal) \
+    X(kernelsFermented) \
+    X(kernelsCloseRolls) \
+    X(kernelsNarrowGap) \
+    X(kernelsCheckRolls) \
+    X(temperaturesSwapped) \
+    X(dayTwice) \
+    X(daysReversed) \
+    X(warmthNotReached) \
+    X(harvestTooLong) \
+    X(orderWrong) \
     /* density: entries, warnings, the working */ \
     X(tooFewLoads) \
     X(noLoads) \

@@ -30,6 +30,10 @@ enum class Dimension : std::uint8_t {
     costRate,
     massPerRate,
     dishMass,
+    chopLength,
+    temperature,
+    degreeDays,
+    dryingRate,
 };
 
 /// A quantity stripped of its type so that a message can carry it to the place where it is put into words.

@@ -20,6 +20,12 @@ class Length final : public Quantity<Length, Dimension::length> {
     [[nodiscard]] constexpr double feet() const noexcept { return si() / conversion::kMetresPerFoot; }
     [[nodiscard]] constexpr double inches() const noexcept { return si() / conversion::kMetresPerInch; }
 
+    [[nodiscard]] static constexpr Length fromMillimetres(double mm) noexcept { return fromSi(mm / 1000.0); }
+    [[nodiscard]] constexpr double millimetres() const noexcept { return si() * 1000.0; }
+
+    /// The same length spoken of as chopped crop: in millimetres or hundredths of an inch.
+    [[nodiscard]] constexpr Amount chopAmount() const noexcept { return {Dimension::chopLength, si()}; }
+
     /// The same length spoken of as a layer: in centimetres or inches.
     [[nodiscard]] constexpr Amount layerAmount() const noexcept { return {Dimension::layerThickness, si()}; }
 };

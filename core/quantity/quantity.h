@@ -58,6 +58,8 @@ inline constexpr double kDensityPerPoundPerCubicFoot = kKilogramsPerPound / kCub
 inline constexpr double kSecondsPerHour = 3600.0;
 inline constexpr double kSecondsPerMinute = 60.0;
 inline constexpr double kKilogramsPerTonne = 1000.0;
+inline constexpr double kKelvinPerFahrenheit = 5.0 / 9.0;
+inline constexpr double kSecondsPerDay = 24.0 * kSecondsPerHour;
 }  // namespace conversion
 
 }  // namespace treadwell

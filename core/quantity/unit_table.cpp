@@ -26,6 +26,9 @@ constexpr std::array kLengthUnits{Unit{"cm", "cm", 0.01, 0}, Unit{"mm", "mm", 0.
                                   Unit{"in", "in", kMetresPerInch, 1}};
 constexpr std::array kLayerUnits{Unit{"mm", "mm", 0.001, 0}, Unit{"m", "m", 1.0, 2},
                                  Unit{"ft", "ft", kMetresPerFoot, 1}};
+constexpr std::array kTemperatureUnits{Unit{"C", "c", 1.0, 0, 273.15},
+                                       Unit{"F", "f", kKelvinPerFahrenheit, 0, 459.67}};
+constexpr std::array kChopUnits{Unit{"cm", "cm", 0.01, 1}};
 constexpr std::array kFractionUnits{Unit{"%", "percent", 0.01, 0}};
 constexpr std::array kDurationUnits{Unit{"s", "s", 1.0, 0}, Unit{"h", "h", kSecondsPerHour, 1}};
 constexpr Unit kPercent{"%", "percent", 0.01, 0};
@@ -97,6 +100,26 @@ constexpr std::array kTable{
         {"lb per ton/h", "lb_per_ton_per_h", kKilogramsPerPound* kSecondsPerHour / kKilogramsPerShortTon, 0},
         {}},
     UnitRow{Dimension::dishMass, "weight of a dish", kGram, kGram, {}},
+    UnitRow{Dimension::chopLength,
+            "length of chop",
+            {"mm", "mm", 0.001, 1},
+            {"in", "in", kMetresPerInch, 2},
+            kChopUnits},
+    UnitRow{Dimension::temperature,
+            "temperature",
+            {"\u00B0C", "c", 1.0, 0, 273.15},
+            {"\u00B0F", "f", kKelvinPerFahrenheit, 0, 459.67},
+            kTemperatureUnits},
+    UnitRow{Dimension::degreeDays,
+            "degree days",
+            {"\u00B0C d", "c_days", kSecondsPerDay, 0},
+            {"\u00B0F d", "f_days", kKelvinPerFahrenheit* kSecondsPerDay, 0},
+            {}},
+    UnitRow{Dimension::dryingRate,
+            "drying",
+            {"%/d", "percent_per_day", 0.01 / kSecondsPerDay, 2},
+            {"%/d", "percent_per_day", 0.01 / kSecondsPerDay, 2},
+            {}},
 };
 
 std::string_view trimmed(std::string_view text) {
@@ -141,7 +164,7 @@ const UnitRow& unitsOf(Dimension dimension) {
 
 std::string amountText(Amount amount, UnitSystem system) {
     const Unit& unit = unitOf(amount.dimension, system);
-    std::string text = fixedText(amount.si / unit.factor, unit.decimals);
+    std::string text = fixedText(unit.fromSi(amount.si), unit.decimals);
     if (!unit.symbol.empty()) text += ' ' + std::string{unit.symbol};
     return text;
 }
@@ -160,7 +183,7 @@ Result<double> siFromText(Dimension dimension, std::string_view text, std::strin
         const Code code = symbol.empty() ? Code::unitMissing : Code::unitUnknown;
         return fail(code, std::string{field}, std::string{whole}, understood(row));
     }
-    const double si = *number * unit->factor;
+    const double si = unit->toSi(*number);
     if (!std::isfinite(si)) return fail(Code::valueNotFinite, std::string{field});
     return si;
 }

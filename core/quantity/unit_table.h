@@ -16,12 +16,16 @@ constexpr std::array<std::string_view, 2> enumTexts(UnitSystem /*system*/) noexc
     return {"metric", "us"};
 }
 
-/// One unit of a dimension: `value in SI = value * factor`.
+/// One unit of a dimension: `value in SI = (value + offset) * factor`.
 struct Unit {
     std::string_view symbol;  ///< as typed and as printed: `t/h`, `kg DM/m3`
     std::string_view key;     ///< as part of a JSON key or CSV header: `t_per_h`, `kg_dm_m3`
     double factor;
-    int decimals;  ///< what a person is shown
+    int decimals;         ///< what a person is shown
+    double offset = 0.0;  ///< only scales of temperature have one
+
+    [[nodiscard]] constexpr double fromSi(double si) const noexcept { return si / factor - offset; }
+    [[nodiscard]] constexpr double toSi(double value) const noexcept { return (value + offset) * factor; }
 };
 
 /// The units of one dimension. Screens, the command line, CSV headers and reports all read this table.

@@ -967,6 +967,158 @@
         <source>{2} in {3} would be {1}, outside {4} to {5}: check the heights and the loads</source>
         <translation>{2} em {3} dariam {1}, fora de {4} a {5}: confira as alturas e as cargas</translation>
     </message>
+    <message>
+        <source>{1} after {2}: a sample gains no weight while it dries; weigh it again</source>
+        <translation>{1} depois de {2}: uma amostra não ganha peso ao secar; pese-a de novo</translation>
+    </message>
+    <message>
+        <source>Slightly wet: {1} dry matter, the goal is {2} to {3}</source>
+        <translation>Um pouco úmido: {1} de matéria seca, a meta é de {2} a {3}</translation>
+    </message>
+    <message>
+        <source>Wet: {1} dry matter, the goal is {2} to {3}; expect effluent, and cut a drier field first if there is one</source>
+        <translation>Úmido: {1} de matéria seca, a meta é de {2} a {3}; conte com efluente e, se houver, corte antes um campo mais seco</translation>
+    </message>
+    <message>
+        <source>Dry: {1} dry matter, the goal is {2} to {3}; chop shorter, spread thinner and pack longer</source>
+        <translation>Seco: {1} de matéria seca, a meta é de {2} a {3}; pique mais curto, espalhe mais fino e compacte por mais tempo</translation>
+    </message>
+    <message>
+        <source>Far too dry: {1} dry matter, the goal is {2} to {3}; it packs badly and heats. Chop shorter, pack every layer longer, cover at once, and cut wetter fields between</source>
+        <translation>Seco demais: {1} de matéria seca, a meta é de {2} a {3}; compacta mal e esquenta. Pique mais curto, compacte cada camada por mais tempo, cubra logo e intercale campos mais úmidos</translation>
+    </message>
+    <message>
+        <source>A sieve of {1} stands below one of {2}: list the sieves from the widest down</source>
+        <translation>Uma peneira de {1} está abaixo de uma de {2}: liste as peneiras da mais larga para baixo</translation>
+    </message>
+    <message>
+        <source>{1} readings for {2} sieves: give one for each sieve and one for the pan</source>
+        <translation>{1} leituras para {2} peneiras: dê uma para cada peneira e uma para o fundo</translation>
+    </message>
+    <message>
+        <source>Nothing lay on the sieve of {1}: it is left out of the fit</source>
+        <translation>Nada ficou na peneira de {1}: ela fica fora do ajuste</translation>
+    </message>
+    <message>
+        <source>Nothing lay in the pan</source>
+        <translation>Nada ficou no fundo</translation>
+    </message>
+    <message>
+        <source>All sieves are empty: weigh what lies on each</source>
+        <translation>Todas as peneiras estão vazias: pese o que ficou em cada uma</translation>
+    </message>
+    <message>
+        <source>{1} of the sample is missing after sieving, usual is up to {2}: weigh again, or sieve a new sample</source>
+        <translation>Faltam {1} da amostra depois da peneira, o usual é até {2}: pese de novo ou peneire uma nova amostra</translation>
+    </message>
+    <message>
+        <source>The sample weighed {1} before and {2} after: check the weights and the empty sieves</source>
+        <translation>A amostra pesava {1} antes e {2} depois: confira os pesos e as peneiras vazias</translation>
+    </message>
+    <message>
+        <source>The sample was wet from rain or dew: fine parts stick to coarse ones, and it looks coarser than it is</source>
+        <translation>A amostra estava molhada de chuva ou orvalho: partes finas grudam nas grossas, e ela parece mais grossa do que é</translation>
+    </message>
+    <message>
+        <source>The parts make {1} %: they must make 100</source>
+        <translation>As partes somam {1} %: devem somar 100</translation>
+    </message>
+    <message>
+        <source>These tests were made with other sieves: pool only those of one stack</source>
+        <translation>Estes testes foram feitos com outras peneiras: junte somente os de um mesmo jogo</translation>
+    </message>
+    <message>
+        <source>Something lies on the top sieve of {1}: measure its mean length and give it</source>
+        <translation>Há material na peneira de cima, de {1}: meça o comprimento médio e informe-o</translation>
+    </message>
+    <message>
+        <source>{1} sieves say something: a line needs two of them, with more passing the wider one</source>
+        <translation>{1} peneiras dizem algo: uma reta precisa de duas, e mais deve passar pela mais larga</translation>
+    </message>
+    <message>
+        <source>The stack has no sieve of {1}: this figure cannot be read from it</source>
+        <translation>O jogo não tem peneira de {1}: este número não pode ser tirado dele</translation>
+    </message>
+    <message>
+        <source>The chop lies within its ranges</source>
+        <translation>O picado está dentro das suas faixas</translation>
+    </message>
+    <message>
+        <source>Fine: {1} below {2}, the most is {3}</source>
+        <translation>Fino: {1} abaixo de {2}, o máximo é {3}</translation>
+    </message>
+    <message>
+        <source>{1} below the last bound, the most is {2}</source>
+        <translation>{1} abaixo do último limite, o máximo é {2}</translation>
+    </message>
+    <message>
+        <source>Coarse: {1} above {2}, the most is {3}</source>
+        <translation>Grosso: {1} acima de {2}, o máximo é {3}</translation>
+    </message>
+    <message>
+        <source>Both too fine and too coarse: the cut is uneven, and another length does not mend it</source>
+        <translation>Fino demais e grosso demais ao mesmo tempo: o corte está irregular, e outro comprimento não resolve</translation>
+    </message>
+    <message>
+        <source>Lengthen the cut from {1} to {2}</source>
+        <translation>Alongue o corte de {1} para {2}</translation>
+    </message>
+    <message>
+        <source>Shorten the cut from {1} to {2}</source>
+        <translation>Encurte o corte de {1} para {2}</translation>
+    </message>
+    <message>
+        <source>Check the knives and the shear bar</source>
+        <translation>Confira as facas e a contrafaca</translation>
+    </message>
+    <message>
+        <source>The coarse part holds {1} starch and the whole {2}: more than there is; check both</source>
+        <translation>A parte grossa tem {1} de amido e o todo {2}: mais do que existe; confira os dois</translation>
+    </message>
+    <message>
+        <source>The kernels are broken as they should be</source>
+        <translation>Os grãos estão quebrados como devem</translation>
+    </message>
+    <message>
+        <source>Kernels from the silo are not broken enough: bear it in mind for feeding; nothing at the harvester mends it now</source>
+        <translation>Os grãos do silo não estão quebrados o bastante: leve isso em conta ao alimentar; nada na colhedora resolve agora</translation>
+    </message>
+    <message>
+        <source>Too many whole kernels: narrow the gap of the rolls</source>
+        <translation>Grãos inteiros demais: reduza a folga dos rolos</translation>
+    </message>
+    <message>
+        <source>Too many whole kernels: narrow the gap of the rolls from {1} to {2}</source>
+        <translation>Grãos inteiros demais: reduza a folga dos rolos de {1} para {2}</translation>
+    </message>
+    <message>
+        <source>Too many whole kernels at a gap of {1}: check the rolls for wear, their difference in speed, and the throughput</source>
+        <translation>Grãos inteiros demais com folga de {1}: confira o desgaste dos rolos, a diferença de rotação e o fluxo</translation>
+    </message>
+    <message>
+        <source>The low of {1} is above the high of {2}: check whether the two are swapped</source>
+        <translation>A mínima de {1} é maior que a máxima de {2}: confira se as duas estão trocadas</translation>
+    </message>
+    <message>
+        <source>{1} stands here twice: keep one</source>
+        <translation>{1} aparece duas vezes: deixe uma</translation>
+    </message>
+    <message>
+        <source>{2} lies before {1}: check both days</source>
+        <translation>{2} fica antes de {1}: confira os dois dias</translation>
+    </message>
+    <message>
+        <source>{1} are not reached within {2} days: check the temperatures and the day of silking</source>
+        <translation>{1} não são atingidos em {2} dias: confira as temperaturas e o dia do espigamento</translation>
+    </message>
+    <message>
+        <source>The fields are not cut within {1} days: check the capacity and the days of rain</source>
+        <translation>Os campos não são cortados em {1} dias: confira a capacidade e os dias de chuva</translation>
+    </message>
+    <message>
+        <source>The order must name each of the {1} fields once</source>
+        <translation>A ordem deve citar cada um dos {1} campos uma vez</translation>
+    </message>
 </context>
 <context>
     <name>Unit</name>

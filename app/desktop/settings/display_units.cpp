@@ -88,11 +88,11 @@ QString DisplayUnits::chanceText(Chance chance) const {
 }
 
 double DisplayUnits::shown(Amount amount) const {
-    return amount.si / unitOf(amount.dimension, m_system).factor;
+    return unitOf(amount.dimension, m_system).fromSi(amount.si);
 }
 
 Amount DisplayUnits::fromShown(Dimension dimension, double value) const {
-    return {dimension, value * unitOf(dimension, m_system).factor};
+    return {dimension, unitOf(dimension, m_system).toSi(value)};
 }
 
 Amount DisplayUnits::rounded(Amount amount) const {

@@ -1,6 +1,7 @@
 #include "tests/app/words/sample_arguments.h"
 
 #include "core/quantity/relations.h"
+#include "core/quantity/weather.h"
 
 #include <stdexcept>
 
@@ -39,6 +40,13 @@ const Argument kDryTonnes = DryMass::fromTonnes(430).amount();
 const Argument kRoom = Volume::fromCubicMetres(1640).amount();
 const Argument kMet = std::vector{Code::yardstickFrance, Code::yardstickBrittany};
 const Argument kNotMet = std::vector{Code::yardstickPasses};
+const Argument kGrams = Amount{Dimension::dishMass, 0.0372};
+const Argument kFewerGrams = Amount{Dimension::dishMass, 0.0351};
+const Argument kChop = Length::fromMillimetres(8).chopAmount();
+const Argument kLongChop = Length::fromMillimetres(19).chopAmount();
+const Argument kWarm = Temperature::fromCelsius(24).amount();
+const Argument kCold = Temperature::fromCelsius(11).amount();
+const Argument kWarmth = DegreeDays::fromFahrenheit(750).amount();
 const Argument kChance = Chance::fromFraction(0.36).amount();
 
 }  // namespace
@@ -103,6 +111,45 @@ std::vector<Argument> sampleArguments(Code code) {
         case Code::decimalMixed: return {kText, kOther};
         // crop
         case Code::densityImpossible: return {kDenser, kDryMatter, kDensity};
+        // samples
+        case Code::weighingGained: return {kGrams, kFewerGrams};
+        case Code::dryMatterSlightlyWet: return {kDryMatter, kDryMatter, kDrier};
+        case Code::dryMatterWet: return {kDryMatter, kDryMatter, kDrier};
+        case Code::dryMatterDry: return {kDrier, kDryMatter, kDryMatter};
+        case Code::dryMatterVeryDry: return {kDrier, kDryMatter, kDryMatter};
+        case Code::sievesNotInOrder: return {kChop, kLongChop};
+        case Code::sieveCountWrong: return {kCount, kMore};
+        case Code::sieveEmpty: return {kChop};
+        case Code::panEmpty: return {};
+        case Code::sieveNothing: return {};
+        case Code::sieveLost: return {kShare, kShare};
+        case Code::sieveGained: return {kFewerGrams, kGrams};
+        case Code::sieveWet: return {};
+        case Code::percentSum: return {kNumber};
+        case Code::sieveStacksDiffer: return {};
+        case Code::topLengthMissing: return {kChop};
+        case Code::sievesTooFew: return {kCount};
+        case Code::screenMissing: return {kChop};
+        case Code::chopWithin: return {};
+        case Code::chopFine: return {kShare, kChop, kShare};
+        case Code::chopDusty: return {kShare, kShare};
+        case Code::chopCoarse: return {kShare, kLongChop, kShare};
+        case Code::chopUneven: return {};
+        case Code::chopLengthen: return {kChop, kLongChop};
+        case Code::chopShorten: return {kLongChop, kChop};
+        case Code::chopCheckKnives: return {};
+        case Code::starchImpossible: return {kShare, kShare};
+        case Code::kernelsOptimal: return {};
+        case Code::kernelsFermented: return {};
+        case Code::kernelsCloseRolls: return {};
+        case Code::kernelsNarrowGap: return {kLongChop, kChop};
+        case Code::kernelsCheckRolls: return {kChop};
+        case Code::temperaturesSwapped: return {kWarm, kCold};
+        case Code::dayTwice: return {kText};
+        case Code::daysReversed: return {kText, kOther};
+        case Code::warmthNotReached: return {kWarmth, kCount};
+        case Code::harvestTooLong: return {kCount};
+        case Code::orderWrong: return {kCount};
         // density
         case Code::tooFewLoads: return {kCount, kMore};
         case Code::noLoads: return {};

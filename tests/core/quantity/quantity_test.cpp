@@ -1,5 +1,6 @@
 #include "core/quantity/relations.h"
 #include "core/quantity/unit_table.h"
+#include "core/quantity/weather.h"
 
 #include <gtest/gtest.h>
 
@@ -69,7 +70,7 @@ TEST(UnitTable, EveryDimensionHasARowWithDistinctSymbols) {
         EXPECT_FALSE(row.metric.key.empty());
         EXPECT_EQ(&unitsOf(row.dimension), &row);
     }
-    EXPECT_EQ(unitTable().size(), static_cast<std::size_t>(Dimension::dishMass) + 1);
+    EXPECT_EQ(unitTable().size(), static_cast<std::size_t>(Dimension::dryingRate) + 1);
 }
 
 TEST(UnitTable, ReadsWhatItPrints) {
@@ -77,9 +78,9 @@ TEST(UnitTable, ReadsWhatItPrints) {
         for (const UnitSystem system : {UnitSystem::metric, UnitSystem::us}) {
             const Unit& unit = unitOf(row.dimension, system);
             const auto si =
-                siFromText(row.dimension, amountText({row.dimension, 12 * unit.factor}, system), "x");
+                siFromText(row.dimension, amountText({row.dimension, unit.toSi(12)}, system), "x");
             ASSERT_TRUE(si) << row.name;
-            EXPECT_NEAR(*si, 12 * unit.factor, 1e-9 * unit.factor) << row.name;
+            EXPECT_NEAR(*si, unit.toSi(12), 1e-9 * unit.factor) << row.name;
         }
     }
 }
@@ -89,6 +90,13 @@ TEST(UnitTable, CommandLineSpellings) {
     EXPECT_NEAR(quantityFromText<MachineMass>("20000lb", "tractor")->tonnes(), 9.0718474, 1e-9);
     EXPECT_NEAR(quantityFromText<Length>("6in", "layer")->centimetres(), 15.24, 1e-12);
     EXPECT_NEAR(quantityFromText<DryMatter>(" 35 % ", "dry matter")->fraction(), 0.35, 1e-12);
+}
+
+TEST(UnitTable, TemperaturesHaveAnOffset) {
+    EXPECT_NEAR(quantityFromText<Temperature>("86F", "high")->celsius(), 30, 1e-12);
+    EXPECT_NEAR(quantityFromText<Temperature>("-40 C", "low")->fahrenheit(), -40, 1e-12);
+    EXPECT_EQ(amountText(Temperature::fromCelsius(10).amount(), UnitSystem::us), "50 \u00B0F");
+    EXPECT_EQ(amountText(DegreeDays::fromFahrenheit(900).amount(), UnitSystem::metric), "500 \u00B0C d");
 }
 
 TEST(UnitTable, WhatOverflowsInSiIsRefused) {

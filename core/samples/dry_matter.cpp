@@ -1,0 +1,151 @@
+#include "core/samples/dry_matter.h"
+
+#include "core/quantity/range.h"
+#include "core/stats/straight_line.h"
+#include "core/stats/student.h"
+
+#include <algorithm>
+#include <cmath>
+#include <vector>
+
+namespace treadwell::samples {
+
+namespace {
+
+constexpr DryMatter kAll = DryMatter::fromFraction(1);
+
+double square(double x) {
+    return x * x;
+}
+
+double hoursBetween(Instant a, Instant b) {
+    return std::abs(std::chrono::duration<double, std::ratio<3600>>{b - a}.count());
+}
+
+std::string item(const char* list, std::size_t index, const char* field = "") {
+    return std::string{list} + '[' + std::to_string(index) + ']' + field;
+}
+
+}  // namespace
+
+Result<DryMatter> meanByMass(std::span<const DeliveredDryMatter> loads) {
+    AsFedMass mass;
+    DryMass dry;
+    for (std::size_t i = 0; i < loads.size(); ++i) {
+        const auto held = firstFailure(
+            holdsWithin(loads[i].mass, AsFedMass{}, AsFedMass::fromTonnes(1e6), item("loads", i, ".mass")),
+            holdsWithin(loads[i].dryMatter, DryMatter{}, kAll, item("loads", i, ".dryMatter")));
+        if (!held) return Unexpected{held.error()};
+        mass += loads[i].mass;
+        dry += loads[i].mass * loads[i].dryMatter;
+    }
+    if (!(mass > AsFedMass{})) return fail(Code::readingsMissing, "loads");
+    return dry / mass;
+}
+
+Result<SampledMean> meanOfSamples(std::span<const DryMatter> samples) {
+    if (samples.empty()) return fail(Code::readingsMissing, "samples");
+    const auto n = static_cast<double>(samples.size());
+    SampledMean result;
+    result.samples = std::ssize(samples);
+    for (std::size_t i = 0; i < samples.size(); ++i) {
+        if (const auto held = holdsWithin(samples[i], DryMatter{}, kAll, item("samples", i)); !held)
+            return Unexpected{held.error()};
+        result.mean += samples[i] / n;
+    }
+    if (samples.size() < 2) {
+        result.sd = kSampleSd;
+        return result;
+    }
+    double squares = 0.0;
+    for (const DryMatter sample : samples) squares += square((sample - result.mean).fraction());
+    result.sd = DryMatter::fromFraction(std::sqrt(squares / (n - 1.0)));
+    result.half95 = result.sd * (stats::studentQuantile(0.975, n - 1.0) / std::sqrt(n));
+    return result;
+}
+
+Result<std::int64_t> samplesFor(DryMatter sd, DryMatter wanted) {
+    constexpr DryMatter kMost = DryMatter::fromPercent(20);
+    const auto held = firstFailure(holdsWithin(sd, DryMatter{}, kMost, "sd"),
+                                   holdsWithin(wanted, DryMatter::fromPercent(0.1), kMost, "wanted"));
+    if (!held) return Unexpected{held.error()};
+    constexpr double kNormal95 = 1.96;  // as the source rounds it
+    constexpr double kRounding = 1e-9;  // (1.96 x / x)^2 must not be a sample more for its last digit
+    const double n = std::ceil(square(kNormal95 * (sd / wanted)) - kRounding);
+    return std::max<std::int64_t>(1, static_cast<std::int64_t>(n));
+}
+
+std::optional<Drift> driftOf(std::span<const TimedDryMatter> samples) {
+    if (samples.empty()) return std::nullopt;
+    std::vector<stats::Point> points;
+    for (const TimedDryMatter& sample : samples) {
+        const std::chrono::duration<double, std::ratio<3600>> hours = sample.at - samples.front().at;
+        points.push_back({hours.count(), sample.dryMatter.fraction()});
+    }
+    const auto line = stats::lineThrough(points);
+    if (!line) return std::nullopt;
+    Drift drift{DryMatter::fromFraction(line->slope), {}, {}, line->points};
+    if (const auto interval = line->slopeInterval(0.8)) {
+        drift.low80 = DryMatter::fromFraction(interval->low);
+        drift.high80 = DryMatter::fromFraction(interval->high);
+    }
+    return drift;
+}
+
+std::optional<Belief> carriedTo(Instant at, std::span<const TimedDryMatter> samples) noexcept {
+    if (samples.empty()) return std::nullopt;
+    const double sampled = square(kSampleSd.fraction()), wander = square(kHourlyWander.fraction());
+    double mean = samples.front().dryMatter.fraction(), variance = sampled;
+    Instant seen = samples.front().at;
+    for (const TimedDryMatter& sample : samples.subspan(1)) {
+        if (sample.at > at) break;
+        variance += wander * hoursBetween(seen, sample.at);
+        const double gain = variance / (variance + sampled);
+        mean += gain * (sample.dryMatter.fraction() - mean);
+        variance *= 1.0 - gain;
+        seen = sample.at;
+    }
+    variance += wander * hoursBetween(seen, at);
+    return Belief{DryMatter::fromFraction(mean), DryMatter::fromFraction(std::sqrt(variance))};
+}
+
+Belief fromAnotherField(Belief belief) noexcept {
+    belief.sd = DryMatter::fromFraction(std::hypot(belief.sd.fraction(), kFieldSd.fraction()));
+    return belief;
+}
+
+GoalDistance distanceFromGoal(DryMatter dryMatter, DryMatter low, DryMatter high) noexcept {
+    if (dryMatter < low) {
+        const DryMatter off = low - dryMatter;
+        return {off < DryMatter::fromPercent(3) ? GoalSide::slightlyWet : GoalSide::wet, off};
+    }
+    if (dryMatter > high) {
+        const DryMatter off = dryMatter - high;
+        return {off < DryMatter::fromPercent(2) ? GoalSide::dry : GoalSide::veryDry, off};
+    }
+    return {};
+}
+
+std::optional<Message> goalWarning(DryMatter dryMatter, DryMatter low, DryMatter high) {
+    const GoalDistance distance = distanceFromGoal(dryMatter, low, high);
+    Code code{};
+    switch (distance.side) {
+        case GoalSide::within:
+            return std::nullopt;
+        case GoalSide::slightlyWet:
+            code = Code::dryMatterSlightlyWet;
+            break;
+        case GoalSide::wet:
+            code = Code::dryMatterWet;
+            break;
+        case GoalSide::dry:
+            code = Code::dryMatterDry;
+            break;
+        case GoalSide::veryDry:
+            code = Code::dryMatterVeryDry;
+            break;
+    }
+    return Message{code, {dryMatter.amount(), low.amount(), high.amount()}};
+}
+
+}  // namespace treadwell::samples

@@ -1,0 +1,106 @@
+#pragma once
+
+#include "core/base/enum_text.h"
+#include "core/base/error.h"
+#include "core/base/instant.h"
+#include "core/quantity/relations.h"
+
+#include <array>
+#include <optional>
+#include <span>
+#include <string_view>
+
+namespace treadwell::samples {
+
+// A spread of dry matter, in points, is a DryMatter too: 0.01 is one point.
+
+/// How far one sample lies from its field's mean (sd). One sample misstated a field's tonnage of dry matter
+/// by -21.5 to +20.4 % (three dairies in California, published); the sd is derived.
+inline constexpr DryMatter kSampleSd = DryMatter::fromPercent(3.7);
+/// How far a field without a sample of its own lies from the others' (sd); assumed.
+inline constexpr DryMatter kFieldSd = DryMatter::fromPercent(4);
+/// How far a field's dry matter wanders in an hour of harvest (sd, growing with the root of time); assumed,
+/// 4.9 points in a day.
+inline constexpr DryMatter kHourlyWander = DryMatter::fromPercent(1);
+
+struct DeliveredDryMatter {
+    AsFedMass mass;
+    DryMatter dryMatter;
+};
+
+/// Mean weighted by mass. Errors: readingsMissing without mass; valueNotFinite; valueOutOfRange for a mass
+/// below 0 or a dry matter outside 0-100 % (`loads[i].mass`, `loads[i].dryMatter`).
+[[nodiscard]] Result<DryMatter> meanByMass(std::span<const DeliveredDryMatter> loads);
+
+/// The mean of samples that count alike, and how far it may lie from the truth.
+struct SampledMean {
+    DryMatter mean;
+    DryMatter sd;                     ///< of one sample; kSampleSd where there is one only
+    std::optional<DryMatter> half95;  ///< half the 95 % interval of the mean, by Student's t; none for one
+    std::int64_t samples = 0;
+};
+
+/// Errors: readingsMissing; valueNotFinite or valueOutOfRange outside 0-100 % (`samples[i]`).
+[[nodiscard]] Result<SampledMean> meanOfSamples(std::span<const DryMatter> samples);
+
+/// Samples for a mean within +-`wanted` at 95 %: n = (1.96 sd / wanted)^2, rounded up, at least 1. Errors:
+/// valueNotFinite; valueOutOfRange unless sd is 0-20 points and wanted 0.1-20 points.
+[[nodiscard]] Result<std::int64_t> samplesFor(DryMatter sd, DryMatter wanted);
+
+struct TimedDryMatter {
+    Instant at;
+    DryMatter dryMatter;
+};
+
+/// How dry matter moves over the day.
+struct Drift {
+    DryMatter pointsPerHour;
+    std::optional<DryMatter> low80;  ///< of that, by Student's t; none with two samples
+    std::optional<DryMatter> high80;
+    std::int64_t samples = 0;
+
+    /// Whether the interval leaves 0 out.
+    [[nodiscard]] bool isSeen() const noexcept {
+        return low80 && high80 && (*low80 > DryMatter{} || *high80 < DryMatter{});
+    }
+};
+
+/// The least-squares trend; none with fewer than two moments or a value that is not finite.
+[[nodiscard]] std::optional<Drift> driftOf(std::span<const TimedDryMatter> samples);
+
+/// Dry matter as it is believed at a moment.
+struct Belief {
+    DryMatter mean;
+    DryMatter sd;
+};
+
+/// Dry matter carried to a load that has no sample: the mean of its field's samples, recent ones counting
+/// more, whose uncertainty grows with their age. A random walk of `kHourlyWander` seen through samples of
+/// `kSampleSd`, filtered up to `at`; samples taken together average like their number. Before the first
+/// sample that one speaks, its uncertainty growing backwards. `samples` in the order of time; none without
+/// one. Source: Durbin & Koopman 2001, Time Series Analysis by State Space Methods, chapter 2, the local
+/// level model (value from memory); its two sizes as above.
+[[nodiscard]] std::optional<Belief> carriedTo(Instant at, std::span<const TimedDryMatter> samples) noexcept;
+
+/// The same from a sample of another field: farther off by what fields differ.
+[[nodiscard]] Belief fromAnotherField(Belief belief) noexcept;
+
+/// Where dry matter stands against the goal; the words on the dry side are the stronger ones, for too dry is
+/// worse than slightly wet (published: extension practice).
+enum class GoalSide : std::uint8_t { wet, slightlyWet, within, dry, veryDry };
+constexpr std::array<std::string_view, 5> enumTexts(GoalSide /*side*/) noexcept {
+    return {"wet", "slightlyWet", "within", "dry", "veryDry"};
+}
+
+struct GoalDistance {
+    GoalSide side = GoalSide::within;
+    DryMatter off;  ///< beyond the nearer end of the goal; 0 within
+};
+
+/// Wet from 3 points below the goal on, very dry from 2 above it (assumed).
+[[nodiscard]] GoalDistance distanceFromGoal(DryMatter dryMatter, DryMatter low, DryMatter high) noexcept;
+
+/// The warning, or nothing within the goal.
+[[nodiscard]] std::optional<Message> goalWarning(DryMatter dryMatter, DryMatter low, DryMatter high);
+
+}  // namespace treadwell::samples
