@@ -4,35 +4,12 @@
 
 #include <algorithm>
 #include <cmath>
-#include <map>
-#include <numeric>
-#include <string>
 
 namespace treadwell::density {
 
 namespace {
 
 using stats::Scalar;
-
-Result<void> check(std::span<const Evidence> evidence) {
-    for (std::size_t i = 0; i < evidence.size(); ++i) {
-        if (auto valid = validate(evidence[i]); !valid) {
-            Error error = valid.error();
-            error.field = "evidence[" + std::to_string(i) + "]." + error.field;
-            return Unexpected{std::move(error)};
-        }
-    }
-    return {};
-}
-
-/// Layer and spot as the cores' misfit has them, in the prior's proportion.
-Residual withPlace(Residual residual, const stats::InverseChiSquare& place) {
-    const double before = residual.layer + residual.spot;
-    if (!(before > 0.0)) return residual;
-    residual.layer *= place.scale / before;
-    residual.spot *= place.scale / before;
-    return residual;
-}
 
 /// The level's variance, told apart as its parts were before they were seen together.
 Residual sharedOut(Residual residual, const Scalar& level, double siloVariance, double inputs) {
@@ -65,36 +42,6 @@ SiloPosterior posteriorOf(const SiloSums& sums, const SiloFit& fit, const FarmFi
     return posterior;
 }
 
-void leaveOut(std::vector<SiloPosterior>& posteriors, const std::vector<SiloSums>& silos,
-              const CalibrationPrior& prior, double start) {
-    if (silos.size() < 2) return;
-    std::vector<SiloSums> others{silos.begin() + 1, silos.end()};
-    for (std::size_t i = 0; i < silos.size(); ++i) {
-        if (i > 0) others[i - 1] = silos[i - 1];
-        const FarmFit fit = fitFarm(others, prior, start);
-        const WholeReading reading = wholeReading(silos[i], fit, prior);
-        const double doubt = fit.silo.scale * fit.silo.scale / fit.silo.degreesOfFreedom;
-        const double degrees = degreesOfFreedom(reading.expected.variance, doubt);
-        posteriors[i].leftOut = LeftOut{reading.expected, reading.seen, degrees};
-    }
-}
-
-stats::RemlFit remlOf(std::span<const Evidence> evidence) {
-    stats::NestedSample sample;
-    sample.levels.resize(3);
-    std::map<std::pair<std::string, farm::SiloId>, std::int64_t> silos;
-    for (const Evidence& each : evidence) {
-        if (each.kind != entries::EvidenceKind::core) continue;
-        const auto number = static_cast<std::int64_t>(silos.size());
-        sample.values.push_back(each.logRatio());
-        sample.levels[0].push_back(silos.try_emplace({each.season, each.silo}, number).first->second);
-        sample.levels[1].push_back(each.face);
-        sample.levels[2].push_back(each.place);
-    }
-    constexpr std::size_t kFewestSilos = 3;
-    return silos.size() < kFewestSilos ? stats::RemlFit{} : stats::reml(sample);
-}
-
 }  // namespace
 
 Residual SiloPosterior::residualOf(const PlacePosterior& place) const {
@@ -119,21 +66,12 @@ const Residual& Calibration::residualOf(farm::SiloId of, std::string_view season
     return found == nullptr ? next : found->residual;
 }
 
-std::optional<double> Calibration::leaveOneOutError() const {
-    if (silos.size() < 2) return std::nullopt;
-    double squares = 0.0;
-    for (const SiloPosterior& each : silos) squares += each.leftOut->error() * each.leftOut->error();
-    return std::sqrt(squares / static_cast<double>(silos.size()));
-}
-
 Result<Calibration> calibrate(std::span<const Evidence> evidence, const CalibrationPrior& prior) {
-    if (const auto valid = check(evidence); !valid) return Unexpected{valid.error()};
+    const auto grouped = groupedEvidence(evidence, prior);
+    if (!grouped) return Unexpected{grouped.error()};
+    const auto& [silos, place, learnt] = *grouped;
     Calibration calibration;
-    calibration.placeVariance =
-        placeVariance(sumsOf(evidence, prior.survey), prior.survey, prior.degreesOfFreedom);
-    CalibrationPrior learnt = prior;
-    learnt.survey = withPlace(prior.survey, calibration.placeVariance);
-    const std::vector<SiloSums> silos = sumsOf(evidence, learnt.survey);
+    calibration.placeVariance = place;
     const FarmFit farm = fitFarm(silos, learnt, learnt.survey.silo);
     calibration.site = {farm.farm.mean(0), farm.farm.covariance(0, 0)};
     calibration.surveyMethod = {farm.farm.mean(1), farm.farm.covariance(1, 1)};
@@ -155,8 +93,6 @@ Result<Calibration> calibrate(std::span<const Evidence> evidence, const Calibrat
     calibration.next.silo = farm.silo.scale;
     calibration.next.ordinaryInputs = calibration.next.inputsCounted = 0.0;
     calibration.next.varianceDoubt = doubtOf(fits, farm, nullptr);
-    leaveOut(calibration.silos, silos, learnt, farm.silo.scale);
-    calibration.reml = remlOf(evidence);
     return calibration;
 }
 

@@ -4,10 +4,8 @@
 #include "core/entries/density_evidence.h"
 #include "core/stats/gaussian.h"
 #include "core/stats/inverse_chi_square.h"
-#include "core/stats/reml.h"
 
 #include <limits>
-#include <optional>
 #include <span>
 #include <vector>
 
@@ -40,14 +38,6 @@ struct FacePosterior {
     std::vector<PlacePosterior> places;
 };
 
-/// What a silo's own evidence would have come to, had the others' alone been known.
-struct LeftOut {
-    stats::Scalar predicted;  ///< of what its evidence reads
-    double seen = 0.0;        ///< what it read
-    double degreesOfFreedom = std::numeric_limits<double>::infinity();
-    [[nodiscard]] double error() const noexcept { return seen - predicted.mean; }
-};
-
 struct SiloPosterior {
     std::string season;
     farm::SiloId silo;
@@ -60,7 +50,6 @@ struct SiloPosterior {
     stats::Scalar level;       ///< ln(truth / predicted) of the whole silo
     Residual residual;         ///< for its readings
     std::vector<FacePosterior> faces;
-    std::optional<LeftOut> leftOut;  ///< where there are others
 
     /// For readings of a layer that has cores of its own.
     [[nodiscard]] Residual residualOf(const PlacePosterior& place) const;
@@ -77,16 +66,11 @@ struct Calibration {
     Residual next;  ///< for a silo without evidence of its own: the farm's next
     bool converged = true;
     int steps = 0;
-    /// Plain REML of the cores (silo, face, place, residual), as a check alone: its bands are too narrow with
-    /// few silos. Not usable below three silos.
-    stats::RemlFit reml;
 
     /// None where the silo has no evidence.
     [[nodiscard]] const SiloPosterior* find(farm::SiloId of, std::string_view season = {}) const;
     /// Its own, or the farm's next.
     [[nodiscard]] const Residual& residualOf(farm::SiloId of, std::string_view season = {}) const;
-    /// Root mean square of the silos' LeftOut errors of ln(density); none below two silos.
-    [[nodiscard]] std::optional<double> leaveOneOutError() const;
 };
 
 /// The posterior of

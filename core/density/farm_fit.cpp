@@ -90,28 +90,42 @@ SiloFit fitSilo(const SiloSums& silo, const FarmFit& farm, const CalibrationPrio
 }
 
 FarmFit fitFarm(std::span<const SiloSums> silos, const CalibrationPrior& prior, double start) {
-    constexpr int kMostSteps = 1000;
+    constexpr int kMostSteps = 2000, kHastySteps = 40;
     constexpr double kSettled = 1e-10;
     const stats::InverseChiSquare before{prior.degreesOfFreedom, prior.survey.silo};
     FarmFit fit{farmPrior(prior), before, true, 0};
     if (silos.empty()) return fit;
-    const bool known = std::isinf(prior.degreesOfFreedom) || !(prior.survey.silo > 0.0);
-    fit.silo.scale = known ? before.scale : start;
-    for (;;) {
-        fit.farm = farmGiven(silos, prior, fit.silo.scale);
-        if (known) return fit;
+    if (std::isinf(prior.degreesOfFreedom) || !(prior.survey.silo > 0.0)) {
+        fit.farm = farmGiven(silos, prior, before.scale);
+        return fit;
+    }
+    const auto count = static_cast<double>(silos.size());
+    fit.silo = {before.degreesOfFreedom + count - 1.0, start};  // one degree goes to the farm's mean
+    // The variance that the silos are expected to differ by, if `scale` is their variance.
+    const auto expected = [&](double scale) {
+        fit.silo.scale = scale;
+        fit.farm = farmGiven(silos, prior, scale);
         double squares = 0.0;
         for (const SiloSums& silo : silos) {
             const stats::Gaussian all = fitSilo(silo, fit, prior).all;
             squares += all.mean(kSilo) * all.mean(kSilo) + all.covariance(kSilo, kSilo);
         }
-        const auto count = static_cast<double>(silos.size());
-        const double last = fit.silo.scale;
-        // One degree goes to the farm's mean.
-        fit.silo = {before.degreesOfFreedom + count - 1.0, before.after(squares, count).scale};
-        fit.converged = std::abs(fit.silo.scale - last) <= kSettled * last;
-        if (fit.converged || ++fit.steps == kMostSteps) return fit;
+        ++fit.steps;
+        return before.after(squares, count).scale;
+    };
+    // Steffensen's method: two steps, then to where they lead, as long as that soon settles; plain steps
+    // always do, if slowly. The fit is that of the last scale asked for.
+    for (double scale = start; fit.steps < kMostSteps;) {
+        const double once = expected(scale);
+        if (fit.converged = std::abs(once - scale) <= kSettled * scale; fit.converged) return fit;
+        const double twice = expected(once);
+        if (fit.converged = std::abs(twice - once) <= kSettled * once; fit.converged) return fit;
+        const double bend = (twice - once) - (once - scale);
+        const double ahead = scale - (once - scale) * (once - scale) / bend;
+        const bool leads = fit.steps < kHastySteps && ahead > 0.1 * twice && ahead < 10.0 * twice;
+        scale = leads ? ahead : twice;
     }
+    return fit;
 }
 
 WholeReading wholeReading(const SiloSums& silo, const FarmFit& others, const CalibrationPrior& prior) {

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numeric>
+#include <string>
 #include <tuple>
 
 namespace treadwell::density {
@@ -81,8 +82,6 @@ struct Following {
     }
 };
 
-}  // namespace
-
 std::vector<SiloSums> sumsOf(std::span<const Evidence> evidence, const Residual& residual) {
     std::vector<SiloSums> silos;
     for (const std::size_t i : groupedOrder(evidence)) {
@@ -118,6 +117,32 @@ stats::InverseChiSquare placeVariance(const std::vector<SiloSums>& silos, const 
         }
     }
     return prior.after(before * misfit, degrees);
+}
+
+/// Layer and spot as the cores' misfit has them, in the prior's proportion.
+Residual withPlace(Residual residual, const stats::InverseChiSquare& place) {
+    const double before = residual.layer + residual.spot;
+    if (!(before > 0.0)) return residual;
+    residual.layer *= place.scale / before;
+    residual.spot *= place.scale / before;
+    return residual;
+}
+
+}  // namespace
+
+Result<GroupedEvidence> groupedEvidence(std::span<const Evidence> evidence, const CalibrationPrior& prior) {
+    for (std::size_t i = 0; i < evidence.size(); ++i) {
+        if (auto valid = validate(evidence[i]); !valid) {
+            Error error = valid.error();
+            error.field = "evidence[" + std::to_string(i) + "]." + error.field;
+            return Unexpected{std::move(error)};
+        }
+    }
+    GroupedEvidence grouped{{}, {}, prior};
+    grouped.place = placeVariance(sumsOf(evidence, prior.survey), prior.survey, prior.degreesOfFreedom);
+    grouped.learnt.survey = withPlace(prior.survey, grouped.place);
+    grouped.silos = sumsOf(evidence, grouped.learnt.survey);
+    return grouped;
 }
 
 std::vector<FacePosterior> facesOf(const SiloSums& silo, const Scalar& level, const Residual& residual) {

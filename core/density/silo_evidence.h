@@ -32,13 +32,16 @@ struct SiloSums {
     stats::LevelSummary surveyed;  ///< of site + silo + inputs + method + way to opening
 };
 
-/// Groups evidence by filling, face and place, in that order of their names; `residual` gives face, layer and
-/// spot.
-[[nodiscard]] std::vector<SiloSums> sumsOf(std::span<const Evidence> evidence, const Residual& residual);
+/// Evidence grouped by filling, face and place, in that order of their names.
+struct GroupedEvidence {
+    std::vector<SiloSums> silos;
+    stats::InverseChiSquare place;  ///< variance of layer and spot after the cores' misfit within their faces
+    CalibrationPrior learnt;        ///< the prior, with that in its survey's residual
+};
 
-/// The place's variance after the cores' misfit within their faces; `residual` gives what it was before.
-[[nodiscard]] stats::InverseChiSquare placeVariance(const std::vector<SiloSums>& silos,
-                                                    const Residual& residual, double degreesOfFreedom);
+/// Errors: those of calibrate().
+[[nodiscard]] Result<GroupedEvidence> groupedEvidence(std::span<const Evidence> evidence,
+                                                      const CalibrationPrior& prior);
 
 /// Faces and places of a filling whose level is `level`.
 [[nodiscard]] std::vector<FacePosterior> facesOf(const SiloSums& silo, const stats::Scalar& level,

@@ -1,5 +1,6 @@
 #include "core/density/calibration.h"
 
+#include "core/density/calibration_check.h"
 #include "core/density/calibration_gain.h"
 #include "core/density/estimate.h"
 #include "tests/core/density/example.h"
@@ -50,7 +51,7 @@ TEST(Calibration, WithoutEvidenceTheSurveysResidualStands) {
     EXPECT_EQ(calibration->next.ordinaryInputs, Residual{}.ordinaryInputs);
     EXPECT_EQ(calibration->next.site, Residual{}.site);
     EXPECT_EQ(calibration->next.varianceDoubt, 0.0);
-    EXPECT_FALSE(calibration->leaveOneOutError());
+    EXPECT_FALSE(checkCalibration({})->error());
 }
 
 // Derived: .166 of 225 before; 1 / (1/.02755 + 1/(.085^2 + .04/24 + .026^2/24)) after.
@@ -93,10 +94,11 @@ TEST(Calibration, DegreesOfFreedomAreFourAndTheSilosLessOne) {
     EXPECT_TRUE(calibration->converged);
     EXPECT_EQ(calibration->siloVariance.degreesOfFreedom, 8.0);
     EXPECT_EQ(calibration->placeVariance.degreesOfFreedom, 4.0 + 5 * 3);
-    ASSERT_TRUE(calibration->reml.isUsable() ||
-                calibration->reml.outcome == stats::RemlOutcome::notEstimable);
-    EXPECT_GT(*calibration->leaveOneOutError(), 0.0);
-    EXPECT_LT(*calibration->leaveOneOutError(), 0.2);
+    const auto check = checkCalibration(evidence);
+    ASSERT_EQ(check->silos.size(), 5U);
+    EXPECT_GT(*check->error(), 0.03);
+    EXPECT_LT(*check->error(), 0.15);
+    for (const LeftOut& left : check->silos) EXPECT_TRUE(left.isInside());
 }
 
 TEST(Calibration, SilosThatDifferMoreThanThoughtWidenTheNextOnesBand) {
@@ -108,7 +110,7 @@ TEST(Calibration, SilosThatDifferMoreThanThoughtWidenTheNextOnesBand) {
     const auto calibration = calibrate(evidence);
     EXPECT_GT(calibration->siloVariance.scale, 3.0 * Residual{}.silo);
     EXPECT_EQ(messageOf(gainOfNext(*calibration)).code, Code::calibrationWidened);
-    EXPECT_GT(*calibration->leaveOneOutError(), 0.4);
+    EXPECT_GT(*checkCalibration(evidence)->error(), 0.4);
 }
 
 // One reading without error is the level but for method and way to opening.
