@@ -48,7 +48,7 @@ tl::expected<intake::Context, Failure> contextFrom(const ImportOptions& options,
     const auto dateOrder = choiceFrom<intake::DateOrder>(options.dateOrder, "--date-order");
     if (!dateOrder) return tl::unexpected{dateOrder.error()};
     context.dateOrder = *dateOrder;
-    const auto massUnit = choiceFrom<intake::MassUnit>(options.massUnit, "--mass-unit");
+    const auto massUnit = choiceFrom<formats::MassUnit>(options.massUnit, "--mass-unit");
     if (!massUnit) return tl::unexpected{massUnit.error()};
     context.massUnit = *massUnit;
     return context;

@@ -66,6 +66,10 @@ const char* phraseTemplate(Code code) {
         case Code::quoteOpen: return QT_TRANSLATE_NOOP("Phrase", "A quotation mark opens here and never closes: check the quotation marks from this line on");
         case Code::decimalAmbiguous: return QT_TRANSLATE_NOOP("Phrase", "\"{1}\" can be read in two ways: say which decimal sign the file uses (decimalSign: point or comma)");
         case Code::decimalMixed: return QT_TRANSLATE_NOOP("Phrase", "\"{1}\" has a point and \"{2}\" a comma as decimal sign: say which the file uses (decimalSign: point or comma)");
+        case Code::frameUnreadable: return QT_TRANSLATE_NOOP("Phrase", "\"{1}\" is no frame of this scale: check the profile, the baud rate and the parity");
+        case Code::frameCut: return QT_TRANSLATE_NOOP("Phrase", "\"{1}\" may be the rest of a frame: the next one is awaited");
+        case Code::frameTooLong: return QT_TRANSLATE_NOOP("Phrase", "No end of a frame came within {1} characters: check the profile, the baud rate and the parity");
+        case Code::frameSumWrong: return QT_TRANSLATE_NOOP("Phrase", "The sum of the frame \"{1}\" is wrong: check the wire");
         // crop
         case Code::densityImpossible: return QT_TRANSLATE_NOOP("Phrase", "{1} at {2} dry matter is more than the pore-free {3}: check both");
         // samples

@@ -64,6 +64,10 @@ namespace treadwell {
     X(quoteOpen) \
     X(decimalAmbiguous) \
     X(decimalMixed) \
+    X(frameUnreadable) \
+    X(frameCut) \
+    X(frameTooLong) \
+    X(frameSumWrong) \
     /* crop */ \
     X(densityImpossible) \
     /* samples */ \

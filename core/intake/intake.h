@@ -3,6 +3,7 @@
 #include "core/base/farm_zone.h"
 #include "core/entries/body.h"
 #include "core/formats/csv_reader.h"
+#include "core/formats/mass_unit.h"
 #include "core/intake/names.h"
 #include "core/intake/wall_clock.h"
 
@@ -15,12 +16,6 @@
 #include <vector>
 
 namespace treadwell::intake {
-
-enum class MassUnit : std::uint8_t { kg, t, lb, ton };
-
-constexpr std::array<std::string_view, 4> enumTexts(MassUnit /*unit*/) noexcept {
-    return {"kg", "t", "lb", "ton"};
-}
 
 /// A load of the season that was read from a ticket.
 struct KnownLoad {
@@ -42,7 +37,7 @@ struct Context {
     std::optional<farm::SiloId> silo;  ///< for rows that name none
     formats::CsvOptions csv;
     std::optional<DateOrder> dateOrder;
-    std::optional<MassUnit> massUnit;                        ///< for weights without a unit in header or row
+    std::optional<formats::MassUnit> massUnit;               ///< for weights without a unit in header or row
     AsFedMass scaleInterval = AsFedMass::fromKilograms(20);  ///< usual for vehicle scales (common practice)
 };
 

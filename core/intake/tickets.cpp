@@ -15,28 +15,8 @@ bool isWord(std::string_view words, std::initializer_list<std::string_view> list
     return std::find(list.begin(), list.end(), words) != list.end();
 }
 
-std::optional<MassUnit> massUnitFromText(std::string_view text) {
-    const std::string words = plainWords(text);
-    if (isWord(words, {"kg", "kilogram", "kilograms", "kilogramm", "quilograma", "quilogramas"}))
-        return MassUnit::kg;
-    if (isWord(words, {"t", "tonne", "tonnes", "tonnen", "tonelada", "toneladas"})) return MassUnit::t;
-    if (isWord(words, {"lb", "lbs", "pound", "pounds"})) return MassUnit::lb;
-    if (isWord(words, {"ton", "tons"})) return MassUnit::ton;
-    return std::nullopt;
-}
-
-AsFedMass massOf(double value, MassUnit unit) {
-    switch (unit) {
-        case MassUnit::kg:
-            return AsFedMass::fromKilograms(value);
-        case MassUnit::t:
-            return AsFedMass::fromTonnes(value);
-        case MassUnit::lb:
-            return AsFedMass::fromPounds(value);
-        case MassUnit::ton:
-            break;
-    }
-    return AsFedMass::fromShortTons(value);
+std::optional<formats::MassUnit> massUnitFromText(std::string_view text) {
+    return formats::massUnitFromWord(plainWords(text));
 }
 
 // A sum at the foot: a word for a sum, and no time at which a truck was weighed.

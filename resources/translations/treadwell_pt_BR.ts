@@ -132,6 +132,22 @@
         <translation>&quot;{1}&quot; usa ponto e &quot;{2}&quot; usa vírgula como sinal decimal: diga qual o arquivo usa (decimalSign: point ou comma)</translation>
     </message>
     <message>
+        <source>&quot;{1}&quot; is no frame of this scale: check the profile, the baud rate and the parity</source>
+        <translation>&quot;{1}&quot; não é um quadro desta balança: confira o perfil, a velocidade e a paridade da linha</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; may be the rest of a frame: the next one is awaited</source>
+        <translation>&quot;{1}&quot; pode ser o resto de um quadro: o próximo é esperado</translation>
+    </message>
+    <message>
+        <source>No end of a frame came within {1} characters: check the profile, the baud rate and the parity</source>
+        <translation>Nenhum fim de quadro chegou em {1} caracteres: confira o perfil, a velocidade e a paridade da linha</translation>
+    </message>
+    <message>
+        <source>The sum of the frame &quot;{1}&quot; is wrong: check the wire</source>
+        <translation>A soma do quadro &quot;{1}&quot; está errada: confira o cabo</translation>
+    </message>
+    <message>
         <source>Too few loads yet for a pace: {1} of {2}</source>
         <translation>Ainda poucas cargas para um ritmo: {1} de {2}</translation>
     </message>

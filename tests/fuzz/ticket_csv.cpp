@@ -28,7 +28,7 @@ intake::Context farmContext() {
     context.silo = idOf<farm::SiloId>(1);
     context.trucks.add("Amsel", idOf<farm::TruckId>(2));
     context.fields.add("Quornstieg", idOf<farm::FieldId>(3));
-    context.massUnit = intake::MassUnit::kg;
+    context.massUnit = formats::MassUnit::kg;
     return context;
 }
 

@@ -109,6 +109,10 @@ std::vector<Argument> sampleArguments(Code code) {
         case Code::quoteOpen: return {};
         case Code::decimalAmbiguous: return {kText};
         case Code::decimalMixed: return {kText, kOther};
+        case Code::frameUnreadable: return {kText};
+        case Code::frameCut: return {kText};
+        case Code::frameTooLong: return {kCount};
+        case Code::frameSumWrong: return {kText};
         // crop
         case Code::densityImpossible: return {kDenser, kDryMatter, kDensity};
         // samples

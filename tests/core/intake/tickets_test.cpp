@@ -212,7 +212,7 @@ TEST(ReadTickets, SaysWhatIsWrongWithTheFile) {
 
 TEST(ReadTickets, TheCallerSettlesWhatTheFileLeavesOpen) {
     Context context = farmContext("America/Sao_Paulo");
-    context.massUnit = MassUnit::t;
+    context.massUnit = formats::MassUnit::t;
     context.dateOrder = DateOrder::dayFirst;
     context.csv.decimalSign = formats::DecimalSign::point;
     const auto intake = readTickets("date;time;net\n04/05/2026;10:00;12.340\n", context);
