@@ -2,9 +2,11 @@
 
 #include "app/cli/season_file.h"
 #include "core/base/atomic_file.h"
+#include "core/intake/from_season.h"
 #include "core/intake/logs.h"
 #include "core/intake/tickets.h"
 
+#include <algorithm>
 #include <array>
 
 namespace treadwell::cli {
@@ -26,32 +28,69 @@ tl::expected<std::optional<E>, Failure> choiceFrom(const std::optional<std::stri
         Failure{Status::misused, option + ": \"" + *text + "\" is not known: use one of " + names}};
 }
 
+tl::expected<intake::ImportMap, Failure> answersFrom(const ImportOptions& options) {
+    intake::ImportMap map;
+    std::optional<Failure> wrong;
+    const auto take = [&](auto& answer, const std::optional<std::string>& text, const std::string& option) {
+        using Choice = typename std::remove_reference_t<decltype(answer)>::value_type;
+        auto choice = choiceFrom<Choice>(text, option);
+        if (choice) {
+            answer = *choice;
+        } else if (!wrong) {
+            wrong = choice.error();
+        }
+    };
+    take(map.encoding, options.encoding, "--encoding");
+    take(map.delimiter, options.delimiter, "--delimiter");
+    take(map.decimalSign, options.decimalSign, "--decimal-sign");
+    take(map.dateOrder, options.dateOrder, "--date-order");
+    take(map.massUnit, options.massUnit, "--mass-unit");
+    for (const std::string& text : options.columns) {
+        const std::size_t split = std::min(text.find('='), text.size());
+        std::optional<intake::Column> meaning;
+        take(meaning, text.substr(0, split), "--column");
+        if (meaning && split < text.size()) map.columns.push_back({*meaning, text.substr(split + 1)});
+        if (split == text.size() && !wrong)
+            wrong = Failure{Status::misused, "--column: \"" + text + "\": write it like net=HEADER"};
+    }
+    if (wrong) return tl::unexpected{*wrong};
+    return map;
+}
+
 tl::expected<intake::Context, Failure> contextFrom(const ImportOptions& options,
                                                    const season::Season& season) {
-    intake::Context context;
-    for (const auto& day : season.days()) {
-        for (const season::FactPointer& fact : day->facts) {
-            learn(context, fact->stated(), fact->isVoid());
-            for (const season::EntryPointer& change : fact->changes())
-                learn(context, *change, fact->isVoid());
-        }
-    }
-    // Files of a farm with one silo seldom name it.
-    if (options.silo || season.farm().silos.size() == 1) {
+    intake::Context context = intake::contextOf(season);
+    if (options.silo) {
         const auto silo = siloFrom(season.farm(), options.silo);
         if (!silo) return tl::unexpected{silo.error()};
         context.silo = silo->id;
     }
-    const auto decimalSign = choiceFrom<formats::DecimalSign>(options.decimalSign, "--decimal-sign");
-    if (!decimalSign) return tl::unexpected{decimalSign.error()};
-    context.csv.decimalSign = *decimalSign;
-    const auto dateOrder = choiceFrom<intake::DateOrder>(options.dateOrder, "--date-order");
-    if (!dateOrder) return tl::unexpected{dateOrder.error()};
-    context.dateOrder = *dateOrder;
-    const auto massUnit = choiceFrom<formats::MassUnit>(options.massUnit, "--mass-unit");
-    if (!massUnit) return tl::unexpected{massUnit.error()};
-    context.massUnit = *massUnit;
     return context;
+}
+
+/// The option that answers what a file leaves open; empty where none does.
+std::string optionFor(Code question) {
+    switch (question) {
+        case Code::encodingAmbiguous:
+        case Code::encodingWrong:
+            return " (--encoding)";
+        case Code::delimiterAmbiguous:
+            return " (--delimiter)";
+        case Code::decimalAmbiguous:
+        case Code::decimalMixed:
+            return " (--decimal-sign)";
+        case Code::dateOrderAmbiguous:
+            return " (--date-order)";
+        case Code::massUnitMissing:
+        case Code::massUnitUnknown:
+            return " (--mass-unit)";
+        case Code::columnMissing:
+        case Code::columnTwice:
+        case Code::columnNotThere:
+            return " (--column)";
+        default:
+            return {};
+    }
 }
 
 struct Named {
@@ -62,11 +101,28 @@ struct Named {
 
 }  // namespace
 
+std::string questionInWords(const Error& error, const words::Style& style) {
+    return words::inWords(error, style) + optionFor(error.code());
+}
+
+tl::expected<intake::ImportMaps, Failure> rememberedMaps(const std::filesystem::path& file,
+                                                         const words::Style& style) {
+    if (!std::filesystem::exists(file)) return intake::ImportMaps{};
+    const auto text = readFile(file);
+    if (!text) return failed(text.error(), style);
+    auto maps = intake::ImportMaps::parse(*text);
+    if (!maps) return failed(fail(Code::importMapsUnreadable, "file", file.string()).value(), style);
+    return *maps;
+}
+
 tl::expected<std::vector<ImportedFile>, Failure> readFiles(const ImportOptions& options,
                                                            const season::Season& season,
+                                                           intake::ImportMaps& maps,
                                                            const words::Style& style) {
-    const auto context = contextFrom(options, season);
+    auto context = contextFrom(options, season);
     if (!context) return tl::unexpected{context.error()};
+    const auto answers = answersFrom(options);
+    if (!answers) return tl::unexpected{answers.error()};
     const std::array<Named, 6> all{{{"tickets", options.tickets, intake::readTickets},
                                     {"tractors", options.tractors, intake::readTractorLog},
                                     {"samples", options.samples, intake::readSamples},
@@ -78,13 +134,20 @@ tl::expected<std::vector<ImportedFile>, Failure> readFiles(const ImportOptions& 
         if (!named.path) continue;
         const auto bytes = readFile(*named.path);
         if (!bytes) return failed(bytes.error(), style);
+        const auto header = intake::headerFingerprint(*bytes);
+        context->map = header ? answers->filledFrom(maps.find(*header)) : *answers;
+        if (options.preview && named.reader == intake::readTickets) {
+            files.push_back({named.kind, *named.path, {}, intake::previewTickets(*bytes, *context)});
+            continue;
+        }
         auto read = named.reader(*bytes, *context);
         if (!read) {
             Error error = read.error();
             error.place.file = *named.path;
-            return failed(error, style);
+            return tl::unexpected{Failure{Status::failed, questionInWords(error, style)}};
         }
-        files.push_back({named.kind, *named.path, *std::move(read)});
+        if (header && *answers != intake::ImportMap{}) maps.remember(*header, context->map);
+        files.push_back({named.kind, *named.path, *std::move(read), {}});
     }
     if (files.empty()) {
         return tl::unexpected{Failure{

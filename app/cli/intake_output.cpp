@@ -39,20 +39,35 @@ void writeNotes(JsonWriter& json, const intake::Intake& intake, const words::Sty
         }
     }
     json.endArray();
+    json.key("matches").beginArray();
+    for (const intake::Proposal& proposal : intake.proposals) {
+        if (!proposal.match) continue;
+        json.beginObject().member("line", proposal.line).member("load", proposal.match->load.value.text());
+        json.member("tapped", toIso8601(proposal.match->at));
+        json.member("tapped_kg", proposal.match->mass.kilograms());
+        json.member("ticket_kg", std::get<entries::Load>(proposal.body).mass.kilograms());
+        json.member("apart_s", proposal.match->apart.count()).endObject();
+    }
+    json.endArray();
+    writeMessages(json, "remarks", intake.remarks, style);
 }
 
 void writeFile(JsonWriter& json, const ImportedFile& file, const words::Style& style) {
-    const intake::Intake& intake = file.intake;
-    json.beginObject()
-        .member("kind", file.kind)
-        .member("file", file.path)
-        .member("rows", intake.rows)
+    json.beginObject().member("kind", file.kind).member("file", file.path);
+    if (file.preview) writePreview(json, *file.preview, style);
+    if (file.preview && !file.preview->intake) {
+        json.endObject();
+        return;
+    }
+    const intake::Intake& intake = file.preview ? *file.preview->intake : file.intake;
+    json.member("rows", intake.rows)
         .member("added", countOf(intake.proposals))
         .member("used", intake.used)
         .member("already_there", intake.alreadyImported)
         .member("duplicates", intake.duplicates)
         .member("voided", intake.voided)
-        .member("totals", intake.totals);
+        .member("totals", intake.totals)
+        .member("settled", countOf(intake.settled));
     writeQuarantine(json, intake, style);
     writeNotes(json, intake, style);
     json.key("ignored_columns").beginArray();
@@ -60,20 +75,23 @@ void writeFile(JsonWriter& json, const ImportedFile& file, const words::Style& s
     json.endArray().endObject();
 }
 
-void printRows(std::ostream& out, std::string_view what, std::int64_t count) {
+void printCount(std::ostream& out, std::string_view what, std::int64_t count) {
     if (count > 0) out << ", " << count << ' ' << what;
 }
 
 void printFile(const ImportedFile& file, const Answer& answer) {
-    const intake::Intake& intake = file.intake;
+    if (file.preview) printPreview(file, answer);
+    if (file.preview && !file.preview->intake) return;
+    const intake::Intake& intake = file.preview ? *file.preview->intake : file.intake;
     std::ostream& out = answer.out;
     out << file.path << ": " << intake.rows << (intake.rows == 1 ? " row" : " rows");
-    out << ", " << intake.proposals.size() << " added";
-    printRows(out, "already there", intake.alreadyImported);
-    printRows(out, "twice in the file", intake.duplicates);
-    printRows(out, "voided", intake.voided);
-    printRows(out, "sums", intake.totals);
-    printRows(out, "not used", countOf(intake.quarantine));
+    out << ", " << intake.proposals.size() << (file.preview ? " would be added" : " added");
+    printCount(out, "already there", intake.alreadyImported);
+    printCount(out, "twice in the file", intake.duplicates);
+    printCount(out, "voided", intake.voided);
+    printCount(out, "sums", intake.totals);
+    printCount(out, "not used", countOf(intake.quarantine));
+    printCount(out, "of those set aside earlier now read", countOf(intake.settled));
     out << '\n';
     for (const intake::Quarantined& row : intake.quarantine) {
         Error reason = row.reason;
@@ -85,6 +103,7 @@ void printFile(const ImportedFile& file, const Answer& answer) {
             out << "  " << file.path << ':' << proposal.line << ": " << inWords(note, answer.style) << '\n';
         }
     }
+    for (const Message& remark : intake.remarks) out << "  " << inWords(remark, answer.style) << '\n';
     for (const std::string& column : intake.ignoredColumns) {
         out << "  Column \"" << column << "\" says nothing here and was not read\n";
     }
@@ -98,7 +117,7 @@ void writeImport(const std::vector<ImportedFile>& files, const Answer& answer) {
     std::int64_t added = 0;
     for (const ImportedFile& file : files) {
         writeFile(json, file, answer.style);
-        added += countOf(file.intake.proposals);
+        if (!file.preview) added += countOf(file.intake.proposals);
     }
     json.endArray().member("added", added).endObject();
     answer.out << json.text() << '\n';

@@ -4,6 +4,7 @@
 #include "app/cli/estimate.h"
 #include "app/cli/import.h"
 #include "app/cli/season_file.h"
+#include "app/cli/weigh.h"
 
 #include <CLI/CLI.hpp>
 
@@ -28,6 +29,7 @@ struct Request {
     EstimateOptions estimate;
     SeasonOptions season;
     ImportOptions import;
+    WeighOptions weigh;
     std::string farm;
     std::function<Outcome(const Answer&)> run;
 };
@@ -92,9 +94,17 @@ void addImport(CLI::App& app, Request& request) {
     addText(*command, "--cores", options.cores, "FILE",
             "Cores of an opened silo: time, along, across, depth, dry matter, mass, diameter, length");
     addText(*command, "--silo", options.silo, "NAME", "For rows that name no silo");
+    addText(*command, "--encoding", options.encoding, "utf8|windows1252|latin9",
+            "Where the files do not tell");
+    addText(*command, "--delimiter", options.delimiter, "comma|semicolon|tab|bar",
+            "Where the files do not tell");
     addText(*command, "--decimal-sign", options.decimalSign, "point|comma", "Where the files do not tell");
     addText(*command, "--date-order", options.dateOrder, "ORDER", "Where the files do not tell");
     addText(*command, "--mass-unit", options.massUnit, "kg|t|lb|ton", "Where the tickets do not tell");
+    addText(*command, "--column", options.columns, "net=HEADER",
+            "What a column tells, once for each; remembered for files with the same header");
+    command->add_flag("--preview", options.preview,
+                      "Show how the tickets are understood and what is open; record nothing");
 }
 
 void addCsv(CLI::App& command, SeasonOptions& options) {
@@ -124,11 +134,41 @@ void addSeasonVerbs(CLI::App& app, Request& request) {
         addText(*command, "--silo", options.silo, "NAME", "Needed where there are several");
     }
     now->add_flag("--working", options.working, "Show how each number was found, and after whom");
+    addVerb(app, request, "set-aside", "List the rows of files that could not be read", options.file,
+            [](const Request& r, const Answer& answer) { return setAside(r.season.file, answer); });
     CLI::App* sheet = addVerb(app, request, "day", "The sheet of a day", options.file,
                               [](const Request& r, const Answer& answer) { return day(r.season, answer); });
     addText(*sheet, "--date", options.date, "2026-09-15", "The day; the last one where not given");
     addVerb(app, request, "check", "Hold every entry to its chain of hashes", options.file,
             [](const Request& r, const Answer& answer) { return check(r.season.file, answer); });
+}
+
+void addScaleVerbs(CLI::App& app, Request& request) {
+    WeighOptions& options = request.weigh;
+    CLI::App* listening = app.add_subcommand("listen", "Show what a scale sends, frame by frame");
+    addAnswerOptions(*listening, request.answer);
+    listening->callback([&request] {
+        request.run = [&request](const Answer& answer) { return listen(request.weigh, answer); };
+    });
+    CLI::App* weighing =
+        addVerb(app, request, "weigh", "Record the load on a scale once it stands still", options.file,
+                [](const Request& r, const Answer& answer) { return weigh(r.weigh, answer); });
+    for (CLI::App* command : {listening, weighing}) {
+        addText(*command, "--line", options.line, "/dev/ttyUSB0", "A serial device, or 127.0.0.1:4001")
+            ->required();
+        addText(*command, "--profile", options.profile, "commas", "How the scale talks")->required();
+        addText(*command, "--baud", options.baud, "9600", "Speed of a serial line");
+        addText(*command, "--characters", options.characters, "8N1|7E1", "Bits of a serial line");
+        addText(*command, "--ask", options.ask, "W",
+                "What to send, each second, to a scale that waits; or ENQ");
+        addText(*command, "--wait", options.wait, "30", "Seconds");
+    }
+    addText(*weighing, "--silo", options.silo, "NAME", "Needed where there are several");
+    addText(*weighing, "--truck", options.truck, "NAME", "What is on the scale");
+    addText(*weighing, "--field", options.field, "NAME", "Where the crop grew");
+    addText(*weighing, "--ticket", options.ticket, "NUMBER", "On the scale's own ticket");
+    addText(*weighing, "--tare", options.tare, "11860kg",
+            "The empty truck; 0kg where the scale shows the net weight without saying so");
 }
 
 int complain(Status status, std::string line) {
@@ -166,6 +206,7 @@ int parseAndExecute(int argc, char** argv) {
     addEstimate(app, request);
     addImport(app, request);
     addSeasonVerbs(app, request);
+    addScaleVerbs(app, request);
     try {
         app.parse(argc, argv);
     } catch (const CLI::Success& wanted) {

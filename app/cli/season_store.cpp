@@ -5,6 +5,7 @@
 #include "core/base/atomic_file.h"
 #include "core/base/hex.h"
 #include "core/intake/farm_file.h"
+#include "core/intake/records.h"
 #include "core/session/session.h"
 #include "core/session/state_folder.h"
 
@@ -23,12 +24,24 @@ Result<session::Files> filesOf(const std::string& season) {
     });
 }
 
-std::vector<session::Proposal> proposalsOf(const intake::Intake& intake) {
+std::vector<session::Proposal> proposalsOf(const std::vector<intake::Proposal>& records) {
     std::vector<session::Proposal> proposals;
-    for (const intake::Proposal& proposal : intake.proposals) {
-        proposals.push_back({proposal.body, proposal.happened, proposal.target});
+    for (const intake::Proposal& proposal : records) {
+        proposals.push_back({proposal.body, proposal.happened, proposal.target, proposal.evidence});
     }
     return proposals;
+}
+
+std::vector<session::Proposal> recordsOf(const std::vector<ImportedFile>& files, Instant now,
+                                         const words::Style& style) {
+    std::vector<session::Proposal> all;
+    for (const ImportedFile& file : files) {
+        const std::string name = std::filesystem::path{file.path}.filename().string();
+        const auto inWords = [&](const Error& error) { return words::inWords(error.message, style); };
+        const auto records = proposalsOf(intake::recordsOf(file.intake, name, file.kind, now, inWords));
+        all.insert(all.end(), records.begin(), records.end());
+    }
+    return all;
 }
 
 }  // namespace
@@ -54,7 +67,7 @@ Outcome newSeason(const std::string& file, const std::string& farm, const Answer
     }
     const auto files = filesOf(file);
     if (!files) return failed(files.error(), answer.style);
-    std::vector<session::Proposal> proposals = proposalsOf(*intake);
+    std::vector<session::Proposal> proposals = proposalsOf(intake->proposals);
     const auto& start = std::get<entries::SeasonStarted>(proposals.front().body);
     auto created = session::Session::create(*files, start, kNobody, clock, proposals.front().happened);
     if (!created) return failed(created.error(), answer.style);
@@ -80,24 +93,48 @@ Outcome import(const ImportOptions& options, const Answer& answer) {
     const SystemClock clock;
     const auto files = filesOf(options.file);
     if (!files) return failed(files.error(), answer.style);
-    auto opened = session::Session::open(*files, clock);
+    auto opened = options.preview ? session::Session::openForReading(*files, clock)
+                                  : session::Session::open(*files, clock);
     if (!opened) return failed(opened.error(), answer.style);
     if (const auto& reason = opened->readOnlyReason()) {
         return failed(Error{*reason, "", {options.file, 0, 0}}, answer.style);
     }
-    const auto read = readFiles(options, *opened->snapshot(), answer.style);
+    const std::filesystem::path mapsFile = files->stateFolder / "import_maps.json";
+    auto maps = rememberedMaps(mapsFile, answer.style);
+    if (!maps) return tl::unexpected{maps.error()};
+    const intake::ImportMaps before = *maps;
+    const auto read = readFiles(options, *opened->snapshot(), *maps, answer.style);
     if (!read) return tl::unexpected{read.error()};
-    std::vector<session::Proposal> proposals;
-    for (const ImportedFile& file : *read) {
-        const auto more = proposalsOf(file.intake);
-        proposals.insert(proposals.end(), more.begin(), more.end());
-    }
-    if (!proposals.empty()) {
-        if (const auto recorded = opened->importAll(proposals, kNobody); !recorded) {
-            return failed(recorded.error(), answer.style);
+    if (!options.preview) {
+        const auto proposals = recordsOf(*read, clock.now(), answer.style);
+        if (!proposals.empty()) {
+            if (const auto recorded = opened->importAll(proposals, kNobody); !recorded)
+                return failed(recorded.error(), answer.style);
+        }
+        if (*maps != before) {
+            if (const auto kept = writeFileAtomically(mapsFile, maps->text()); !kept)
+                return failed(kept.error(), answer.style);
         }
     }
     answer.json ? writeImport(*read, answer) : printImport(*read, answer);
+    return {};
+}
+
+Outcome setAside(const std::string& file, const Answer& answer) {
+    const SystemClock clock;
+    const auto files = filesOf(file);
+    if (!files) return failed(files.error(), answer.style);
+    const auto opened = session::Session::openForReading(*files, clock);
+    if (!opened) return failed(opened.error(), answer.style);
+    std::vector<KeptRow> rows;
+    for (const auto& day : opened->snapshot()->days()) {
+        for (const season::AsideNote& aside : day->setAside) {
+            const auto raw = opened->evidence(aside.what.evidence);
+            if (!raw) return failed(raw.error(), answer.style);
+            rows.push_back({aside, *raw});
+        }
+    }
+    answer.json ? writeRows(rows, answer) : printRows(rows, answer);
     return {};
 }
 

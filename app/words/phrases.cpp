@@ -62,6 +62,9 @@ const char* phraseTemplate(Code code) {
         case Code::keptEntriesUnreadable: return QT_TRANSLATE_NOOP("Phrase", "Entries that could not be recorded earlier wait in {1}, and line {2} cannot be read: mend the line, or move the file away and enter them anew");
         // formats
         case Code::textIsUtf16: return QT_TRANSLATE_NOOP("Phrase", "The file is written in UTF-16: save it as text in UTF-8");
+        case Code::encodingAmbiguous: return QT_TRANSLATE_NOOP("Phrase", "A character of this file is \"{1}\" in one encoding and \"{2}\" in another: say which it uses (encoding: windows1252 or latin9)");
+        case Code::encodingWrong: return QT_TRANSLATE_NOOP("Phrase", "The file is not UTF-8: say which encoding it uses (encoding: windows1252 or latin9)");
+        case Code::delimiterAmbiguous: return QT_TRANSLATE_NOOP("Phrase", "The columns may be parted by {1} or by {2}: say which (delimiter: comma, semicolon, tab or bar)");
         case Code::headerMissing: return QT_TRANSLATE_NOOP("Phrase", "The file has no header row: its first line must name the columns");
         case Code::quoteOpen: return QT_TRANSLATE_NOOP("Phrase", "A quotation mark opens here and never closes: check the quotation marks from this line on");
         case Code::decimalAmbiguous: return QT_TRANSLATE_NOOP("Phrase", "\"{1}\" can be read in two ways: say which decimal sign the file uses (decimalSign: point or comma)");
@@ -203,6 +206,7 @@ const char* phraseTemplate(Code code) {
         // intake
         case Code::columnMissing: return QT_TRANSLATE_NOOP("Phrase", "No column tells this; the columns are {1}: name one after it");
         case Code::columnTwice: return QT_TRANSLATE_NOOP("Phrase", "\"{1}\" and \"{2}\" both tell this: rename the one that does not");
+        case Code::columnNotThere: return QT_TRANSLATE_NOOP("Phrase", "No column is called \"{1}\"; the columns are {2}: write one of these");
         case Code::rowRagged: return QT_TRANSLATE_NOOP("Phrase", "The row has {1} cells and the header {2}: check its delimiters and quotation marks");
         case Code::numberUnreadable: return QT_TRANSLATE_NOOP("Phrase", "\"{1}\" is not a number in this file: write digits and the file's decimal sign alone");
         case Code::wordUnknown: return QT_TRANSLATE_NOOP("Phrase", "\"{1}\" is not a word known here: use one of {2}");
@@ -217,6 +221,16 @@ const char* phraseTemplate(Code code) {
         case Code::weighingsSwapped: return QT_TRANSLATE_NOOP("Phrase", "Gross {1} and tare {2} stood in each other's column; the net weight bears it out");
         case Code::netDisagrees: return QT_TRANSLATE_NOOP("Phrase", "The net weight is {1}, but gross less tare is {2}: check the ticket");
         case Code::ticketRepeated: return QT_TRANSLATE_NOOP("Phrase", "Ticket {1} is there already on that day, with other figures: correct the load that is recorded, or leave this row out");
+        case Code::ticketMeetsLoad: return QT_TRANSLATE_NOOP("Phrase", "This is the load tapped in at {1} with {2}: it becomes {3}; the times lie {4} apart");
+        case Code::loadWithoutTicket: return QT_TRANSLATE_NOOP("Phrase", "The load of {2} tapped in at {1} has no ticket in this file: look for its ticket, or take the load back");
+        case Code::importMapsUnreadable: return QT_TRANSLATE_NOOP("Phrase", "What is remembered of earlier files in {1} cannot be read: mend the file or move it away; it was not overwritten");
+        case Code::scaleShowsTare: return QT_TRANSLATE_NOOP("Phrase", "The scale shows a tare of {1}, not a load: switch it to gross or net");
+        case Code::scaleTareNeeded: return QT_TRANSLATE_NOOP("Phrase", "Nothing tells the net weight behind {1}: give the truck's empty weight, or 0 where the scale shows the net weight");
+        case Code::scaleNetNegative: return QT_TRANSLATE_NOOP("Phrase", "The net weight would be {1}: full and empty truck may have been weighed the wrong way round");
+        case Code::scaleUnreachable: return QT_TRANSLATE_NOOP("Phrase", "The scale at {1} cannot be reached ({2}): check the cable, the name and the rights to it");
+        case Code::scaleLineEnded: return QT_TRANSLATE_NOOP("Phrase", "The line to the scale at {1} was cut: check the cable and start anew");
+        case Code::scaleSilent: return QT_TRANSLATE_NOOP("Phrase", "Nothing came from the scale at {1} within {2}: check that it sends, or ask it");
+        case Code::scaleUnsteady: return QT_TRANSLATE_NOOP("Phrase", "No steady weight came from {1} within {2}; frames: {3}, unreadable: {4}");
         case Code::dishImpossible: return QT_TRANSLATE_NOOP("Phrase", "A dish cannot weigh {1} wet and {2} dry: check the weights");
         case Code::fieldUnknown: return QT_TRANSLATE_NOOP("Phrase", "No field of this name is known here: correct the name or take it out");
         case Code::farmFileVersion: return QT_TRANSLATE_NOOP("Phrase", "The farm file is of version {1}; this program reads version 1");
@@ -307,6 +321,7 @@ const char* phraseTemplate(Code code) {
         case Code::questionMassAssumed: return QT_TRANSLATE_NOOP("Phrase", "The mass of {1}, {2}, is the usual one of its class: weigh it");
         case Code::questionNoCost: return QT_TRANSLATE_NOOP("Phrase", "{1} has no cost an hour: enter it");
         case Code::questionUnknownKinds: return QT_TRANSLATE_NOOP("Phrase", "{1} entries are of kinds that this version does not know: they are kept and not counted");
+        case Code::questionRowsSetAside: return QT_TRANSLATE_NOOP("Phrase", "{1} rows of imported files could not be read: look them through");
         case Code::questionWaiting: return QT_TRANSLATE_NOOP("Phrase", "{1} corrections wait for the entry they speak of");
     }
     // clang-format on

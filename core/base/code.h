@@ -60,6 +60,9 @@ namespace treadwell {
     X(keptEntriesUnreadable) \
     /* formats */ \
     X(textIsUtf16) \
+    X(encodingAmbiguous) \
+    X(encodingWrong) \
+    X(delimiterAmbiguous) \
     X(headerMissing) \
     X(quoteOpen) \
     X(decimalAmbiguous) \
@@ -201,6 +204,7 @@ namespace treadwell {
     /* intake */ \
     X(columnMissing) \
     X(columnTwice) \
+    X(columnNotThere) \
     X(rowRagged) \
     X(numberUnreadable) \
     X(wordUnknown) \
@@ -215,6 +219,16 @@ namespace treadwell {
     X(weighingsSwapped) \
     X(netDisagrees) \
     X(ticketRepeated) \
+    X(ticketMeetsLoad) \
+    X(loadWithoutTicket) \
+    X(importMapsUnreadable) \
+    X(scaleShowsTare) \
+    X(scaleTareNeeded) \
+    X(scaleNetNegative) \
+    X(scaleUnreachable) \
+    X(scaleLineEnded) \
+    X(scaleSilent) \
+    X(scaleUnsteady) \
     X(dishImpossible) \
     X(fieldUnknown) \
     X(farmFileVersion) \
@@ -305,6 +319,7 @@ namespace treadwell {
     X(questionMassAssumed) \
     X(questionNoCost) \
     X(questionUnknownKinds) \
+    X(questionRowsSetAside) \
     X(questionWaiting)
 // clang-format on
 

@@ -13,6 +13,7 @@
 #include "core/entries/load.h"
 #include "core/entries/note.h"
 #include "core/entries/pause.h"
+#include "core/entries/row_set_aside.h"
 #include "core/entries/rules_set.h"
 #include "core/entries/season_started.h"
 #include "core/entries/silo_defined.h"
@@ -29,7 +30,7 @@ namespace treadwell::entries {
 /// counted.
 using Body = std::variant<std::monostate, SeasonStarted, SiloDefined, TractorDefined, TruckDefined,
                           FieldDefined, RulesSet, Load, DryMatterSample, TractorWork, LayerSeen, HeightSurvey,
-                          Core, Pause, Note, VoidEntry, DayClosed, AdviceDecided, CautionShown>;
+                          Core, Pause, Note, VoidEntry, DayClosed, AdviceDecided, CautionShown, RowSetAside>;
 
 struct Entry {
     Header header;

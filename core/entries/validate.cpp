@@ -59,6 +59,13 @@ Result<void> validate(const Note& entry) {
     return {};
 }
 
+Result<void> validate(const RowSetAside& entry) {
+    if (entry.file.empty()) return fail(Code::textEmpty, "file");
+    if (entry.reason.empty()) return fail(Code::textEmpty, "reason");
+    if (entry.line < 1) return fail(Code::valueMissing, "line");
+    return {};
+}
+
 Result<void> validate(const DayClosed& entry) {
     if (entry.end <= entry.begin) return fail(Code::spanEmpty, "end", entry.begin, entry.end);
     return {};

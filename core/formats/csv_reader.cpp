@@ -41,18 +41,6 @@ bool isBlank(std::string_view text) {
     return text.find_first_not_of(" \t\r\n") == std::string_view::npos;
 }
 
-// `sep=;`, which some spreadsheet programs write before the header.
-std::optional<char> declaredDelimiter(std::string_view line) {
-    line = withoutLineEnd(line);
-    if (line.size() == 7 && line.front() == '"' && line.back() == '"') line = line.substr(1, 5);
-    if (line.size() != 5) return std::nullopt;
-    std::string key{line.substr(0, 4)};
-    for (char& c : key) c = static_cast<char>(c | 0x20);
-    constexpr std::string_view kDelimiters = ";,\t|:";
-    if (key != "sep=" || kDelimiters.find(line[4]) == std::string_view::npos) return std::nullopt;
-    return line[4];
-}
-
 // Delimiters outside quotes; a quoted cell may run over several lines.
 std::vector<std::size_t> countsPerRow(const std::vector<Line>& lines, char delimiter) {
     constexpr std::size_t kEnough = 50;
@@ -73,20 +61,25 @@ std::vector<std::size_t> countsPerRow(const std::vector<Line>& lines, char delim
     return counts;
 }
 
-// The candidate that stands in the header and as often in the most other rows.
-char sniffedDelimiter(const std::vector<Line>& lines) {
-    char best = ',';
+// The candidate that stands in the header and as often in the most other rows. Errors: delimiterAmbiguous.
+Result<char> sniffedDelimiter(const std::vector<Line>& lines) {
+    constexpr std::array kCandidates{Delimiter::semicolon, Delimiter::comma, Delimiter::tab, Delimiter::bar};
+    std::vector<Delimiter> best;
     std::pair<std::ptrdiff_t, std::size_t> bestScore{0, 0};
-    for (const char candidate : {';', ',', '\t', '|'}) {
-        const auto counts = countsPerRow(lines, candidate);
+    for (const Delimiter candidate : kCandidates) {
+        const auto counts = countsPerRow(lines, signOf(candidate));
         if (counts.empty() || counts.front() == 0) continue;
         const std::pair score{std::count(counts.begin(), counts.end(), counts.front()), counts.front()};
-        if (score > bestScore) {
-            best = candidate;
-            bestScore = score;
-        }
+        if (score < bestScore) continue;
+        if (score > bestScore) best.clear();
+        best.push_back(candidate);
+        bestScore = score;
     }
-    return best;
+    if (best.size() > 1) {
+        return fail(Code::delimiterAmbiguous, "delimiter", std::string{enumText(best[0])},
+                    std::string{enumText(best[1])});
+    }
+    return signOf(best.empty() ? Delimiter::comma : best.front());
 }
 
 // libcsv splits into cells and rows; it is fed line by line, so that each row knows where it began.
@@ -156,8 +149,19 @@ void dropSurplusEmptyCells(CsvTable& table) {
 
 }  // namespace
 
+std::optional<char> declaredDelimiter(std::string_view line) {
+    line = withoutLineEnd(line);
+    if (line.size() == 7 && line.front() == '"' && line.back() == '"') line = line.substr(1, 5);
+    if (line.size() != 5) return std::nullopt;
+    std::string key{line.substr(0, 4)};
+    for (char& c : key) c = static_cast<char>(c | 0x20);
+    constexpr std::string_view kDelimiters = ";,\t|:";
+    if (key != "sep=" || kDelimiters.find(line[4]) == std::string_view::npos) return std::nullopt;
+    return line[4];
+}
+
 Result<CsvTable> readCsv(std::string_view bytes, const CsvOptions& options) {
-    const auto decoded = decodeText(bytes);
+    const auto decoded = decodeText(bytes, options.encoding);
     if (!decoded) return Unexpected{decoded.error()};
     std::vector<Line> lines = linesOf(decoded->text);
     std::optional<char> delimiter = options.delimiter;
@@ -167,9 +171,14 @@ Result<CsvTable> readCsv(std::string_view bytes, const CsvOptions& options) {
             lines.erase(lines.begin());
         }
     }
+    if (!delimiter) {
+        const auto sniffed = sniffedDelimiter(lines);
+        if (!sniffed) return Unexpected{sniffed.error()};
+        delimiter = *sniffed;
+    }
     CsvTable table;
     table.encoding = decoded->encoding;
-    table.delimiter = delimiter ? *delimiter : sniffedDelimiter(lines);
+    table.delimiter = *delimiter;
     auto records = recordsOf(lines, table.delimiter);
     if (!records) return Unexpected{records.error()};
     if (records->empty()) return fail(Code::headerMissing, "file");

@@ -1,6 +1,7 @@
 #include "core/formats/text_encoding.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace treadwell::formats {
 
@@ -46,6 +47,47 @@ Sequence firstOf(std::string_view bytes) {
     return {lead.length, codePoint};
 }
 
+// Where ISO-8859-15 differs from Windows-1252 above its control characters (ISO/IEC 8859-15:1999).
+constexpr std::array<std::pair<unsigned char, char32_t>, 8> kLatin9{{{0xA4, 0x20AC},
+                                                                     {0xA6, 0x0160},
+                                                                     {0xA8, 0x0161},
+                                                                     {0xB4, 0x017D},
+                                                                     {0xB8, 0x017E},
+                                                                     {0xBC, 0x0152},
+                                                                     {0xBD, 0x0153},
+                                                                     {0xBE, 0x0178}}};
+
+bool isControl(unsigned char byte) {
+    return byte >= 0x80 && byte < 0xA0;
+}
+
+char32_t codePointOf(unsigned char byte, Encoding encoding) {
+    if (encoding == Encoding::windows1252)
+        return isControl(byte) ? kWindows1252[byte - 0x80U] : char32_t{byte};
+    for (const auto& [own, codePoint] : kLatin9) {
+        if (own == byte) return codePoint;
+    }
+    return byte;
+}
+
+// The question that the bytes leave open; none where both encodings read the same, or where a control
+// character of the one is a letter of the other.
+std::optional<Error> doubtfulByte(std::string_view content) {
+    std::optional<unsigned char> doubtful;
+    for (const char c : content) {
+        const auto byte = static_cast<unsigned char>(c);
+        if (isControl(byte)) return std::nullopt;
+        if (!doubtful && codePointOf(byte, Encoding::latin9) != codePointOf(byte, Encoding::windows1252))
+            doubtful = byte;
+    }
+    if (!doubtful) return std::nullopt;
+    std::string one;
+    std::string other;
+    appendUtf8(one, codePointOf(*doubtful, Encoding::windows1252));
+    appendUtf8(other, codePointOf(*doubtful, Encoding::latin9));
+    return fail(Code::encodingAmbiguous, "encoding", one, other).value();
+}
+
 bool startsWith(std::string_view bytes, std::string_view mark) {
     return bytes.substr(0, mark.size()) == mark;
 }
@@ -87,18 +129,21 @@ void appendUtf8(std::string& text, char32_t codePoint) {
     }
 }
 
-Result<DecodedText> decodeText(std::string_view bytes) {
+Result<DecodedText> decodeText(std::string_view bytes, std::optional<Encoding> given) {
     if (startsWith(bytes, "\xFF\xFE") || startsWith(bytes, "\xFE\xFF"))
         return fail(Code::textIsUtf16, "file");
     constexpr std::string_view kMark = "\xEF\xBB\xBF";
     const std::string_view content = startsWith(bytes, kMark) ? bytes.substr(kMark.size()) : bytes;
-    if (isUtf8(content)) return DecodedText{std::string{content}, Encoding::utf8};
-    DecodedText decoded{{}, Encoding::windows1252};
-    for (const char c : content) {
-        const auto byte = static_cast<unsigned char>(c);
-        const bool special = byte >= 0x80 && byte < 0xA0;
-        appendUtf8(decoded.text, special ? kWindows1252[byte - 0x80U] : char32_t{byte});
+    if (!given || *given == Encoding::utf8) {
+        if (isUtf8(content)) return DecodedText{std::string{content}, Encoding::utf8};
+        if (given) return fail(Code::encodingWrong, "encoding");
     }
+    if (!given) {
+        if (const auto doubtful = doubtfulByte(content)) return Unexpected{*doubtful};
+    }
+    DecodedText decoded{{}, given.value_or(Encoding::windows1252)};
+    for (const char c : content)
+        appendUtf8(decoded.text, codePointOf(static_cast<unsigned char>(c), decoded.encoding));
     return decoded;
 }
 

@@ -73,12 +73,43 @@ bool isOneOf(std::string_view words, std::string_view list) {
 
 }  // namespace
 
-Result<Columns> Columns::of(const formats::CsvRecord& header, std::span<const Column> wanted) {
+Result<void> Columns::takeNamed(const formats::CsvRecord& header, std::span<const Column> wanted,
+                                std::span<const ColumnName> named) {
+    for (const ColumnName& name : named) {
+        if (std::find(wanted.begin(), wanted.end(), name.column) == wanted.end()) continue;
+        const auto& cells = header.cells;
+        auto cell = std::find(cells.begin(), cells.end(), name.header);
+        if (cell == cells.end()) {
+            const std::string words = plainWords(name.header);
+            cell = std::find_if(cells.begin(), cells.end(),
+                                [&](const std::string& other) { return plainWords(other) == words; });
+        }
+        if (cell == cells.end()) {
+            Error error{{Code::columnNotThere, {name.header, m_headers}},
+                        std::string{enumText(name.column)},
+                        {{}, header.line, 0}};
+            return Unexpected{std::move(error)};
+        }
+        m_places[static_cast<std::size_t>(name.column)] = {static_cast<std::size_t>(cell - cells.begin()),
+                                                           unitAtEnd(plainWords(*cell))};
+    }
+    return {};
+}
+
+Result<Columns> Columns::of(const formats::CsvRecord& header, std::span<const Column> wanted,
+                            std::span<const ColumnName> named) {
     Columns columns;
     columns.m_line = header.line;
+    for (const std::string& cell : header.cells)
+        columns.m_headers += (columns.m_headers.empty() ? "" : ", ") + cell;
+    if (const auto taken = columns.takeNamed(header, wanted, named); !taken) return Unexpected{taken.error()};
+    const auto isNamed = [&](Column column) {
+        return std::any_of(named.begin(), named.end(),
+                           [column](const ColumnName& name) { return name.column == column; });
+    };
     for (std::size_t i = 0; i < header.cells.size(); ++i) {
         const std::string& cell = header.cells[i];
-        columns.m_headers += (i == 0 ? "" : ", ") + cell;
+        if (columns.meaningOf(i)) continue;
         std::string words = plainWords(cell);
         const std::string_view unit = unitAtEnd(words);
         if (!unit.empty()) words.resize(words.size() - unit.size() - 1);
@@ -86,7 +117,7 @@ Result<Columns> Columns::of(const formats::CsvRecord& header, std::span<const Co
             return std::find(wanted.begin(), wanted.end(), candidate.column) != wanted.end() &&
                    isOneOf(words, candidate.words);
         });
-        if (heading == kHeadings.end()) {
+        if (heading == kHeadings.end() || isNamed(heading->column)) {
             columns.m_ignored.push_back(cell);
             continue;
         }
@@ -100,6 +131,14 @@ Result<Columns> Columns::of(const formats::CsvRecord& header, std::span<const Co
         place = {i, unit};
     }
     return columns;
+}
+
+std::optional<Column> Columns::meaningOf(std::size_t index) const {
+    const auto* place = std::find_if(m_places.begin(), m_places.end(), [index](const ColumnPlace& candidate) {
+        return candidate.index == index;
+    });
+    if (place == m_places.end()) return std::nullopt;
+    return static_cast<Column>(place - m_places.begin());
 }
 
 Result<void> Columns::require(Column column) const {

@@ -57,16 +57,33 @@ constexpr std::array<std::string_view, kColumnCount> enumTexts(Column /*column*/
             "mass",      "volume", "diameter", "length",  "density"};
 }
 
+/// What one file calls a column.
+struct ColumnName {
+    Column column = Column::ticket;
+    std::string header;
+
+    template <class Visit, class Self>
+    static void fields(Visit& visit, Self& self) {
+        visit("column", self.column);
+        visit("header", self.header);
+    }
+    friend bool operator==(const ColumnName&, const ColumnName&) = default;
+};
+
 /// Where the columns of a file stand.
 class Columns {
   public:
     /// Finds the wanted columns by the words of the header, in English, German and Portuguese; a unit at a
-    /// header's end (`net_kg`, `Netto [t]`) is its column's. Errors: columnTwice.
-    [[nodiscard]] static Result<Columns> of(const formats::CsvRecord& header, std::span<const Column> wanted);
+    /// header's end (`net_kg`, `Netto [t]`) is its column's. A column that is named is looked for under that
+    /// header alone. Errors: columnTwice, columnNotThere.
+    [[nodiscard]] static Result<Columns> of(const formats::CsvRecord& header, std::span<const Column> wanted,
+                                            std::span<const ColumnName> named = {});
 
     [[nodiscard]] std::optional<std::size_t> indexOf(Column column) const {
         return m_places[static_cast<std::size_t>(column)].index;
     }
+    /// None for a header that none of the wanted columns took.
+    [[nodiscard]] std::optional<Column> meaningOf(std::size_t index) const;
     [[nodiscard]] bool has(Column column) const { return indexOf(column).has_value(); }
     /// Empty where the header gives none.
     [[nodiscard]] std::string_view unitOf(Column column) const {
@@ -78,6 +95,9 @@ class Columns {
     [[nodiscard]] Result<void> require(Column column) const;
 
   private:
+    Result<void> takeNamed(const formats::CsvRecord& header, std::span<const Column> wanted,
+                           std::span<const ColumnName> named);
+
     struct ColumnPlace {
         std::optional<std::size_t> index;
         std::string_view unit;

@@ -22,6 +22,9 @@ struct Learner {
         const LocalDay day = context.zone.dayOf(entry.header.happened);
         context.loads.emplace(*load.ticket, KnownLoad{entry.header.id, day, voided});
     }
+    void operator()(const entries::RowSetAside& row) const {
+        context.setAside[row.evidence] = KnownAside{entry.header.id, voided};
+    }
     template <class Other>
     void operator()(const Other& /*saysNothingMore*/) const {}
 

@@ -4,25 +4,35 @@
 
 namespace treadwell::intake {
 
+formats::CsvOptions csvOptionsOf(const ImportMap& map) {
+    formats::CsvOptions options;
+    if (map.delimiter) options.delimiter = signOf(*map.delimiter);
+    options.decimalSign = map.decimalSign;
+    options.encoding = map.encoding;
+    return options;
+}
+
 Result<Sheet> Sheet::read(std::string_view bytes, const Context& context, std::span<const Column> wanted,
                           std::span<const Column> required) {
-    auto table = formats::readCsv(bytes, context.csv);
+    auto table = formats::readCsv(bytes, csvOptionsOf(context.map));
     if (!table) return Unexpected{table.error()};
-    auto columns = Columns::of(table->header, wanted);
+    auto columns = Columns::of(table->header, wanted, context.map.columns);
     if (!columns) return Unexpected{columns.error()};
     for (const Column column : required) {
         if (const auto there = columns->require(column); !there) return Unexpected{there.error()};
     }
     Sheet sheet{*std::move(table), *std::move(columns), DateOrder::dayFirst};
-    if (context.dateOrder) {
-        sheet.dateOrder = *context.dateOrder;
-        return sheet;
-    }
-    const auto dates = sheet.columns.has(Column::date) ? Column::date : Column::time;
-    const auto order = dateOrderOf(sheet.table.records, *sheet.columns.indexOf(dates));
+    const auto order = dateOrderIn(sheet.table, sheet.columns, context);
     if (!order) return Unexpected{order.error()};
     sheet.dateOrder = *order;
     return sheet;
+}
+
+Result<DateOrder> dateOrderIn(const formats::CsvTable& table, const Columns& columns,
+                              const Context& context) {
+    if (context.map.dateOrder) return *context.map.dateOrder;
+    const auto column = columns.indexOf(columns.has(Column::date) ? Column::date : Column::time);
+    return column ? dateOrderOf(table.records, *column) : DateOrder::dayFirst;
 }
 
 std::string_view Row::text(Column column) const {
@@ -86,6 +96,12 @@ Hash Row::evidence() const {
     return hasher.finish();
 }
 
+entries::Evidence Row::kept() const {
+    const formats::CsvTable& table = m_sheet.table;
+    return {evidence(),
+            std::string{"sep="} + table.delimiter + '\n' + table.header.raw + '\n' + m_record.raw + '\n'};
+}
+
 Result<void> Row::whole() const {
     if (!m_sheet.table.isRagged(m_record)) return {};
     Error error{{Code::rowRagged,
@@ -97,7 +113,28 @@ Result<void> Row::whole() const {
 }
 
 void quarantine(Intake& intake, const Row& row, Error reason) {
-    intake.quarantine.push_back({std::move(reason), row.record().raw});
+    entries::Evidence kept = row.kept();
+    const auto& setAside = row.context().setAside;
+    const auto known = setAside.find(kept.hash);
+    if (known != setAside.end() && known->second.voided) {
+        ++intake.alreadyImported;
+        return;
+    }
+    std::optional<Instant> happened;
+    if (const auto moment = row.moment()) happened = moment->at;
+    intake.quarantine.push_back(
+        {std::move(reason), row.record().raw, std::move(kept), happened, known != setAside.end()});
+}
+
+void settle(Intake& intake, const Sheet& sheet, const Context& context) {
+    if (context.setAside.empty()) return;
+    std::set<Hash> done;
+    for (const Quarantined& row : intake.quarantine) done.insert(row.evidence.hash);
+    for (const formats::CsvRecord& record : sheet.table.records) {
+        const auto known = context.setAside.find(Row{sheet, record, context}.evidence());
+        if (known == context.setAside.end() || known->second.voided) continue;
+        if (done.insert(known->first).second) intake.settled.push_back(known->second.id);
+    }
 }
 
 Intake readRows(const Sheet& sheet, const Context& context, const RowReader& read) {
@@ -127,6 +164,7 @@ Intake readRows(const Sheet& sheet, const Context& context, const RowReader& rea
             intake.proposals.push_back(*std::move(proposal));
         }
     }
+    settle(intake, sheet, context);
     return intake;
 }
 

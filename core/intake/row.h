@@ -7,16 +7,23 @@
 
 namespace treadwell::intake {
 
+[[nodiscard]] formats::CsvOptions csvOptionsOf(const ImportMap& map);
+
 /// A file with its columns found and its dates understood.
 struct Sheet {
     formats::CsvTable table;
     Columns columns;
     DateOrder dateOrder = DateOrder::dayFirst;
 
-    /// Errors: those of readCsv, columnTwice, columnMissing, dateOrderAmbiguous.
+    /// Errors: those of readCsv, columnTwice, columnNotThere, columnMissing, dateOrderAmbiguous.
     [[nodiscard]] static Result<Sheet> read(std::string_view bytes, const Context& context,
                                             std::span<const Column> wanted, std::span<const Column> required);
 };
+
+/// As the caller says, or else as the cells tell; day first where there is no such column. Errors:
+/// dateOrderAmbiguous.
+[[nodiscard]] Result<DateOrder> dateOrderIn(const formats::CsvTable& table, const Columns& columns,
+                                            const Context& context);
 
 /// One row, read cell by cell; each error says the line, the column and the field.
 class Row {
@@ -73,6 +80,8 @@ class Row {
     }
     [[nodiscard]] Error placed(Error error, std::optional<Column> column) const;
 
+    /// The row with its header, a file of its own that is read as this one is.
+    [[nodiscard]] entries::Evidence kept() const;
     /// SHA-256 of what the row says, whatever the file's delimiter, encoding or order of columns.
     [[nodiscard]] Hash evidence() const;
     /// Errors: rowRagged.
@@ -88,6 +97,10 @@ class Row {
 using RowReader = std::function<Result<Proposal>(const Row&)>;
 [[nodiscard]] Intake readRows(const Sheet& sheet, const Context& context, const RowReader& read);
 
+/// A row that an earlier import set aside and somebody took back is only counted.
 void quarantine(Intake& intake, const Row& row, Error reason);
+
+/// Finds the rows that were set aside earlier and are not in quarantine now.
+void settle(Intake& intake, const Sheet& sheet, const Context& context);
 
 }  // namespace treadwell::intake

@@ -1,5 +1,6 @@
 #include "core/intake/tickets.h"
 
+#include "core/intake/match.h"
 #include "core/intake/row.h"
 
 #include <algorithm>
@@ -67,7 +68,13 @@ class TicketReader {
             ++m_intake.rows;
             sort(record);
         }
-        for (const Ticket& ticket : m_tickets) settle(ticket);
+        for (const Ticket& ticket : m_tickets) place(ticket);
+        meetTapped();
+        settle(m_intake, m_sheet, m_context);
+        std::stable_sort(m_intake.quarantine.begin(), m_intake.quarantine.end(),
+                         [](const Quarantined& a, const Quarantined& b) {
+                             return a.reason.place.line < b.reason.place.line;
+                         });
         return std::move(m_intake);
     }
 
@@ -104,9 +111,9 @@ class TicketReader {
         return Ticket{&row.record(), std::move(number), *moment, m_context.zone.dayOf(moment->at), *voided};
     }
 
-    void settle(const Ticket& ticket) {
+    void place(const Ticket& ticket) {
         const Row row{m_sheet, *ticket.record, m_context};
-        if (ticket.isVoid) return settleVoid(ticket, row);
+        if (ticket.isVoid) return placeVoid(ticket, row);
         if (m_context.known.contains(row.evidence())) {
             ++m_intake.alreadyImported;
             return;
@@ -122,7 +129,7 @@ class TicketReader {
         use(*std::move(load));
     }
 
-    void settleVoid(const Ticket& ticket, const Row& row) {
+    void placeVoid(const Ticket& ticket, const Row& row) {
         const auto [first, last] = m_context.loads.equal_range(ticket.number);
         const auto known =
             std::find_if(first, last, [&](const auto& load) { return load.second.day == ticket.day; });
@@ -163,10 +170,59 @@ class TicketReader {
         load.evidence = row.evidence();
         if (auto valid = entries::validate(load); !valid)
             return Unexpected{row.placed(std::move(valid.error()), Column::net)};
-        Proposal proposal{std::move(load), ticket.moment.at, {}, row.record().line, {}};
+        Proposal proposal{std::move(load), ticket.moment.at, {}, row.record().line, {}, row.kept(), {}};
         if (weight->note) proposal.notes.push_back(*weight->note);
         if (ticket.moment.ambiguous) proposal.notes.push_back({Code::clockChanged, {ticket.moment.at}});
         return proposal;
+    }
+
+    // The tickets' loads correct those that were tapped in before; a tapped load without a ticket is told.
+    void meetTapped() {
+        std::vector<TappedLoad> tapped;
+        for (const TappedLoad& load : m_context.tapped) {
+            const bool isOfThisFile = load.load.evidence && m_seen.contains(*load.load.evidence);
+            if (!isOfThisFile) tapped.push_back(load);
+        }
+        std::vector<TicketLoad> tickets;
+        std::vector<Proposal*> proposals;
+        for (Proposal& proposal : m_intake.proposals) {
+            const auto* load = std::get_if<entries::Load>(&proposal.body);
+            if (load == nullptr) continue;
+            tickets.push_back({proposal.happened, *load});
+            proposals.push_back(&proposal);
+        }
+        const auto found = matchLoads(tickets, tapped, m_context.scaleInterval);
+        std::set<std::size_t> met;
+        for (std::size_t i = 0; i < found.size(); ++i) {
+            if (!found[i]) continue;
+            met.insert(*found[i]);
+            correct(tapped[*found[i]], *proposals[i]);
+        }
+        for (std::size_t i = 0; i < tapped.size(); ++i) {
+            const bool isWeighed = tapped[i].load.source == entries::MassSource::weighed;
+            if (!met.contains(i) && !isWeighed && isWithinTickets(tapped[i].at))
+                m_intake.remarks.push_back(
+                    {Code::loadWithoutTicket, {tapped[i].at, tapped[i].load.mass.amount()}});
+        }
+    }
+
+    static void correct(const TappedLoad& tap, Proposal& proposal) {
+        auto& load = std::get<entries::Load>(proposal.body);
+        const Seconds apart{proposal.happened - tap.at};
+        proposal.match = Match{tap.id, tap.at, tap.load.mass, apart};
+        proposal.notes.push_back(
+            {Code::ticketMeetsLoad,
+             {tap.at, tap.load.mass.amount(), load.mass.amount(), durationAmount(std::chrono::abs(apart))}});
+        proposal.target = tap.id;
+        if (!load.truck) load.truck = tap.load.truck;
+        if (!load.field) load.field = tap.load.field;
+        if (!tap.load.timeSpread) proposal.happened = tap.at;
+    }
+
+    bool isWithinTickets(Instant at) const {
+        const auto before = [](const Ticket& a, const Ticket& b) { return a.moment.at < b.moment.at; };
+        const auto [first, last] = std::minmax_element(m_tickets.begin(), m_tickets.end(), before);
+        return first != m_tickets.end() && at >= first->moment.at && at <= last->moment.at;
     }
 
     Result<AsFedMass> mass(const Row& row, Column column) const {
@@ -174,7 +230,7 @@ class TicketReader {
         if (!value) return Unexpected{value.error()};
         std::string_view unit = row.columns().unitOf(column);
         if (unit.empty()) unit = row.text(Column::unit);
-        if (unit.empty() && m_context.massUnit) return massOf(*value, *m_context.massUnit);
+        if (unit.empty() && m_context.map.massUnit) return massOf(*value, *m_context.map.massUnit);
         if (unit.empty()) return Unexpected{row.wrong(Column::unit, Code::massUnitMissing)};
         const auto known = massUnitFromText(unit);
         if (!known) return Unexpected{row.wrong(column, Code::massUnitUnknown, std::string{unit})};
@@ -230,7 +286,7 @@ Result<void> checkUnits(const Columns& columns, const Context& context) {
         if (!columns.has(column)) continue;
         const std::string_view unit = columns.unitOf(column);
         const auto place = static_cast<std::int64_t>(*columns.indexOf(column)) + 1;
-        if (unit.empty() && !columns.has(Column::unit) && !context.massUnit) {
+        if (unit.empty() && !columns.has(Column::unit) && !context.map.massUnit) {
             return Unexpected{
                 Error{{Code::massUnitMissing, {}}, std::string{enumText(column)}, {{}, 0, place}}};
         }
@@ -244,18 +300,25 @@ Result<void> checkUnits(const Columns& columns, const Context& context) {
 
 }  // namespace
 
+std::vector<Error> openTicketQuestions(const Columns& columns, const formats::CsvTable& table,
+                                       const Context& context) {
+    std::vector<Error> open;
+    const auto ask = [&open](const auto& result) {
+        if (!result) open.push_back(result.error());
+    };
+    ask(columns.require(Column::time));
+    const bool hasBoth = columns.has(Column::gross) && columns.has(Column::tare);
+    if (!hasBoth) ask(columns.require(Column::net));
+    ask(checkUnits(columns, context));
+    ask(dateOrderIn(table, columns, context));
+    return open;
+}
+
 Result<Intake> readTickets(std::string_view bytes, const Context& context) {
-    constexpr std::array kWanted{Column::ticket, Column::date, Column::time,  Column::truck,
-                                 Column::field,  Column::silo, Column::gross, Column::tare,
-                                 Column::net,    Column::unit, Column::status};
-    constexpr std::array kRequired{Column::time};
-    const auto sheet = Sheet::read(bytes, context, kWanted, kRequired);
+    const auto sheet = Sheet::read(bytes, context, kTicketColumns, {});
     if (!sheet) return Unexpected{sheet.error()};
-    const bool hasBoth = sheet->columns.has(Column::gross) && sheet->columns.has(Column::tare);
-    if (!hasBoth) {
-        if (const auto net = sheet->columns.require(Column::net); !net) return Unexpected{net.error()};
-    }
-    if (const auto units = checkUnits(sheet->columns, context); !units) return Unexpected{units.error()};
+    const auto open = openTicketQuestions(sheet->columns, sheet->table, context);
+    if (!open.empty()) return Unexpected{open.front()};
     return TicketReader{*sheet, context}.read();
 }
 

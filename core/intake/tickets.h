@@ -15,7 +15,20 @@ namespace treadwell::intake {
 /// are counted.
 ///
 /// Errors speak of the file as a whole: those of formats::readCsv, columnMissing, columnTwice,
-/// dateOrderAmbiguous, massUnitMissing, massUnitUnknown.
+/// columnNotThere, dateOrderAmbiguous, massUnitMissing, massUnitUnknown.
+///
+/// A ticket that weighs a load of the season without one corrects that load: see matchLoads(). The correction
+/// keeps the time at which the load was tipped, but not a guess at it.
 [[nodiscard]] Result<Intake> readTickets(std::string_view bytes, const Context& context);
+
+/// What a ticket's row can tell.
+inline constexpr std::array kTicketColumns{Column::ticket, Column::date, Column::time,  Column::truck,
+                                           Column::field,  Column::silo, Column::gross, Column::tare,
+                                           Column::net,    Column::unit, Column::status};
+
+/// All that must be answered before a table can be read as tickets: columnMissing, massUnitMissing,
+/// massUnitUnknown, dateOrderAmbiguous.
+[[nodiscard]] std::vector<Error> openTicketQuestions(const Columns& columns, const formats::CsvTable& table,
+                                                     const Context& context);
 
 }  // namespace treadwell::intake

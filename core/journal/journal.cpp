@@ -84,6 +84,17 @@ Result<void> makeWhole(const std::filesystem::path& path,
     return made;
 }
 
+void keepEvidence(SQLite::Database& database, std::span<const entries::Evidence> evidence) {
+    if (evidence.empty()) return;
+    SQLite::Statement insert(database, "INSERT OR IGNORE INTO evidence(hash, content) VALUES(?, ?)");
+    for (const entries::Evidence& one : evidence) {
+        insert.bind(1, one.hash.data(), static_cast<int>(one.hash.size()));
+        insert.bind(2, one.content.data(), static_cast<int>(one.content.size()));
+        insert.exec();
+        insert.reset();
+    }
+}
+
 struct Rights {
     std::optional<Lease> lease;  ///< none: for reading
     std::optional<Message> readOnlyReason;
@@ -187,7 +198,8 @@ const Heads& Journal::heads() const noexcept {
     return m_state->heads;
 }
 
-Result<void> Journal::append(std::span<const StoredEntry> entries) {
+Result<void> Journal::append(std::span<const StoredEntry> entries,
+                             std::span<const entries::Evidence> evidence) {
     State& state = *m_state;
     if (!state.insert) {
         const bool failed = state.readOnlyReason && state.readOnlyReason->code == Code::journalWriteFailed;
@@ -209,6 +221,7 @@ Result<void> Journal::append(std::span<const StoredEntry> entries) {
             state.insert->exec();
         }
         state.insert->tryReset();
+        keepEvidence(state.database, evidence);
         transaction.commit();
     } catch (const SQLite::Exception& exception) {
         const Message message{Code::journalWriteFailed, {state.path.string(), std::string{exception.what()}}};
@@ -261,6 +274,17 @@ Result<std::optional<Hash>> Journal::hashAt(DeviceId device, std::int64_t sequen
         Hash hash{};
         readBytes(find.getColumn(0), hash);
         return hash;
+    } catch (const SQLite::Exception& exception) {
+        return damaged(m_state->path, exception);
+    }
+}
+
+Result<std::optional<std::string>> Journal::evidence(const Hash& hash) const {
+    try {
+        SQLite::Statement find(m_state->database, "SELECT content FROM evidence WHERE hash = ?");
+        find.bind(1, hash.data(), static_cast<int>(hash.size()));
+        if (!find.executeStep()) return std::nullopt;
+        return find.getColumn(0).getString();
     } catch (const SQLite::Exception& exception) {
         return damaged(m_state->path, exception);
     }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/entries/entry.h"
+#include "core/entries/evidence.h"
 #include "core/journal/lease.h"
 
 #include <filesystem>
@@ -54,8 +55,10 @@ class Journal {
     [[nodiscard]] const std::optional<Message>& readOnlyReason() const noexcept;
 
     /// All of them or none, on the disk before this returns. Each must follow the last of its device by
-    /// sequence and hash. Errors: journalReadOnly, entryOutOfOrder, journalWriteFailed.
-    [[nodiscard]] Result<void> append(std::span<const entries::StoredEntry> entries);
+    /// sequence and hash. Evidence that is there already is left as it is. Errors: journalReadOnly,
+    /// entryOutOfOrder, journalWriteFailed.
+    [[nodiscard]] Result<void> append(std::span<const entries::StoredEntry> entries,
+                                      std::span<const entries::Evidence> evidence = {});
 
     /// Hands over every entry in the order of arrival and holds each to its device's chain; gives the first
     /// break, if any. Error: journalDamaged.
@@ -70,6 +73,9 @@ class Journal {
 
     /// The hash of one entry; none where there is no such entry. Error: journalDamaged.
     [[nodiscard]] Result<std::optional<Hash>> hashAt(entries::DeviceId device, std::int64_t sequence) const;
+
+    /// What an entry was read from; none where it was never here or was erased. Error: journalDamaged.
+    [[nodiscard]] Result<std::optional<std::string>> evidence(const Hash& hash) const;
 
     /// A copy of all that is committed, checked as a whole before it gets its name; never over another file.
     /// Errors: journalExists, fileUnwritable, journalDamaged.

@@ -100,6 +100,10 @@ class Questions final {
     }
 
     void askAboutEntries() {
+        const auto& rows = m_view.day.setAside;
+        const auto aside = std::count_if(
+            rows.begin(), rows.end(), [&](const season::AsideNote& row) { return row.at <= m_view.until; });
+        if (aside > 0) ask(Code::questionRowsSetAside, std::int64_t{aside});
         if (m_view.day.unknownKinds > 0) ask(Code::questionUnknownKinds, m_view.day.unknownKinds);
         const auto waiting = static_cast<std::int64_t>(m_view.season.waiting().size());
         if (waiting > 0) ask(Code::questionWaiting, waiting);

@@ -65,6 +65,7 @@ class DayFold {
     void operator()(const entries::VoidEntry& /*without a target*/) {}
     void operator()(const entries::DayClosed& closed) { m_day.closed = dated(closed); }
     void operator()(const entries::AdviceDecided& decided) { m_day.advice.push_back(dated(decided)); }
+    void operator()(const entries::RowSetAside& row) { m_day.setAside.push_back(dated(row)); }
     void operator()(const entries::CautionShown& shown) { m_day.cautions.push_back(dated(shown)); }
 
     void operator()(const entries::Pause& pause) {

@@ -80,6 +80,7 @@ using CoreTaken = Dated<entries::Core>;
 using NoteTaken = Dated<entries::Note>;
 using AdviceNote = Dated<entries::AdviceDecided>;
 using CautionNote = Dated<entries::CautionShown>;
+using AsideNote = Dated<entries::RowSetAside>;
 
 /// What was placed in one silo and how long it was packed.
 struct Delivered {
@@ -135,6 +136,7 @@ struct Day {
     std::vector<NoteTaken> notes;
     std::vector<AdviceNote> advice;
     std::vector<CautionNote> cautions;
+    std::vector<AsideNote> setAside;
     std::optional<Dated<entries::DayClosed>> closed;
     std::int64_t unknownKinds = 0;
     std::map<farm::SiloId, Delivered> placed;  ///< over the whole day

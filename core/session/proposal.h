@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/entries/evidence.h"
 #include "core/season/season.h"
 
 #include <optional>
@@ -12,6 +13,7 @@ struct Proposal {
     entries::Body body;
     Instant happened;
     std::optional<entries::EntryId> target;  ///< the entry that it corrects or takes back
+    std::optional<entries::Evidence> evidence = {};
 
     friend bool operator==(const Proposal&, const Proposal&) = default;
 };

@@ -58,7 +58,8 @@ struct Session::State {
     Result<void> load();
     Result<void> becomeDevice();
     Result<void> recordKept();
-    Result<std::vector<Header>> commit(std::vector<StoredEntry>& drafts);
+    Result<std::vector<Header>> commit(std::vector<StoredEntry>& drafts,
+                                       std::span<const entries::Evidence> evidence = {});
     Result<std::vector<Header>> record(std::span<const Proposal> proposals, PersonId author);
     void publish(season::Season folded);
 
@@ -143,7 +144,8 @@ Result<void> Session::State::recordKept() {
 }
 
 /// Makes the drafts entries of this device, puts them on the disk and folds them.
-Result<std::vector<Header>> Session::State::commit(std::vector<StoredEntry>& drafts) {
+Result<std::vector<Header>> Session::State::commit(std::vector<StoredEntry>& drafts,
+                                                   std::span<const entries::Evidence> evidence) {
     if (!memory) return fail(Code::journalReadOnly, "file", files.season.string());
     const Instant now = clock->now();
     const auto known = journal.heads().find(memory->device());
@@ -164,7 +166,8 @@ Result<std::vector<Header>> Session::State::commit(std::vector<StoredEntry>& dra
         headers.push_back(header);
         added.push_back(std::make_shared<const Entry>(std::move(entry)));
     }
-    if (const auto appended = journal.append(drafts); !appended) return tl::unexpected(appended.error());
+    if (const auto appended = journal.append(drafts, evidence); !appended)
+        return tl::unexpected(appended.error());
     lamport = highest;
     memory->follow(head.sequence, head.hash);
     publish(season->withAll(added));
@@ -173,6 +176,7 @@ Result<std::vector<Header>> Session::State::commit(std::vector<StoredEntry>& dra
 
 Result<std::vector<Header>> Session::State::record(std::span<const Proposal> proposals, PersonId author) {
     std::vector<StoredEntry> drafts;
+    std::vector<entries::Evidence> evidence;
     for (const Proposal& proposal : proposals) {
         auto checked = accepted(*season, proposal);
         if (!checked) {
@@ -180,8 +184,9 @@ Result<std::vector<Header>> Session::State::record(std::span<const Proposal> pro
             return tl::unexpected(checked.error());
         }
         drafts.push_back(draftOf(*checked, EntryId{ids.next(clock->now())}, author));
+        if (checked->evidence) evidence.push_back(std::move(*checked->evidence));
     }
-    auto recorded = commit(drafts);
+    auto recorded = commit(drafts, evidence);
     if (recorded || recorded.error().code() != Code::journalWriteFailed) return recorded;
     const auto file = stateFile(".kept.jsonl");
     if (!keepAside(file, drafts)) return recorded;
@@ -281,6 +286,10 @@ std::vector<season::EntryPointer> Session::history(EntryId id) const {
         return std::tie(a->header.lamport, a->header.device) < std::tie(b->header.lamport, b->header.device);
     });
     return all;
+}
+
+Result<std::optional<std::string>> Session::evidence(const Hash& hash) const {
+    return m_state->journal.evidence(hash);
 }
 
 Hash Session::head() const {

@@ -67,6 +67,9 @@ class Session {
     /// A fact and all that changed it, in the order in which it was written; empty where there is none.
     [[nodiscard]] std::vector<season::EntryPointer> history(entries::EntryId id) const;
 
+    /// What an entry was read from; none where it was never here or was erased. Error: journalDamaged.
+    [[nodiscard]] Result<std::optional<std::string>> evidence(const Hash& hash) const;
+
     /// What a printed sheet carries so that it can be held against the file.
     [[nodiscard]] Hash head() const;
 

@@ -116,6 +116,18 @@
         <translation>O arquivo está em UTF-16: salve-o como texto em UTF-8</translation>
     </message>
     <message>
+        <source>A character of this file is &quot;{1}&quot; in one encoding and &quot;{2}&quot; in another: say which it uses (encoding: windows1252 or latin9)</source>
+        <translation>Um caractere deste arquivo é &quot;{1}&quot; numa codificação e &quot;{2}&quot; noutra: diga qual ele usa (encoding: windows1252 ou latin9)</translation>
+    </message>
+    <message>
+        <source>The file is not UTF-8: say which encoding it uses (encoding: windows1252 or latin9)</source>
+        <translation>O arquivo não é UTF-8: diga que codificação ele usa (encoding: windows1252 ou latin9)</translation>
+    </message>
+    <message>
+        <source>The columns may be parted by {1} or by {2}: say which (delimiter: comma, semicolon, tab or bar)</source>
+        <translation>As colunas podem estar separadas por {1} ou por {2}: diga qual (delimiter: comma, semicolon, tab ou bar)</translation>
+    </message>
+    <message>
         <source>The file has no header row: its first line must name the columns</source>
         <translation>O arquivo não tem linha de cabeçalho: a primeira linha deve dar nome às colunas</translation>
     </message>
@@ -544,6 +556,10 @@
         <translation>&quot;{1}&quot; e &quot;{2}&quot; trazem a mesma coisa: renomeie a que não traz</translation>
     </message>
     <message>
+        <source>No column is called &quot;{1}&quot;; the columns are {2}: write one of these</source>
+        <translation>Nenhuma coluna se chama &quot;{1}&quot;; as colunas são {2}: escreva uma destas</translation>
+    </message>
+    <message>
         <source>The row has {1} cells and the header {2}: check its delimiters and quotation marks</source>
         <translation>A linha tem {1} células e o cabeçalho {2}: confira os separadores e as aspas</translation>
     </message>
@@ -598,6 +614,46 @@
     <message>
         <source>Ticket {1} is there already on that day, with other figures: correct the load that is recorded, or leave this row out</source>
         <translation>O bilhete {1} já existe nesse dia com outros valores: corrija a carga registrada ou deixe esta linha de fora</translation>
+    </message>
+    <message>
+        <source>This is the load tapped in at {1} with {2}: it becomes {3}; the times lie {4} apart</source>
+        <translation>Esta é a carga anotada às {1} com {2}: passa a {3}; os horários distam {4}</translation>
+    </message>
+    <message>
+        <source>The load of {2} tapped in at {1} has no ticket in this file: look for its ticket, or take the load back</source>
+        <translation>A carga de {2} anotada às {1} não tem bilhete neste arquivo: procure o bilhete ou anule a carga</translation>
+    </message>
+    <message>
+        <source>What is remembered of earlier files in {1} cannot be read: mend the file or move it away; it was not overwritten</source>
+        <translation>O que se guardou de arquivos anteriores em {1} não pode ser lido: corrija o arquivo ou retire-o; ele não foi substituído</translation>
+    </message>
+    <message>
+        <source>The scale shows a tare of {1}, not a load: switch it to gross or net</source>
+        <translation>A balança mostra uma tara de {1}, não uma carga: passe-a para bruto ou líquido</translation>
+    </message>
+    <message>
+        <source>Nothing tells the net weight behind {1}: give the truck&apos;s empty weight, or 0 where the scale shows the net weight</source>
+        <translation>Nada diz o peso líquido por trás de {1}: dê o peso vazio do caminhão, ou 0 se a balança mostra o peso líquido</translation>
+    </message>
+    <message>
+        <source>The net weight would be {1}: full and empty truck may have been weighed the wrong way round</source>
+        <translation>O peso líquido seria {1}: o caminhão cheio e o vazio podem ter sido pesados em ordem trocada</translation>
+    </message>
+    <message>
+        <source>The scale at {1} cannot be reached ({2}): check the cable, the name and the rights to it</source>
+        <translation>A balança em {1} não pode ser alcançada ({2}): confira o cabo, o nome e as permissões</translation>
+    </message>
+    <message>
+        <source>The line to the scale at {1} was cut: check the cable and start anew</source>
+        <translation>A linha com a balança em {1} foi cortada: confira o cabo e recomece</translation>
+    </message>
+    <message>
+        <source>Nothing came from the scale at {1} within {2}: check that it sends, or ask it</source>
+        <translation>Nada veio da balança em {1} em {2}: confira se ela transmite, ou pergunte a ela</translation>
+    </message>
+    <message>
+        <source>No steady weight came from {1} within {2}; frames: {3}, unreadable: {4}</source>
+        <translation>Nenhum peso estável veio de {1} em {2}; quadros: {3}, ilegíveis: {4}</translation>
     </message>
     <message>
         <source>A dish cannot weigh {1} wet and {2} dry: check the weights</source>
@@ -954,6 +1010,10 @@
     <message>
         <source>{1} entries are of kinds that this version does not know: they are kept and not counted</source>
         <translation>{1} registros são de tipos que esta versão não conhece: são guardados e não contados</translation>
+    </message>
+    <message>
+        <source>{1} rows of imported files could not be read: look them through</source>
+        <translation>{1} linhas de arquivos importados não puderam ser lidas: examine-as</translation>
     </message>
     <message>
         <source>{1} corrections wait for the entry they speak of</source>

@@ -1,5 +1,7 @@
 // A scale's export as it may arrive: whatever the bytes, every row is accounted for once, what is proposed is
-// valid, and reading again what was recorded proposes no load twice.
+// valid, and reading again what was recorded proposes no load twice and sets no row aside twice. A row that
+// is set aside is a file of its own, and a preview is what reading gives.
+#include "core/intake/preview.h"
 #include "core/intake/tickets.h"
 
 #include <cstddef>
@@ -28,7 +30,7 @@ intake::Context farmContext() {
     context.silo = idOf<farm::SiloId>(1);
     context.trucks.add("Amsel", idOf<farm::TruckId>(2));
     context.fields.add("Quornstieg", idOf<farm::FieldId>(3));
-    context.massUnit = formats::MassUnit::kg;
+    context.map.massUnit = formats::MassUnit::kg;
     return context;
 }
 
@@ -42,28 +44,47 @@ void check(const intake::Intake& intake) {
         require(row.reason.place.line > 0 && !row.raw.empty());
 }
 
+void checkKept(const intake::Quarantined& row, const intake::Context& context) {
+    const auto alone = intake::readTickets(row.evidence.content, context);
+    require(alone && alone->rows == 1);
+    for (const intake::Quarantined& same : alone->quarantine) require(same.evidence == row.evidence);
+}
+
+entries::Entry entryOf(entries::Body body, Instant happened) {
+    entries::Entry entry;
+    entry.header.happened = happened;
+    entry.body = std::move(body);
+    return entry;
+}
+
 }  // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     const std::string_view bytes(reinterpret_cast<const char*>(data), size);
     intake::Context context = farmContext();
     for (const auto sign : {formats::DecimalSign::point, formats::DecimalSign::comma}) {
-        context.csv.decimalSign = sign;
-        context.dateOrder = intake::DateOrder::dayFirst;
+        context.map.decimalSign = sign;
+        context.map.dateOrder = intake::DateOrder::dayFirst;
         const auto first = intake::readTickets(bytes, context);
+        const intake::Preview preview = intake::previewTickets(bytes, context);
+        require(preview.intake.has_value() == first.has_value());
+        require(preview.open.empty() == first.has_value());
         if (!first) continue;
         check(*first);
         intake::Context later = context;
-        for (const intake::Proposal& proposal : first->proposals) {
-            entries::Entry entry;
-            entry.header.happened = proposal.happened;
-            entry.body = proposal.body;
-            intake::learn(later, entry);
+        for (const intake::Proposal& proposal : first->proposals)
+            intake::learn(later, entryOf(proposal.body, proposal.happened));
+        for (const intake::Quarantined& row : first->quarantine) {
+            checkKept(row, context);
+            entries::RowSetAside aside;
+            aside.evidence = row.evidence.hash;
+            intake::learn(later, entryOf(aside, {}));
         }
         const auto again = intake::readTickets(bytes, later);
         require(again.has_value());
         check(*again);
         require(again->used == 0);
+        for (const intake::Quarantined& row : again->quarantine) require(row.isKnown);
     }
     return 0;
 }

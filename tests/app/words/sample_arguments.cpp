@@ -105,6 +105,9 @@ std::vector<Argument> sampleArguments(Code code) {
         case Code::keptEntriesUnreadable: return {kText, kCount};
         // formats
         case Code::textIsUtf16: return {};
+        case Code::encodingAmbiguous: return {kText, kOther};
+        case Code::encodingWrong: return {};
+        case Code::delimiterAmbiguous: return {kText, kOther};
         case Code::headerMissing: return {};
         case Code::quoteOpen: return {};
         case Code::decimalAmbiguous: return {kText};
@@ -246,6 +249,7 @@ std::vector<Argument> sampleArguments(Code code) {
         // intake
         case Code::columnMissing: return {kText};
         case Code::columnTwice: return {kText, kOther};
+        case Code::columnNotThere: return {kText, kOther};
         case Code::rowRagged: return {kCount, kMore};
         case Code::numberUnreadable: return {kText};
         case Code::wordUnknown: return {kText, kOther};
@@ -260,6 +264,16 @@ std::vector<Argument> sampleArguments(Code code) {
         case Code::weighingsSwapped: return {kHeavy, kHeavier};
         case Code::netDisagrees: return {kHeavy, kHeavier};
         case Code::ticketRepeated: return {kText};
+        case Code::ticketMeetsLoad: return {Argument{Instant{}}, kHeavy, kHeavier, kMinutes};
+        case Code::loadWithoutTicket: return {Argument{Instant{}}, kHeavy};
+        case Code::importMapsUnreadable: return {kText};
+        case Code::scaleShowsTare: return {kHeavy};
+        case Code::scaleTareNeeded: return {kHeavy};
+        case Code::scaleNetNegative: return {kHeavy};
+        case Code::scaleUnreachable: return {kText, kOther};
+        case Code::scaleLineEnded: return {kText};
+        case Code::scaleSilent: return {kText, kMinutes};
+        case Code::scaleUnsteady: return {kText, kMinutes, kCount, kMore};
         case Code::dishImpossible: return {kText, kOther};
         case Code::fieldUnknown: return {};
         case Code::farmFileVersion: return {kCount};
@@ -350,6 +364,7 @@ std::vector<Argument> sampleArguments(Code code) {
         case Code::questionMassAssumed: return {kText, kMachine};
         case Code::questionNoCost: return {kText};
         case Code::questionUnknownKinds: return {kCount};
+        case Code::questionRowsSetAside: return {kCount};
         case Code::questionWaiting: return {kCount};
     }
     // clang-format on

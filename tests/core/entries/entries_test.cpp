@@ -62,7 +62,9 @@ std::vector<Body> oneOfEach() {
             VoidEntry{"twice"},
             DayClosed{*dayFromIso8601("2026-02-10"), begin, begin + std::chrono::hours{24}},
             AdviceDecided{silo, "addTractor", AdviceDecision::accepted, {}, {}, {}, {}},
-            CautionShown{"siloGas"}};
+            CautionShown{"siloGas"},
+            RowSetAside{"tickets.csv", "tickets", 7, 4, "truck", "nameUnknown", "No truck is called Zebra",
+                        sha256("row")}};
 }
 
 TEST(Body, EveryKindReadsBackAsItWasWritten) {

@@ -2,6 +2,7 @@
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
 
 namespace treadwell::formats {
 namespace {
@@ -36,6 +37,16 @@ TEST(ReadCsv, DecimalCommasAreNoDelimiters) {
     EXPECT_EQ(table.delimiter, ';');
     EXPECT_EQ(table.decimalSign, DecimalSign::comma);
     EXPECT_THAT(table.records[0].cells, ElementsAre("1,5", "2,5", "3,5"));
+}
+
+TEST(ReadCsv, AsksWhereTwoDelimitersPartTheRowsAlike) {
+    const Error error = errorOf("a;b,c\n1;2,3\n");
+    EXPECT_EQ(error.code(), Code::delimiterAmbiguous);
+    EXPECT_EQ(error.field, "delimiter");
+    CsvOptions options;
+    options.delimiter = signOf(Delimiter::semicolon);
+    EXPECT_THAT(read("a;b,c\n1;2,3\n", options).header.cells, ElementsAre("a", "b,c"));
+    EXPECT_EQ(read("a;b,c;d\n1;2,3;4\n").delimiter, ';');
 }
 
 TEST(ReadCsv, TakesADeclaredDelimiterAndCountsItsLine) {
@@ -115,6 +126,34 @@ TEST(ReadCsv, SaysWhatIsWrongWithTheFile) {
 TEST(ReadCsv, AGivenDecimalSignSettlesTheDoubt) {
     EXPECT_EQ(read("a;b\n1;1.234\n", {.delimiter = {}, .decimalSign = DecimalSign::comma}).decimalSign,
               DecimalSign::comma);
+}
+
+std::string quoted(const std::string& cell) {
+    std::string text = "\"";
+    for (const char c : cell) text += c == '"' ? std::string{"\"\""} : std::string{c};
+    return text + '"';
+}
+
+// RFC 4180, 2.6 and 2.7: quoted cells hold delimiters, line ends and doubled quotes.
+RC_GTEST_PROP(ReadCsvProperty, QuotedCellsComeBackInEveryDialect, ()) {
+    const auto delimiter = *rc::gen::elementOf(std::string{",;\t|"});
+    const std::string lineEnd = *rc::gen::element<std::string>("\r\n", "\n", "\r");
+    const auto anyCell = rc::gen::container<std::string>(rc::gen::elementOf(std::string{"ab ;,\t|\"'1.\n"}));
+    const auto width = *rc::gen::inRange<std::size_t>(2, 5);
+    const auto rows = *rc::gen::container<std::vector<std::vector<std::string>>>(
+        rc::gen::container<std::vector<std::string>>(width, anyCell));
+    std::string file;
+    for (std::size_t i = 0; i < width; ++i)
+        file += (i == 0 ? "" : std::string{delimiter}) + "h" + std::to_string(i);
+    for (const auto& row : rows) {
+        file += lineEnd;
+        for (std::size_t i = 0; i < width; ++i)
+            file += (i == 0 ? "" : std::string{delimiter}) + quoted(row[i]);
+    }
+    if (*rc::gen::arbitrary<bool>()) file += lineEnd;
+    const CsvTable table = read(file, {.delimiter = delimiter, .decimalSign = DecimalSign::point});
+    RC_ASSERT(table.records.size() == rows.size());
+    for (std::size_t i = 0; i < rows.size(); ++i) RC_ASSERT(table.records[i].cells == rows[i]);
 }
 
 }  // namespace

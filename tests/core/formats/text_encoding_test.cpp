@@ -34,6 +34,26 @@ TEST(DecodeText, AsksForAnotherEncodingThanUtf16) {
     }
 }
 
+// ISO/IEC 8859-15:1999 differs from ISO 8859-1, and so from Windows-1252 there, in eight characters.
+TEST(DecodeText, AsksWhereTwoEncodingsReadOtherwise) {
+    for (const char* doubtful : {"\xA4", "\xA6", "\xA8", "\xB4", "\xB8", "\xBC", "\xBD", "\xBE"}) {
+        const auto decoded = decodeText(doubtful);
+        ASSERT_FALSE(decoded);
+        EXPECT_EQ(decoded.error().code(), Code::encodingAmbiguous);
+        EXPECT_EQ(decoded.error().field, "encoding");
+    }
+    EXPECT_EQ(decodeText("12 \xA4", Encoding::latin9)->text, "12 \u20AC");
+    EXPECT_EQ(decodeText("12 \xA4", Encoding::windows1252)->text, "12 \u00A4");
+    EXPECT_EQ(decodeText("12 \xA4 \x80")->text, "12 \u00A4 \u20AC");  // 80 is a letter in Windows-1252 alone
+    EXPECT_EQ(decodeText("M\xFCller")->encoding, Encoding::windows1252);
+}
+
+TEST(DecodeText, HoldsAFileToTheEncodingThatIsGiven) {
+    EXPECT_EQ(decodeText("M\xC3\xBCller", Encoding::windows1252)->text, "M\u00C3\u00BCller");
+    EXPECT_EQ(decodeText("M\xC3\xBCller", Encoding::utf8)->text, "M\u00FCller");
+    EXPECT_EQ(decodeText("M\xFCller", Encoding::utf8).error().code(), Code::encodingWrong);
+}
+
 // RFC 3629: overlong forms, surrogates, code points above 10FFFF and cut sequences are not UTF-8.
 TEST(IsUtf8, RefusesWhatTheStandardRefuses) {
     EXPECT_TRUE(isUtf8(""));

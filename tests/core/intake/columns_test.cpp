@@ -14,6 +14,26 @@ Result<Columns> columnsOf(std::vector<std::string> header) {
     return Columns::of({1, std::move(header), {}}, kTicketColumns);
 }
 
+TEST(Columns, ANamedColumnIsLookedForUnderItsHeaderAlone) {
+    const formats::CsvRecord header{1, {"Time", "Weight 1 [t]", "Net kg", "Weight 2"}, {}};
+    const std::vector<ColumnName> named{{Column::net, "weight 1 t"}, {Column::tare, "Weight 2"}};
+    const auto columns = Columns::of(header, kTicketColumns, named);
+    ASSERT_TRUE(columns);
+    EXPECT_EQ(columns->indexOf(Column::net), 1u);
+    EXPECT_EQ(columns->unitOf(Column::net), "t");
+    EXPECT_EQ(columns->meaningOf(3), Column::tare);
+    EXPECT_EQ(columns->meaningOf(2), std::nullopt);
+    EXPECT_THAT(columns->ignored(), testing::ElementsAre("Net kg"));
+
+    const auto missing =
+        Columns::of(header, kTicketColumns, std::vector<ColumnName>{{Column::net, "Weight 3"}});
+    ASSERT_FALSE(missing);
+    EXPECT_EQ(missing.error().code(), Code::columnNotThere);
+    EXPECT_EQ(missing.error().field, "net");
+    // What this list of columns does not want is another file's.
+    EXPECT_TRUE(Columns::of(header, kTicketColumns, std::vector<ColumnName>{{Column::wet, "Weight 3"}}));
+}
+
 class TradeWords : public testing::TestWithParam<std::vector<std::string>> {};
 
 TEST_P(TradeWords, NameTheSameColumns) {

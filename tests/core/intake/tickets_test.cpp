@@ -199,6 +199,56 @@ INSTANTIATE_TEST_SUITE_P(Files, Units,
                                                   9525.43977},
                                          UnitCase{"time;Netto;Einheit\n15.09.2026 10:00;12,5;t\n", 12500}));
 
+const std::string kBadRow = "1;15.09.2026;10:00;Zebra;;24000,0;12000,0;12000,0;ok";
+
+Context withAside(const Intake& intake, bool voided = false) {
+    Context context = farmContext();
+    entries::Entry entry;
+    entry.header.id = idOf<entries::EntryId>(77);
+    entry.body = entries::RowSetAside{"t.csv",
+                                      "tickets",
+                                      2,
+                                      4,
+                                      "truck",
+                                      "nameUnknown",
+                                      "Zebra is unknown",
+                                      intake.quarantine.at(0).evidence.hash};
+    learn(context, entry, voided);
+    return context;
+}
+
+TEST(ReadTickets, ARowSetAsideIsAFileOfItsOwn) {
+    const Intake intake = read("\n" + kBadRow + '\n');
+    const Quarantined& row = intake.quarantine.at(0);
+    EXPECT_EQ(row.evidence.content, "sep=;\n" + kHeader + kBadRow + '\n');
+    EXPECT_EQ(row.happened, utc("2026-09-15T08:00:00Z"));
+    EXPECT_FALSE(row.isKnown);
+    Context context = farmContext();
+    context.trucks.add("Zebra", idOf<farm::TruckId>(9));
+    const auto again = readTickets(row.evidence.content, context);
+    ASSERT_TRUE(again);
+    EXPECT_EQ(again->used, 1);
+    EXPECT_EQ(again->proposals.at(0).evidence, row.evidence);
+}
+
+TEST(ReadTickets, ARowThatWasSetAsideIsKnownUntilItIsReadOrTakenBack) {
+    const Intake first = read(kBadRow + '\n');
+    const Intake again = read(kBadRow + '\n', withAside(first));
+    ASSERT_EQ(again.quarantine.size(), 1u);
+    EXPECT_TRUE(again.quarantine[0].isKnown);
+    EXPECT_TRUE(again.settled.empty());
+
+    const Intake takenBack = read(kBadRow + '\n', withAside(first, true));
+    EXPECT_TRUE(takenBack.quarantine.empty());
+    EXPECT_EQ(takenBack.alreadyImported, 1);
+
+    Context context = withAside(first);
+    context.trucks.add("Zebra", idOf<farm::TruckId>(9));
+    const Intake now = read(kBadRow + '\n', context);
+    EXPECT_EQ(now.used, 1);
+    EXPECT_THAT(now.settled, testing::ElementsAre(idOf<entries::EntryId>(77)));
+}
+
 TEST(ReadTickets, SaysWhatIsWrongWithTheFile) {
     EXPECT_EQ(fileError("time,net\n2026-09-15T10:00:00Z,12.5\n").code(), Code::massUnitMissing);
     EXPECT_EQ(fileError("time,net_m\n2026-09-15T10:00:00Z,12.5\n").code(), Code::massUnitUnknown);
@@ -212,9 +262,9 @@ TEST(ReadTickets, SaysWhatIsWrongWithTheFile) {
 
 TEST(ReadTickets, TheCallerSettlesWhatTheFileLeavesOpen) {
     Context context = farmContext("America/Sao_Paulo");
-    context.massUnit = formats::MassUnit::t;
-    context.dateOrder = DateOrder::dayFirst;
-    context.csv.decimalSign = formats::DecimalSign::point;
+    context.map.massUnit = formats::MassUnit::t;
+    context.map.dateOrder = DateOrder::dayFirst;
+    context.map.decimalSign = formats::DecimalSign::point;
     const auto intake = readTickets("date;time;net\n04/05/2026;10:00;12.340\n", context);
     ASSERT_TRUE(intake);
     EXPECT_DOUBLE_EQ(loadAt(*intake, 0).mass.kilograms(), 12340);

@@ -15,6 +15,34 @@ namespace {
 
 using entries::StoredEntry;
 
+TEST_F(JournalTest, KeepsEvidenceWithItsEntriesAndLetsItBeErased) {
+    Writer writer;
+    const entries::Evidence row{sha256("row"), std::string{"sep=;\na;b\n\0\xff;2\n", 17}};
+    {
+        Journal journal = created();
+        const StoredEntry entry = writer.next();
+        ASSERT_TRUE(journal.append({&entry, 1}, {&row, 1}));
+        const entries::Evidence other{row.hash, "something else"};
+        const StoredEntry next = writer.next();
+        ASSERT_TRUE(journal.append({&next, 1}, {&other, 1}));
+        const StoredEntry late = writer.next();
+        (void)writer.next();
+        const StoredEntry skipped = writer.next();
+        const entries::Evidence lost{sha256("lost"), "lost"};
+        EXPECT_FALSE(journal.append({&skipped, 1}, {&lost, 1}));
+        EXPECT_EQ(journal.evidence(lost.hash).value(), std::nullopt);
+        ASSERT_TRUE(journal.append({&late, 1}));
+        EXPECT_EQ(journal.evidence(row.hash).value(), row.content);
+    }
+    {
+        SQLite::Database database(file().string(), SQLite::OPEN_READWRITE);
+        database.exec("DELETE FROM evidence");
+    }
+    const Journal journal = opened();
+    EXPECT_EQ(journal.evidence(row.hash).value(), std::nullopt);
+    EXPECT_EQ(journal.read([](StoredEntry&&) {}).value(), std::nullopt);
+}
+
 TEST_F(JournalTest, GivesBackEveryEntryAsItWasInTheOrderOfArrival) {
     Writer writer;
     Writer other{2};

@@ -128,6 +128,20 @@ TEST(DaySheet, AsksForASampleAfterTheSitesInterval) {
                 testing::Contains(Code::questionNoField));
 }
 
+TEST(DaySheet, AsksAboutRowsSetAsideUntilTheyAreSettled) {
+    SeasonMaker maker = exampleDay();
+    const entries::RowSetAside row{"t.csv", "tickets", 2, 1, "truck", "nameUnknown", "Zebra is unknown", {}};
+    const auto first = maker.add(row, at("2026-02-10T12:10:00Z"));
+    maker.add(row, at("2026-02-10T12:20:00Z"));
+    const auto asked = Message{Code::questionRowsSetAside, {std::int64_t{2}}};
+    EXPECT_THAT(sectionOf(exampleSheet(maker), "questions").blocks, testing::Contains(Block{asked}));
+    maker.add(entries::VoidEntry{"t.csv"}, at("2026-02-10T12:30:00Z"), first);
+    const auto left = Message{Code::questionRowsSetAside, {std::int64_t{1}}};
+    EXPECT_THAT(sectionOf(exampleSheet(maker), "questions").blocks, testing::Contains(Block{left}));
+    EXPECT_THAT(questionsIn(exampleSheet(maker, "2026-02-10T12:15:00Z")),
+                testing::Not(testing::Contains(Code::questionRowsSetAside)));
+}
+
 TEST(DaySheet, AClosedDayAsksForTheTractorLeftOn) {
     SeasonMaker maker = exampleDay();
     const Instant begin = at("2026-02-10T03:00:00Z");

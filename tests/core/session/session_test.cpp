@@ -29,6 +29,24 @@ TEST_F(SessionTest, ShowsWhatIsRecordedAndShowsItAgainWhenOpened) {
     EXPECT_TRUE(session.quickCheck());
 }
 
+TEST_F(SessionTest, KeepsWhatAnEntryWasReadFrom) {
+    const entries::Evidence row{sha256("row"), "Zebra;12.3"};
+    const Proposal aside{
+        entries::RowSetAside{"t.csv", "tickets", 2, 1, "truck", "nameUnknown", "Zebra is unknown", row.hash},
+        m_clock.time,
+        {},
+        row};
+    {
+        Session session = created();
+        ASSERT_TRUE(session.importAll({&aside, 1}, m_author));
+        EXPECT_EQ(session.evidence(row.hash).value(), row.content);
+    }
+    const Session session = opened();
+    EXPECT_EQ(session.evidence(row.hash).value(), row.content);
+    EXPECT_EQ(session.evidence(sha256("other")).value(), std::nullopt);
+    EXPECT_EQ(session.snapshot()->days().back()->setAside.at(0).what.reason, "Zebra is unknown");
+}
+
 TEST_F(SessionTest, FillsTheHeader) {
     Session session = created();
     m_clock.time = at("2026-09-15T18:30:00Z");

@@ -1,0 +1,84 @@
+#include "core/intake/preview.h"
+
+#include "core/intake/row.h"
+#include "core/intake/tickets.h"
+
+#include <algorithm>
+
+namespace treadwell::intake {
+
+namespace {
+
+/// Answers what a reader asks with anything that lets it go on, so that the rest of the file can be shown.
+bool answer(Code question, ImportMap& map) {
+    switch (question) {
+        case Code::encodingAmbiguous:
+        case Code::encodingWrong:
+            map.encoding = formats::Encoding::windows1252;
+            return true;
+        case Code::delimiterAmbiguous:
+            map.delimiter = formats::Delimiter::semicolon;
+            return true;
+        case Code::decimalAmbiguous:
+        case Code::decimalMixed:
+            map.decimalSign = formats::DecimalSign::point;
+            return true;
+        default:
+            return false;
+    }
+}
+
+std::optional<formats::CsvTable> tableOf(std::string_view bytes, ImportMap map, Preview& preview) {
+    // Each question is answered once, so that this ends.
+    for (int questions = 0; questions < 4; ++questions) {
+        auto table = formats::readCsv(bytes, csvOptionsOf(map));
+        if (table) return *std::move(table);
+        preview.open.push_back(table.error());
+        if (!answer(table.error().code(), map)) break;
+    }
+    return std::nullopt;
+}
+
+bool isAsked(const Preview& preview, Code code) {
+    return std::any_of(preview.open.begin(), preview.open.end(),
+                       [code](const Error& error) { return error.code() == code; });
+}
+
+void showColumns(Preview& preview, const formats::CsvTable& table, const Context& context) {
+    const auto columns = Columns::of(table.header, kTicketColumns, context.map.columns);
+    for (std::size_t i = 0; i < table.header.cells.size(); ++i) {
+        PreviewColumn column{table.header.cells[i], {}, {}};
+        if (columns) column.meaning = columns->meaningOf(i);
+        if (column.meaning) column.unit = columns->unitOf(*column.meaning);
+        preview.columns.push_back(std::move(column));
+    }
+    if (!columns) {
+        preview.open.push_back(columns.error());
+        return;
+    }
+    for (Error& question : openTicketQuestions(*columns, table, context))
+        preview.open.push_back(std::move(question));
+}
+
+}  // namespace
+
+Preview previewTickets(std::string_view bytes, const Context& context) {
+    Preview preview;
+    const auto table = tableOf(bytes, context.map, preview);
+    if (!table) return preview;
+    preview.encoding = table->encoding;
+    preview.delimiter = table->delimiter;
+    if (!isAsked(preview, Code::decimalAmbiguous) && !isAsked(preview, Code::decimalMixed))
+        preview.decimalSign = table->decimalSign;
+    showColumns(preview, *table, context);
+    if (!preview.open.empty()) return preview;
+    auto intake = readTickets(bytes, context);
+    if (intake) {
+        preview.intake = *std::move(intake);
+    } else {
+        preview.open.push_back(intake.error());
+    }
+    return preview;
+}
+
+}  // namespace treadwell::intake
