@@ -160,6 +160,23 @@ const char* phraseTemplate(Code code) {
         case Code::calibrationWidened: return QT_TRANSLATE_NOOP("Phrase", "The measurements ({1}) differ by more than was taken for usual: the band went from +-{2} to +-{3}");
         case Code::coreIsLoose: return QT_TRANSLATE_NOOP("Phrase", "Loose material from the loader gives dry matter, chop and feed value, no density: cut a block, or core by machine");
         case Code::coreOutsideLayers: return QT_TRANSLATE_NOOP("Phrase", "Nothing recorded lies where this core came from: check its position and the loads");
+        case Code::doubtSite: return QT_TRANSLATE_NOOP("Phrase", "{1} of the doubt: how this farm differs from the farms of the survey");
+        case Code::doubtSilo: return QT_TRANSLATE_NOOP("Phrase", "{1} of the doubt: how this silo differs from the farm's others");
+        case Code::doubtFace: return QT_TRANSLATE_NOOP("Phrase", "{1} of the doubt: how this face differs from its silo");
+        case Code::doubtPlace: return QT_TRANSLATE_NOOP("Phrase", "{1} of the doubt: how this layer differs from its silo");
+        case Code::doubtDepthSlope: return QT_TRANSLATE_NOOP("Phrase", "{1} of the doubt: how density grows with depth");
+        case Code::doubtMachineMass: return QT_TRANSLATE_NOOP("Phrase", "{1} of the doubt: the masses of the tractors");
+        case Code::doubtLayerAssumed: return QT_TRANSLATE_NOOP("Phrase", "{1} of the doubt: the thickness of the layer, which nobody has seen");
+        case Code::doubtLayerSeen: return QT_TRANSLATE_NOOP("Phrase", "{1} of the doubt: the thickness of the layer seen at {2}");
+        case Code::doubtLayer: return QT_TRANSLATE_NOOP("Phrase", "{1} of the doubt: the thickness of the layer");
+        case Code::doubtPackingTime: return QT_TRANSLATE_NOOP("Phrase", "{1} of the doubt: the minutes packed on each tonne");
+        case Code::doubtSample: return QT_TRANSLATE_NOOP("Phrase", "{1} of the doubt: the dry-matter sample of {2}");
+        case Code::doubtDryMatter: return QT_TRANSLATE_NOOP("Phrase", "{1} of the doubt: the dry matter");
+        case Code::doubtOtherEntries: return QT_TRANSLATE_NOOP("Phrase", "{1} of the doubt: other errors that the survey's entries had");
+        case Code::measureHeights: return QT_TRANSLATE_NOOP("Phrase", "Read {1} heights on the crop: +-{2} -> +-{3}");
+        case Code::measureDryMatter: return QT_TRANSLATE_NOOP("Phrase", "Take a dry-matter sample: +-{1} -> +-{2}");
+        case Code::measureLayer: return QT_TRANSLATE_NOOP("Phrase", "Measure the thickness of the layer as spread: +-{1} -> +-{2}");
+        case Code::measureTractors: return QT_TRANSLATE_NOOP("Phrase", "Weigh the tractors: +-{1} -> +-{2}");
         // advice
         case Code::tractorNameTwice: return QT_TRANSLATE_NOOP("Phrase", "Two tractors are called {1}: give each a name of its own");
         case Code::adviceAsNow: return QT_TRANSLATE_NOOP("Phrase", "Go on as now");

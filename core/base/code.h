@@ -158,6 +158,23 @@ namespace treadwell {
     X(calibrationWidened) \
     X(coreIsLoose) \
     X(coreOutsideLayers) \
+    X(doubtSite) \
+    X(doubtSilo) \
+    X(doubtFace) \
+    X(doubtPlace) \
+    X(doubtDepthSlope) \
+    X(doubtMachineMass) \
+    X(doubtLayerAssumed) \
+    X(doubtLayerSeen) \
+    X(doubtLayer) \
+    X(doubtPackingTime) \
+    X(doubtSample) \
+    X(doubtDryMatter) \
+    X(doubtOtherEntries) \
+    X(measureHeights) \
+    X(measureDryMatter) \
+    X(measureLayer) \
+    X(measureTractors) \
     /* advice */ \
     X(tractorNameTwice) \
     X(adviceAsNow) \

@@ -3,10 +3,12 @@
 #include "core/crop/porosity.h"
 #include "core/density/field_equation.h"
 #include "core/density/situation.h"
+#include "core/packing/layers.h"
 #include "core/season/rolling.h"
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 namespace treadwell::density {
 
@@ -23,6 +25,28 @@ double square(double x) {
 double slopeIntegral(double depth_m, double slope) {
     const double surface = 1.0 - slope * FieldEquation::kUnitDepth;
     return depth_m * (surface + 0.5 * slope * depth_m);
+}
+
+using Loads = std::vector<const season::LoadTipped*>;
+
+double massVariance(const Loads& loads) {
+    std::vector<packing::LayerLoad> whole;
+    std::int64_t weighed = 0;
+    for (const season::LoadTipped* load : loads) {
+        whole.push_back({load, load->load.mass});
+        weighed += load->load.source == entries::MassSource::weighed;
+    }
+    const packing::MassSpread spread = packing::massSpread(whole, weighed);
+    return square(spread.common) + square(spread.own);
+}
+
+/// On how many samples the dry matter of the loads stands; 1 where there is none.
+double samplesBehind(const Loads& loads) {
+    std::set<entries::EntryId> samples;
+    for (const season::LoadTipped* load : loads) {
+        if (load->sample) samples.insert(*load->sample);
+    }
+    return static_cast<double>(std::max<std::size_t>(1, samples.size()));
 }
 
 /// Collects the surveys of one silo.
@@ -45,8 +69,6 @@ class Surveyor {
     [[nodiscard]] std::vector<MeasuredSilo> result() && { return std::move(m_measured); }
 
   private:
-    using Loads = std::vector<const season::LoadTipped*>;
-
     void balanceWhole(MeasuredSilo& measured) const {
         const Loads loads = season::loadsOf(m_season, m_silo.id, Instant{}, measured.at + kTick);
         MeasuredParts parts;
@@ -107,7 +129,7 @@ class Surveyor {
         const auto dryMatter = delivered.dryMatter();
         if (!dryMatter) return fail(Code::surveyWithoutLoads, "loads");
         if (!(volume > Volume{})) return fail(Code::surveyWithoutRoom, "readings", delivered.mass.amount());
-        parts.mass = massErrorOf(loads);
+        parts.mass = massVariance(loads);
         parts.dryMatter = square(dryMatterLogSd(*dryMatter, samplesBehind(loads)));
 
         const DryDensity density = delivered.dry / volume;
@@ -155,8 +177,8 @@ double laidThickness(double below_m, double now_m, double slope) noexcept {
 }
 
 double logRatioVariance(const MeasuredParts& parts, double elasticity) noexcept {
-    return square(1.0 + 0.5 * elasticity) * parts.mass.total() +
-           square(1.0 - 0.5 * elasticity) * parts.dryMatter + parts.heights + parts.settling;
+    return square(1.0 + 0.5 * elasticity) * parts.mass + square(1.0 - 0.5 * elasticity) * parts.dryMatter +
+           parts.heights + parts.settling;
 }
 
 }  // namespace treadwell::density

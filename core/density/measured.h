@@ -1,7 +1,6 @@
 #pragma once
 
 #include "core/density/distribution.h"
-#include "core/density/mass_error.h"
 #include "core/density/surface.h"
 #include "core/season/season.h"
 
@@ -12,11 +11,11 @@ namespace treadwell::density {
 
 /// Variances of ln(measured density) by what they come from.
 struct MeasuredParts {
-    MassError mass;
+    double mass = 0.0;  ///< weighing, box volumes and usual loads
     double dryMatter = 0.0;
     double heights = 0.0;
     double settling = 0.0;  ///< of a part: how far what lies below gave way under it
-    [[nodiscard]] double total() const noexcept { return mass.total() + dryMatter + heights + settling; }
+    [[nodiscard]] double total() const noexcept { return mass + dryMatter + heights + settling; }
 };
 
 /// A mass balance: what was tipped over the room it takes.

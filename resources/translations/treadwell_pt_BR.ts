@@ -1194,6 +1194,72 @@
     <message>
         <source>The order must name each of the {1} fields once</source>
         <translation>A ordem deve citar cada um dos {1} campos uma vez</translation>
+        <source>{1} of the doubt: how this farm differs from the farms of the survey</source>
+        <translation>{1} da dúvida: quanto esta fazenda difere das do levantamento</translation>
+    </message>
+    <message>
+        <source>{1} of the doubt: how this silo differs from the farm's others</source>
+        <translation>{1} da dúvida: quanto este silo difere dos outros da fazenda</translation>
+    </message>
+    <message>
+        <source>{1} of the doubt: how this face differs from its silo</source>
+        <translation>{1} da dúvida: quanto este painel difere do seu silo</translation>
+    </message>
+    <message>
+        <source>{1} of the doubt: how this layer differs from its silo</source>
+        <translation>{1} da dúvida: quanto esta camada difere do seu silo</translation>
+    </message>
+    <message>
+        <source>{1} of the doubt: how density grows with depth</source>
+        <translation>{1} da dúvida: quanto a densidade cresce com a profundidade</translation>
+    </message>
+    <message>
+        <source>{1} of the doubt: the masses of the tractors</source>
+        <translation>{1} da dúvida: as massas dos tratores</translation>
+    </message>
+    <message>
+        <source>{1} of the doubt: the thickness of the layer, which nobody has seen</source>
+        <translation>{1} da dúvida: a espessura da camada, que ninguém viu</translation>
+    </message>
+    <message>
+        <source>{1} of the doubt: the thickness of the layer seen at {2}</source>
+        <translation>{1} da dúvida: a espessura da camada vista em {2}</translation>
+    </message>
+    <message>
+        <source>{1} of the doubt: the thickness of the layer</source>
+        <translation>{1} da dúvida: a espessura da camada</translation>
+    </message>
+    <message>
+        <source>{1} of the doubt: the minutes packed on each tonne</source>
+        <translation>{1} da dúvida: os minutos de compactação por tonelada</translation>
+    </message>
+    <message>
+        <source>{1} of the doubt: the dry-matter sample of {2}</source>
+        <translation>{1} da dúvida: a amostra de matéria seca de {2}</translation>
+    </message>
+    <message>
+        <source>{1} of the doubt: the dry matter</source>
+        <translation>{1} da dúvida: a matéria seca</translation>
+    </message>
+    <message>
+        <source>{1} of the doubt: other errors that the survey's entries had</source>
+        <translation>{1} da dúvida: outros erros que tinham os registros do levantamento</translation>
+    </message>
+    <message>
+        <source>Read {1} heights on the crop: +-{2} -&gt; +-{3}</source>
+        <translation>Leia {1} alturas sobre a forragem: +-{2} -&gt; +-{3}</translation>
+    </message>
+    <message>
+        <source>Take a dry-matter sample: +-{1} -&gt; +-{2}</source>
+        <translation>Tire uma amostra de matéria seca: +-{1} -&gt; +-{2}</translation>
+    </message>
+    <message>
+        <source>Measure the thickness of the layer as spread: +-{1} -&gt; +-{2}</source>
+        <translation>Meça a espessura da camada como espalhada: +-{1} -&gt; +-{2}</translation>
+    </message>
+    <message>
+        <source>Weigh the tractors: +-{1} -&gt; +-{2}</source>
+        <translation>Pese os tratores: +-{1} -&gt; +-{2}</translation>
     </message>
 </context>
 <context>

@@ -203,6 +203,23 @@ std::vector<Argument> sampleArguments(Code code) {
         case Code::calibrationWidened: return {kCount, kDensity, kDenser};
         case Code::coreIsLoose: return {};
         case Code::coreOutsideLayers: return {};
+        case Code::doubtSite: return {kShare};
+        case Code::doubtSilo: return {kShare};
+        case Code::doubtFace: return {kShare};
+        case Code::doubtPlace: return {kShare};
+        case Code::doubtDepthSlope: return {kShare};
+        case Code::doubtMachineMass: return {kShare};
+        case Code::doubtLayerAssumed: return {kShare};
+        case Code::doubtLayerSeen: return {kShare, Argument{Instant{}}};
+        case Code::doubtLayer: return {kShare};
+        case Code::doubtPackingTime: return {kShare};
+        case Code::doubtSample: return {kShare, Argument{Instant{}}};
+        case Code::doubtDryMatter: return {kShare};
+        case Code::doubtOtherEntries: return {kShare};
+        case Code::measureHeights: return {kCount, kDenser, kDensity};
+        case Code::measureDryMatter: return {kDenser, kDensity};
+        case Code::measureLayer: return {kDenser, kDensity};
+        case Code::measureTractors: return {kDenser, kDensity};
         // advice
         case Code::tractorNameTwice: return {kText};
         case Code::adviceAsNow: return {};
