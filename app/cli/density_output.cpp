@@ -124,11 +124,44 @@ void writeEstimate(JsonWriter& json, const density::Estimate& estimate, bool wor
     if (working) writeWorking(json, estimate, style);
 }
 
-void writeReading(JsonWriter& json, std::string_view name, const density::SiloReading& reading, bool working,
-                  const words::Style& style) {
+void writeDoubts(JsonWriter& json, const density::Doubts& doubts, const words::Style& style) {
+    json.key("doubts").beginArray();
+    for (const density::Doubt& doubt : doubts.parts) {
+        json.beginObject()
+            .member("of", enumText(doubt.of))
+            .member("share", doubt.share)
+            .member("code", toText(doubt.what.code))
+            .member("text", inWords(doubt.what, style))
+            .endObject();
+    }
+    json.endArray().key("to_measure").beginArray();
+    for (const density::Narrowing& narrowing : doubts.next) {
+        json.beginObject()
+            .member("measurement", enumText(narrowing.measurement))
+            .member("log_sd_after", narrowing.sigmaAfter)
+            .member("code", toText(narrowing.what.code))
+            .member("text", inWords(narrowing.what, style))
+            .endObject();
+    }
+    json.endArray();
+}
+
+void printDoubts(const density::Doubts& doubts, bool working, const Answer& answer) {
+    const std::size_t shown = working ? doubts.parts.size() : std::min<std::size_t>(1, doubts.parts.size());
+    for (std::size_t i = 0; i < shown; ++i) {
+        printLine(answer.out, "Doubt", inWords(doubts.parts[i].what, answer.style));
+    }
+    for (const density::Narrowing& narrowing : doubts.next) {
+        printLine(answer.out, "To measure", inWords(narrowing.what, answer.style));
+    }
+}
+
+void writeReading(JsonWriter& json, std::string_view name, const density::SiloReading& reading,
+                  const density::Doubts& doubts, bool working, const words::Style& style) {
     json.key(name).beginObject();
     if (reading.estimate) {
         writeEstimate(json, *reading.estimate, working, style);
+        writeDoubts(json, doubts, style);
     } else {
         json.key("reason");
         writeMessage(json, *reading.reason, style);

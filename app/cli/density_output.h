@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/cli/command.h"
+#include "core/density/doubts.h"
 #include "core/density/readings.h"
 
 namespace treadwell::cli {
@@ -11,9 +12,15 @@ namespace treadwell::cli {
 void writeEstimate(JsonWriter& json, const density::Estimate& estimate, bool working,
                    const words::Style& style);
 
-/// Member `name`: the estimate, or {"reason": why there is none}.
-void writeReading(JsonWriter& json, std::string_view name, const density::SiloReading& reading, bool working,
-                  const words::Style& style);
+/// Members "doubts" and "to_measure" of the object that is open in `json`.
+void writeDoubts(JsonWriter& json, const density::Doubts& doubts, const words::Style& style);
+
+/// The largest part of the band, or all with the working, and what would narrow it.
+void printDoubts(const density::Doubts& doubts, bool working, const Answer& answer);
+
+/// Member `name`: the estimate and its doubts, or {"reason": why there is none}.
+void writeReading(JsonWriter& json, std::string_view name, const density::SiloReading& reading,
+                  const density::Doubts& doubts, bool working, const words::Style& style);
 
 /// `tractors` is how many there are, counted or not.
 void printEstimate(const density::Estimate& estimate, std::size_t tractors, bool working,

@@ -60,7 +60,7 @@ void writeState(const season::Season& season, const farm::Silo& silo, const dens
     writeTractors(json, season, rolling);
     json.key("readings").beginObject();
     for (const auto& [name, reading] : named(readings)) {
-        writeReading(json, name, *reading, working, answer.style);
+        writeReading(json, name, *reading, density::doubtsOf(readings, *reading), working, answer.style);
     }
     json.endObject().endObject();
     answer.out << json.text() << '\n';
@@ -109,6 +109,7 @@ void printState(const season::Season& season, const farm::Silo& silo, Instant at
         answer.out << '\n' << titleOf(name) << '\n';
         if (reading->estimate) {
             printEstimate(*reading->estimate, reading->situation.machines.size(), working, answer);
+            printDoubts(density::doubtsOf(readings, *reading), working, answer);
         } else {
             printLine(answer.out, "No estimate", inWords(*reading->reason, answer.style));
         }

@@ -94,7 +94,7 @@ struct ArgumentInWords {
     std::string operator()(Code code) const { return inWords(Message{code, {}}, style); }
     std::string operator()(const std::vector<Code>& codes) const {
         std::string text;
-        for (const Code code : codes) text += (text.empty() ? "" : ", ") + (*this)(code);
+        for (const Code code : codes) text += (text.empty() ? "" : "; ") + (*this)(code);
         return text;
     }
 };

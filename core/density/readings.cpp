@@ -147,4 +147,12 @@ Readings readingsAt(const season::Season& season, farm::SiloId silo, Instant now
     return readings;
 }
 
+Doubts doubtsOf(const Readings& readings, const SiloReading& reading) {
+    if (!reading.estimate) return {};
+    EntriesBehind behind;
+    if (readings.rolling.lastSample) behind.sample = readings.rolling.lastSample->at;
+    if (readings.rolling.layer) behind.layer = readings.rolling.layer->at;
+    return doubtsOf(reading.situation, reading.options, *reading.estimate, behind);
+}
+
 }  // namespace treadwell::density

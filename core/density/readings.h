@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/density/estimate.h"
+#include "core/density/doubts.h"
 #include "core/packing/pace.h"
 
 namespace treadwell::density {
@@ -23,6 +23,9 @@ struct Readings {
     SiloReading today;  ///< the day's tonnes and the minutes packed on them
     SiloReading silo;   ///< all that lies in it
 };
+
+/// What the band of one of the readings is made of, and what would narrow it; nothing without an estimate.
+[[nodiscard]] Doubts doubtsOf(const Readings& readings, const SiloReading& reading);
 
 /// Needs no silo that is known: of one that the farm has not defined every reading has a reason.
 [[nodiscard]] Readings readingsAt(const season::Season& season, farm::SiloId silo, Instant now);

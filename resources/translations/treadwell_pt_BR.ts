@@ -1194,6 +1194,8 @@
     <message>
         <source>The order must name each of the {1} fields once</source>
         <translation>A ordem deve citar cada um dos {1} campos uma vez</translation>
+    </message>
+    <message>
         <source>{1} of the doubt: how this farm differs from the farms of the survey</source>
         <translation>{1} da dúvida: quanto esta fazenda difere das do levantamento</translation>
     </message>

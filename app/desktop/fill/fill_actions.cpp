@@ -217,7 +217,7 @@ void FillPage::showWorking(widgets::Reading reading) {
     const density::Readings readings = density::readingsAt(season(), *m_silo, m_desk.now());
     const density::SiloReading& shown = readingOf(readings, reading);
     if (!shown.estimate) return;
-    (new WorkingDialog{*shown.estimate, speech(), this})->open();
+    (new WorkingDialog{*shown.estimate, density::doubtsOf(readings, shown), speech(), this})->open();
 }
 
 }  // namespace treadwell::fill

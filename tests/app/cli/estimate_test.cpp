@@ -37,7 +37,7 @@ TEST(Estimate, JsonHasTheAgreedNames) {
     EXPECT_THAT(keysOf(json.root),
                 testing::ElementsAre("density_kg_dm_m3", "packing_factor_us", "packing_minutes_per_t",
                                      "porosity", "target_kg_dm_m3", "chance_of_target", "tractors_counted",
-                                     "warnings", "yardsticks"));
+                                     "warnings", "yardsticks", "doubts", "to_measure"));
     for (const char* band : {"/density_kg_dm_m3", "/porosity"}) {
         EXPECT_THAT(keysOf(json.root.at_pointer(band)), testing::ElementsAre("median", "low80", "high80"));
     }
@@ -135,6 +135,20 @@ TEST(Estimate, JsonListsEveryYardstickAndTextSaysWhichDisagree) {
     EXPECT_EQ(json.number("/yardsticks/regressions/0/value_kg_dm_m3"),
               json.number("/density_kg_dm_m3/median"));
     EXPECT_EQ(bool{json.root.at_pointer("/yardsticks/regressions/1/in_range")}, false);
+}
+
+TEST(Estimate, SaysWhatTheBandIsMadeOfAndWhatWouldNarrowIt) {
+    const Json json{runProgram(with(kExample, {"--json"})).out};
+    double shares = 0.0;
+    for (const auto& doubt : simdjson::dom::array{json.root.at_pointer("/doubts")}) {
+        shares += double{doubt["share"]};
+        EXPECT_THAT(keysOf(doubt), testing::ElementsAre("of", "share", "code", "text"));
+    }
+    EXPECT_NEAR(shares, 1.0, 1e-9);
+    EXPECT_EQ(std::string_view{json.root.at_pointer("/to_measure/0/measurement")}, "heights");
+    const Answered text = runProgram(kExample);
+    EXPECT_THAT(text.out, HasSubstr("of the doubt: how this farm differs from the farms of the survey"));
+    EXPECT_THAT(text.out, HasSubstr("Read 12 heights on the crop: +-43 kg DM/m3 -> "));
 }
 
 struct Misuse {
