@@ -142,12 +142,9 @@ Outcome check(const std::string& file, const Answer& answer) {
     const SystemClock clock;
     const auto files = filesOf(file);
     if (!files) return failed(files.error(), answer.style);
-    const auto opened = session::Session::openForReading(*files, clock);
+    auto opened = session::Session::openForReading(*files, clock);
     if (!opened) return failed(opened.error(), answer.style);
-    if (const auto sound = opened->quickCheck(); !sound) return failed(sound.error(), answer.style);
-    for (const Message& caution : opened->cautions()) {
-        if (caution.code == Code::chainBroken) return failed(Error{caution, "", {file, 0, 0}}, answer.style);
-    }
+    if (const auto broken = opened->check()) return failed(Error{*broken, "", {file, 0, 0}}, answer.style);
     std::int64_t facts = 0;
     for (const auto& day : opened->snapshot()->days()) facts += std::ssize(day->facts);
     if (answer.json) {

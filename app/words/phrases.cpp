@@ -44,12 +44,18 @@ const char* phraseTemplate(Code code) {
         case Code::journalDamaged: return QT_TRANSLATE_NOOP("Phrase", "{1} is damaged ({2}): keep it, and open its latest backup");
         case Code::journalNewer: return QT_TRANSLATE_NOOP("Phrase", "{1} is of layout {2} and this version writes {3}: open for reading only; a newer version of Treadwell writes it");
         case Code::journalTooNew: return QT_TRANSLATE_NOOP("Phrase", "{1} is of layout {2} and this version knows up to {3}: open it with a newer version of Treadwell");
-        case Code::journalHeld: return QT_TRANSLATE_NOOP("Phrase", "Process {2} on {3} has been writing {1} since {4}: open for reading only; close it there to write here");
+        case Code::journalHeld: return QT_TRANSLATE_NOOP("Phrase", "{5} (process {2} on {3}) has been writing {1} since {4}: open for reading only; close it there to write here");
         case Code::journalMediumReadOnly: return QT_TRANSLATE_NOOP("Phrase", "{1} or its folder cannot be written: open for reading only; copy it to this machine to write");
         case Code::journalNeedsFolder: return QT_TRANSLATE_NOOP("Phrase", "Entries of {1} still lie in the file beside it that ends in -wal, and the folder cannot be written: copy both together into a folder of this machine and open it there");
         case Code::journalReadOnly: return QT_TRANSLATE_NOOP("Phrase", "Nothing is recorded: {1} is open for reading only");
+        case Code::journalOnNetwork: return QT_TRANSLATE_NOOP("Phrase", "Entries of {1} still lie in the file beside it that ends in -wal, on a network drive: open it once for writing, or copy both together into a folder of this machine");
+        case Code::journalOpenedDamaged: return QT_TRANSLATE_NOOP("Phrase", "{1} is damaged: open for reading only, with all that can be read, and left as it is; check it, and go on in a restored backup");
+        case Code::journalBehind: return QT_TRANSLATE_NOOP("Phrase", "{1} is not the file that was open before: entries that were recorded are missing in it; put the right file back");
         case Code::journalWriteFailed: return QT_TRANSLATE_NOOP("Phrase", "The entry is not recorded: {1} cannot be written ({2}); check the disk and its free space");
-        case Code::chainBroken: return QT_TRANSLATE_NOOP("Phrase", "The record does not hold together from entry {2} of device {1} on: something was changed or lost outside Treadwell; compare it with a backup");
+        case Code::entryAltered: return QT_TRANSLATE_NOOP("Phrase", "Row {1} (entry {3} of device {2}) is not as it was written, or one before it is not: something was changed outside Treadwell; compare it with a backup");
+        case Code::entriesMissing: return QT_TRANSLATE_NOOP("Phrase", "Entries of device {2} are missing before row {1}, its entry {3}: something was lost outside Treadwell; compare it with a backup");
+        case Code::rowUnreadable: return QT_TRANSLATE_NOOP("Phrase", "Row {1} cannot be read ({2}): the file is damaged from there on; compare it with a backup");
+        case Code::structureBroken: return QT_TRANSLATE_NOOP("Phrase", "Every entry is whole, but the file's structure is damaged ({1}): make a backup, and go on in it once it has been checked");
         case Code::entryOutOfOrder: return QT_TRANSLATE_NOOP("Phrase", "Entry {2} of device {1} does not follow the last one here: the entries between them, or the right copy of the file, are needed");
         // session
         case Code::seasonEmpty: return QT_TRANSLATE_NOOP("Phrase", "{1} holds no entry: start the season in a new file");
@@ -57,9 +63,13 @@ const char* phraseTemplate(Code code) {
         case Code::correctionChangesKind: return QT_TRANSLATE_NOOP("Phrase", "An entry of the kind {1} cannot be corrected by one of the kind {2}: take it back and enter the other");
         case Code::deviceRenewed: return QT_TRANSLATE_NOOP("Phrase", "{1} is an older copy: entries that this machine has written since are missing in it; look for the newer file. This machine goes on in it as a new device");
         case Code::entryUnreadable: return QT_TRANSLATE_NOOP("Phrase", "The content of entry {2} of device {1} cannot be read: it is kept and not counted; compare the file with a backup");
-        case Code::entryKeptAside: return QT_TRANSLATE_NOOP("Phrase", "Not recorded in the season: {2}. What was entered is kept in {1} and will be recorded when the season is opened again");
+        case Code::entryKeptAside: return QT_TRANSLATE_NOOP("Phrase", "Not recorded in the season: {2}. What was entered is kept in {1} and will be recorded as soon as the season can be written");
+        case Code::entryKeptInMemory: return QT_TRANSLATE_NOOP("Phrase", "Not recorded in the season: {1}. What was entered is kept in this program alone: leave it open until the season can be written");
         case Code::keptEntriesRecorded: return QT_TRANSLATE_NOOP("Phrase", "Entries that could not be recorded earlier are recorded now ({1}): look them through");
         case Code::keptEntriesUnreadable: return QT_TRANSLATE_NOOP("Phrase", "Entries that could not be recorded earlier wait in {1}, and line {2} cannot be read: mend the line, or move the file away and enter them anew");
+        case Code::clockBehind: return QT_TRANSLATE_NOOP("Phrase", "This machine's clock shows {1}, before the last entry at {2}: is the clock right? Set it before the next entry; what is recorded stays in its order");
+        case Code::clockMoved: return QT_TRANSLATE_NOOP("Phrase", "This machine's clock was moved by {1} while the season was open: is it right now? What is recorded stays in its order");
+        case Code::secondPlaceFailed: return QT_TRANSLATE_NOOP("Phrase", "The copy at the day's close could not be put into {1} ({2}): the season itself is recorded; check the place and make the copy again");
         // formats
         case Code::textIsUtf16: return QT_TRANSLATE_NOOP("Phrase", "The file is written in UTF-16: save it as text in UTF-8");
         case Code::encodingAmbiguous: return QT_TRANSLATE_NOOP("Phrase", "A character of this file is \"{1}\" in one encoding and \"{2}\" in another: say which it uses (encoding: windows1252 or latin9)");

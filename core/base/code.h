@@ -46,8 +46,14 @@ namespace treadwell {
     X(journalMediumReadOnly) \
     X(journalNeedsFolder) \
     X(journalReadOnly) \
+    X(journalOnNetwork) \
+    X(journalOpenedDamaged) \
+    X(journalBehind) \
     X(journalWriteFailed) \
-    X(chainBroken) \
+    X(entryAltered) \
+    X(entriesMissing) \
+    X(rowUnreadable) \
+    X(structureBroken) \
     X(entryOutOfOrder) \
     /* session */ \
     X(seasonEmpty) \
@@ -56,8 +62,12 @@ namespace treadwell {
     X(deviceRenewed) \
     X(entryUnreadable) \
     X(entryKeptAside) \
+    X(entryKeptInMemory) \
     X(keptEntriesRecorded) \
     X(keptEntriesUnreadable) \
+    X(clockBehind) \
+    X(clockMoved) \
+    X(secondPlaceFailed) \
     /* formats */ \
     X(textIsUtf16) \
     X(encodingAmbiguous) \

@@ -3,6 +3,7 @@
 #include <array>
 #include <charconv>
 #include <cstdio>
+#include <ctime>
 
 namespace treadwell {
 
@@ -122,6 +123,13 @@ std::optional<LocalDay> dayFromIso8601(std::string_view text) {
     const auto date = takeDay(text);
     if (!date || !text.empty()) return std::nullopt;
     return date;
+}
+
+std::chrono::microseconds SystemClock::elapsed() const {
+    timespec time{};
+    ::clock_gettime(CLOCK_BOOTTIME, &time);
+    return std::chrono::duration_cast<std::chrono::microseconds>(std::chrono::seconds{time.tv_sec} +
+                                                                 std::chrono::nanoseconds{time.tv_nsec});
 }
 
 Instant SystemClock::now() const {

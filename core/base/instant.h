@@ -43,11 +43,14 @@ class Clock {
   public:
     virtual ~Clock() = default;
     [[nodiscard]] virtual Instant now() const = 0;
+    /// Since some moment, sleep included; setting the clock does not change it.
+    [[nodiscard]] virtual std::chrono::microseconds elapsed() const { return now().time_since_epoch(); }
 };
 
 class SystemClock final : public Clock {
   public:
     [[nodiscard]] Instant now() const override;
+    [[nodiscard]] std::chrono::microseconds elapsed() const override;
 };
 
 }  // namespace treadwell

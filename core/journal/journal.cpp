@@ -1,16 +1,13 @@
 #include "core/journal/journal.h"
 
-#include "core/base/atomic_file.h"
+#include "core/journal/backup.h"
 #include "core/journal/open.h"
 #include "core/journal/row.h"
 #include "core/journal/schema.h"
 
-#include <SQLiteCpp/Backup.h>
 #include <SQLiteCpp/Transaction.h>
-#include <fcntl.h>
 #include <sqlite3.h>
 
-#include <cerrno>
 #include <system_error>
 
 namespace treadwell::journal {
@@ -19,70 +16,6 @@ namespace {
 
 using entries::DeviceId;
 using entries::StoredEntry;
-
-using Heads = std::map<DeviceId, Head>;
-
-/// Steps from device to device through the index, so that it costs the same in a season of any length.
-Heads headsOf(const SQLite::Database& database) {
-    SQLite::Statement next(database, "SELECT min(device) FROM entry WHERE device > ?");
-    SQLite::Statement last(
-        database, "SELECT device_seq, hash FROM entry WHERE device = ? ORDER BY device_seq DESC LIMIT 1");
-    Heads heads;
-    for (std::string device;;) {
-        next.bind(1, device.data(), static_cast<int>(device.size()));
-        next.executeStep();
-        if (next.getColumn(0).isNull()) return heads;
-        DeviceId id;
-        readBytes(next.getColumn(0), id.value.bytes);
-        device = next.getColumn(0).getString();
-        next.reset();
-        last.bind(1, device.data(), static_cast<int>(device.size()));
-        last.executeStep();
-        Head& head = heads[id];
-        head.sequence = last.getColumn(0).getInt64();
-        readBytes(last.getColumn(1), head.hash);
-        last.reset();
-    }
-}
-
-/// Whether `entry` follows the last of its device, which it then becomes.
-bool follows(Heads& heads, const StoredEntry& entry) {
-    Head& head = heads[entry.header.device];
-    const bool right = entry.header.deviceSequence == head.sequence + 1 &&
-                       entry.hash == entryHash(head.hash, entry.header, entry.payload);
-    head = {entry.header.deviceSequence, entry.hash};
-    return right;
-}
-
-Result<void> makeEmpty(const std::filesystem::path& path) {
-    const Descriptor file{::open(path.c_str(), O_RDWR | O_CREAT | O_EXCL | O_CLOEXEC, 0600)};
-    if (!file.isOpen()) {
-        return fail(Code::fileUnwritable, "file", path.string(), std::generic_category().message(errno));
-    }
-    return {};
-}
-
-/// Fills a file beside `path` and gives it its name when it is whole.
-Result<void> makeWhole(const std::filesystem::path& path,
-                       const std::function<Result<void>(const std::filesystem::path&)>& fill) {
-    if (auto free = nothingAt(path); !free) return free;
-    const std::filesystem::path beside = path.string() + ".new";
-    // What an interrupted attempt has left.
-    for (const char* suffix : {"", "-wal", "-shm", "-journal"}) {
-        std::error_code absent;
-        std::filesystem::remove(beside.string() + suffix, absent);
-    }
-    auto made = makeEmpty(beside);
-    if (!made) return made;
-    try {
-        made = fill(beside);
-    } catch (const SQLite::Exception& exception) {
-        made = fail(Code::fileUnwritable, "file", path.string(), std::string{exception.what()});
-    }
-    if (made) made = publishFile(beside, path);
-    if (!made) ::unlink(beside.c_str());
-    return made;
-}
 
 void keepEvidence(SQLite::Database& database, std::span<const entries::Evidence> evidence) {
     if (evidence.empty()) return;
@@ -114,7 +47,8 @@ Result<Rights> rightsTo(const std::filesystem::path& path, Access access, std::i
     auto taken = Lease::take(path, now);
     if (!taken) return tl::unexpected(taken.error());
     if (const auto* owner = std::get_if<LeaseOwner>(&*taken)) {
-        rights.readOnlyReason = {Code::journalHeld, {path.string(), owner->pid, owner->host, owner->since}};
+        rights.readOnlyReason = {Code::journalHeld,
+                                 {path.string(), owner->pid, owner->host, owner->since, owner->user}};
     } else {
         rights.lease = std::get<Lease>(std::move(*taken));
     }
@@ -123,21 +57,57 @@ Result<Rights> rightsTo(const std::filesystem::path& path, Access access, std::i
 
 }  // namespace
 
-Message ChainBreak::message() const {
-    return {Code::chainBroken, {device.value.text(), sequence}};
-}
-
 struct Journal::State {
     State(std::filesystem::path where, SQLite::Database opened)
-        : path(std::move(where)), database(std::move(opened)), heads(headsOf(database)) {}
+        : path(std::move(where)), medium(mediumOf(path)), database(std::move(opened)) {}
+    ~State() {
+        if (writable) keepTidy(database);
+    }
+    State(const State&) = delete;
+    State& operator=(const State&) = delete;
+
+    std::optional<BrokenPlace> scan(Heads& chains, std::int64_t& row,
+                                    const std::function<void(StoredEntry&&)>& take);
+    void leaveAlone(Message reason);
 
     std::filesystem::path path;
+    Medium medium;
     std::optional<Lease> lease;  // given back after the database has been closed
     SQLite::Database database;
-    std::optional<SQLite::Statement> insert;  // there while the file can be written
+    std::optional<SQLite::Statement> insert;  // from the first entry on that is appended
+    bool writable = false;
     std::optional<Message> readOnlyReason;
     Heads heads;
+    Heads chained;             ///< as far as it has been read
+    std::int64_t lastRow = 0;  ///< that has been read
 };
+
+std::optional<BrokenPlace> Journal::State::scan(Heads& chains, std::int64_t& row,
+                                                const std::function<void(StoredEntry&&)>& take) {
+    std::optional<BrokenPlace> broken;
+    std::error_code unknown;
+    // No row is shorter than its ids and its hash.
+    const auto farthest = row + static_cast<std::int64_t>(std::filesystem::file_size(path, unknown) / 100);
+    const auto unreadable =
+        readRows(database, row, unknown ? row : farthest, [&](std::int64_t at, StoredEntry&& entry) {
+            if (const auto fault = faultOf(chains, entry); fault && !broken) {
+                broken = BrokenPlace{*fault, at, entry.header.device, entry.header.deviceSequence, {}};
+            }
+            row = at;
+            take(std::move(entry));
+        });
+    if (unreadable && (!broken || unreadable->row <= broken->row)) {
+        broken = BrokenPlace{Fault::unreadable, unreadable->row, {}, 0, unreadable->reason};
+    }
+    if (broken) leaveAlone({Code::journalOpenedDamaged, {path.string()}});
+    return broken;
+}
+
+void Journal::State::leaveAlone(Message reason) {
+    insert.reset();
+    writable = false;
+    readOnlyReason = std::move(reason);
+}
 
 Journal::Journal(std::unique_ptr<State> state) : m_state(std::move(state)) {}
 Journal::Journal(Journal&&) noexcept = default;
@@ -146,8 +116,11 @@ Journal::~Journal() = default;
 
 Result<Journal> Journal::create(const std::filesystem::path& path, Instant now) {
     const auto made = makeWhole(path, [](const std::filesystem::path& beside) -> Result<void> {
-        SQLite::Database database = openForWriting(beside);
+        const Medium medium = mediumOf(beside);
+        SQLite::Database database = openForWriting(beside, medium);
+        prepareToWrite(database, medium);
         makeTables(database);
+        keepTidy(database);
         return {};
     });
     if (!made) return tl::unexpected(made.error());
@@ -160,26 +133,74 @@ Result<Journal> Journal::open(const std::filesystem::path& given, Access access,
     const std::filesystem::path& path = unresolved ? given : resolved;
     const auto version = layoutVersionOf(path);
     if (!version) return tl::unexpected(version.error());
+    if (*version < 1) return fail(Code::journalForeign, "file", path.string());
 
     auto rights = rightsTo(path, access, *version, now);
     if (!rights) return tl::unexpected(rights.error());
+    auto opened = openSound(path, *version, std::move(rights->lease));
+    if (!opened && opened.error().code() == Code::journalDamaged) return openBroken(path, opened.error());
+    if (opened && !opened->isWritable() && rights->readOnlyReason) {
+        opened->m_state->readOnlyReason = std::move(rights->readOnlyReason);
+    }
+    return opened;
+}
+
+Result<Journal> Journal::openSound(const std::filesystem::path& path, std::int64_t version,
+                                   std::optional<Lease> lease) {
+    const Medium medium = mediumOf(path);
     try {
-        auto database = rights->lease ? Result<SQLite::Database>{openForWriting(path)} : openForReading(path);
+        auto database =
+            lease ? Result<SQLite::Database>{openForWriting(path, medium)} : openForReading(path, medium);
         if (!database) return tl::unexpected(database.error());
         if (!hasOurColumns(*database)) {
-            if (*version > kLayoutVersion) {
-                return fail(Code::journalTooNew, "file", path.string(), *version, kLayoutVersion);
+            if (version > kLayoutVersion) {
+                return fail(Code::journalTooNew, "file", path.string(), version, kLayoutVersion);
             }
             return fail(Code::journalForeign, "file", path.string());
         }
         auto state = std::make_unique<State>(path, std::move(*database));
-        if (rights->lease) state->insert.emplace(state->database, kInsertRow);
-        state->lease = std::move(rights->lease);
-        state->readOnlyReason = std::move(rights->readOnlyReason);
-        return Journal{std::move(state)};
+        state->heads = headsOf(state->database);
+        state->writable = lease.has_value();
+        state->lease = std::move(lease);
+        Journal journal{std::move(state)};
+        if (journal.isWritable()) {
+            if (const auto done = journal.bringUpToDate(); !done) return tl::unexpected(done.error());
+        }
+        return journal;
     } catch (const SQLite::Exception& exception) {
+        const int code = exception.getErrorCode();
+        if (code == SQLITE_BUSY || code == SQLITE_CANTOPEN || code == SQLITE_PERM) {
+            return fail(Code::fileUnreadable, "file", path.string(), std::string{exception.what()});
+        }
         return damaged(path, exception);
     }
+}
+
+/// With all that can be read of it, and nothing that would change it.
+Result<Journal> Journal::openBroken(const std::filesystem::path& path, const Error& error) {
+    try {
+        auto state = std::make_unique<State>(path, openDamaged(path));
+        if (!hasOurColumns(state->database)) return Unexpected{error};
+        state->leaveAlone({Code::journalOpenedDamaged, {path.string()}});
+        return Journal{std::move(state)};
+    } catch (const SQLite::Exception&) {
+        return Unexpected{error};
+    }
+}
+
+/// Migrates an older layout, once the file is known to be whole and a copy of it is kept.
+Result<void> Journal::bringUpToDate() {
+    State& state = *m_state;
+    const auto version = layoutVersionIn(state.database);
+    if (version >= kLayoutVersion || verify()) return {};
+    const std::filesystem::path aside = state.path.string() + ".v" + std::to_string(version);
+    std::error_code unknown;
+    if (!std::filesystem::exists(aside, unknown)) {
+        if (auto kept = copyTo(state.database, aside); !kept) return kept;
+    }
+    prepareToWrite(state.database, state.medium);
+    migrate(state.database);
+    return {};
 }
 
 const std::filesystem::path& Journal::path() const noexcept {
@@ -187,7 +208,7 @@ const std::filesystem::path& Journal::path() const noexcept {
 }
 
 bool Journal::isWritable() const noexcept {
-    return m_state->insert.has_value();
+    return m_state->writable;
 }
 
 const std::optional<Message>& Journal::readOnlyReason() const noexcept {
@@ -201,19 +222,26 @@ const Heads& Journal::heads() const noexcept {
 Result<void> Journal::append(std::span<const StoredEntry> entries,
                              std::span<const entries::Evidence> evidence) {
     State& state = *m_state;
-    if (!state.insert) {
+    if (!state.writable) {
         const bool failed = state.readOnlyReason && state.readOnlyReason->code == Code::journalWriteFailed;
         if (failed) return Unexpected{Error{*state.readOnlyReason, "entry", {}}};
         return fail(Code::journalReadOnly, "file", state.path.string());
     }
     Heads heads = state.heads;
     for (const StoredEntry& entry : entries) {
-        if (!follows(heads, entry)) {
+        if (faultOf(heads, entry)) {
             return fail(Code::entryOutOfOrder, "entry", entry.header.device.value.text(),
                         entry.header.deviceSequence);
         }
     }
     try {
+        if (!isInPlace(state.database)) {
+            throw SQLite::Exception("it is no longer where it was opened", SQLITE_IOERR);
+        }
+        if (!state.insert) {
+            prepareToWrite(state.database, state.medium);
+            state.insert.emplace(state.database, kInsertRow);
+        }
         SQLite::Transaction transaction(state.database, SQLite::TransactionBehavior::IMMEDIATE);
         for (const StoredEntry& entry : entries) {
             state.insert->tryReset();
@@ -226,42 +254,58 @@ Result<void> Journal::append(std::span<const StoredEntry> entries,
     } catch (const SQLite::Exception& exception) {
         const Message message{Code::journalWriteFailed, {state.path.string(), std::string{exception.what()}}};
         const int code = exception.getErrorCode();
-        state.insert->tryReset();
+        if (state.insert) state.insert->tryReset();
         // After a disk's failure what it says of later writes cannot be relied on: better to stop.
-        if (code == SQLITE_IOERR || code == SQLITE_CORRUPT) {
-            state.insert.reset();
-            state.readOnlyReason = message;
-        }
+        if (code == SQLITE_IOERR || code == SQLITE_CORRUPT) state.leaveAlone(message);
         return Unexpected{Error{message, "entry", {}}};
     }
     state.heads = std::move(heads);
     return {};
 }
 
-Result<std::optional<ChainBreak>> Journal::read(const std::function<void(StoredEntry&&)>& take) const {
-    Heads heads;
-    std::optional<ChainBreak> broken;
-    try {
-        readRows(m_state->database, [&](StoredEntry&& entry) {
-            if (!follows(heads, entry) && !broken) {
-                broken = ChainBreak{entry.header.device, entry.header.deviceSequence};
-            }
-            take(std::move(entry));
-        });
-    } catch (const SQLite::Exception& exception) {
-        return damaged(m_state->path, exception);
+Result<void> Journal::reopen(Instant now) {
+    State& old = *m_state;
+    old.insert.reset();
+    old.database = SQLite::Database(":memory:");  // lets go of the file, so that a stick can be put back
+    old.lease.reset();
+    auto opened = open(old.path, Access::write, now);
+    if (!opened) return tl::unexpected(opened.error());
+    if (!opened->isWritable()) return Unexpected{Error{*opened->readOnlyReason(), "file", {}}};
+    for (const auto& [device, head] : old.heads) {
+        if (opened->hashAt(device, head.sequence) != head.hash) {
+            return fail(Code::journalBehind, "file", old.path.string());
+        }
     }
+    *this = std::move(*opened);
+    return {};
+}
+
+std::optional<BrokenPlace> Journal::read(const std::function<void(StoredEntry&&)>& take) {
+    m_state->chained.clear();
+    m_state->lastRow = 0;
+    return readNew(take);
+}
+
+std::optional<BrokenPlace> Journal::readNew(const std::function<void(StoredEntry&&)>& take) {
+    const auto broken = m_state->scan(m_state->chained, m_state->lastRow, take);
+    if (!m_state->writable) m_state->heads = m_state->chained;
     return broken;
 }
 
-Result<void> Journal::quickCheck() const {
+std::optional<BrokenPlace> Journal::verify() {
+    State& state = *m_state;
+    Heads chains;
+    std::int64_t row = 0;
+    if (auto broken = state.scan(chains, row, [](StoredEntry&&) {})) return broken;
+    std::string found;
     try {
-        const std::string found = m_state->database.execAndGet("PRAGMA quick_check(1)").getString();
-        if (found != "ok") return fail(Code::journalDamaged, "file", m_state->path.string(), found);
+        found = state.database.execAndGet("PRAGMA integrity_check(1)").getString();
     } catch (const SQLite::Exception& exception) {
-        return damaged(m_state->path, exception);
+        found = exception.what();
     }
-    return {};
+    if (found == "ok") return std::nullopt;
+    state.leaveAlone({Code::journalOpenedDamaged, {state.path.string()}});
+    return BrokenPlace{Fault::structure, 0, {}, 0, found};
 }
 
 Result<std::optional<Hash>> Journal::hashAt(DeviceId device, std::int64_t sequence) const {
@@ -291,28 +335,7 @@ Result<std::optional<std::string>> Journal::evidence(const Hash& hash) const {
 }
 
 Result<void> Journal::backupTo(const std::filesystem::path& copy) const {
-    return makeWhole(copy, [this](const std::filesystem::path& beside) -> Result<void> {
-        {
-            SQLite::Database target(beside.string(), SQLite::OPEN_READWRITE);
-            SQLite::Backup(target, m_state->database).executeStep();
-        }
-        SQLite::Database made(beside.string(), SQLite::OPEN_READWRITE);
-        const std::string found = made.execAndGet("PRAGMA integrity_check(1)").getString();
-        if (found != "ok") return fail(Code::journalDamaged, "file", beside.string(), found);
-        if (headsOf(made) != headsOf(m_state->database)) {
-            return fail(Code::journalDamaged, "file", beside.string(), std::string{"entries are missing"});
-        }
-        return {};
-    });
-}
-
-Hash headHash(const Heads& heads) {
-    Sha256 hasher;
-    hasher.add("treadwell heads 1");
-    for (const auto& [device, head] : heads) {
-        hasher.add(device.value.bytes).add(head.sequence).add(head.hash);
-    }
-    return hasher.finish();
+    return copyTo(m_state->database, copy);
 }
 
 }  // namespace treadwell::journal

@@ -2,11 +2,11 @@
 
 #include "core/entries/entry.h"
 #include "core/entries/evidence.h"
+#include "core/journal/chain.h"
 #include "core/journal/lease.h"
 
 #include <filesystem>
 #include <functional>
-#include <map>
 #include <memory>
 #include <optional>
 #include <span>
@@ -14,23 +14,6 @@
 namespace treadwell::journal {
 
 enum class Access : std::uint8_t { write, read };
-
-/// The last entry of a device.
-struct Head {
-    std::int64_t sequence = 0;
-    Hash hash{};
-
-    friend bool operator==(const Head&, const Head&) = default;
-};
-
-/// The first entry that does not follow from those before it: it, or one before it, is not as it was written.
-struct ChainBreak {
-    entries::DeviceId device;
-    std::int64_t sequence = 0;
-
-    [[nodiscard]] Message message() const;
-    friend bool operator==(const ChainBreak&, const ChainBreak&) = default;
-};
 
 /// A season's file: entries that are only ever added, each durable before append() returns. One process
 /// writes; others read. Not thread-safe: one thread owns it.
@@ -40,8 +23,11 @@ class Journal {
     /// fileUnwritable, journalHeld.
     [[nodiscard]] static Result<Journal> create(const std::filesystem::path& path, Instant now);
 
-    /// Opens for reading alone where writing was asked for and cannot be; `readOnlyReason` then says why.
-    /// Errors: fileUnreadable, journalForeign, journalDamaged, journalTooNew, journalNeedsFolder.
+    /// Opens for reading alone where writing was asked for and cannot be, and where the file is damaged;
+    /// `readOnlyReason` then says why. An older layout is brought to this one when it is opened for writing;
+    /// a copy of the old file stays beside it under its name and `.v1`. Errors: fileUnreadable,
+    /// journalForeign, journalDamaged where no entry can be found in it, journalTooNew, journalNeedsFolder,
+    /// journalOnNetwork, fileUnwritable.
     [[nodiscard]] static Result<Journal> open(const std::filesystem::path& path, Access access, Instant now);
 
     Journal(Journal&&) noexcept;
@@ -51,7 +37,7 @@ class Journal {
     [[nodiscard]] const std::filesystem::path& path() const noexcept;
     [[nodiscard]] bool isWritable() const noexcept;
     /// Why it cannot be written although that was asked for: journalHeld, journalNewer,
-    /// journalMediumReadOnly, or journalWriteFailed after a disk's failure.
+    /// journalMediumReadOnly, journalOpenedDamaged, or journalWriteFailed after a disk's failure.
     [[nodiscard]] const std::optional<Message>& readOnlyReason() const noexcept;
 
     /// All of them or none, on the disk before this returns. Each must follow the last of its device by
@@ -60,16 +46,22 @@ class Journal {
     [[nodiscard]] Result<void> append(std::span<const entries::StoredEntry> entries,
                                       std::span<const entries::Evidence> evidence = {});
 
-    /// Hands over every entry in the order of arrival and holds each to its device's chain; gives the first
-    /// break, if any. Error: journalDamaged.
-    [[nodiscard]] Result<std::optional<ChainBreak>> read(
-        const std::function<void(entries::StoredEntry&&)>& take) const;
+    /// Lets go of the file after a disk's failure and opens it anew, for writing. Errors: those of open(),
+    /// why it cannot be written, and journalBehind where entries are missing that had been appended or read.
+    [[nodiscard]] Result<void> reopen(Instant now);
 
-    /// SQLite's own look at the structure of the file. Error: journalDamaged.
-    [[nodiscard]] Result<void> quickCheck() const;
+    /// Hands over every entry that can be read, in the order of arrival, and holds each to its device's
+    /// chain; gives the first broken place, if any. A file that has one is left as it is from then on.
+    std::optional<BrokenPlace> read(const std::function<void(entries::StoredEntry&&)>& take);
+
+    /// The same for what has been committed since the last read().
+    std::optional<BrokenPlace> readNew(const std::function<void(entries::StoredEntry&&)>& take);
+
+    /// Looks at the whole file, chains and structure; gives the first broken place, if any.
+    [[nodiscard]] std::optional<BrokenPlace> verify();
 
     /// The last entry of every device.
-    [[nodiscard]] const std::map<entries::DeviceId, Head>& heads() const noexcept;
+    [[nodiscard]] const Heads& heads() const noexcept;
 
     /// The hash of one entry; none where there is no such entry. Error: journalDamaged.
     [[nodiscard]] Result<std::optional<Hash>> hashAt(entries::DeviceId device, std::int64_t sequence) const;
@@ -85,11 +77,12 @@ class Journal {
     struct State;
     explicit Journal(std::unique_ptr<State> state);
 
+    static Result<Journal> openSound(const std::filesystem::path& path, std::int64_t version,
+                                     std::optional<Lease> lease);
+    [[nodiscard]] Result<void> bringUpToDate();
+    static Result<Journal> openBroken(const std::filesystem::path& path, const Error& error);
+
     std::unique_ptr<State> m_state;
 };
-
-/// What a printed sheet carries so that it can be held against the file: SHA-256 over the sorted
-/// (device, sequence, hash) of each device's last entry, which stands for its whole chain.
-[[nodiscard]] Hash headHash(const std::map<entries::DeviceId, Head>& heads);
 
 }  // namespace treadwell::journal

@@ -3,6 +3,7 @@
 #include "core/base/number_text.h"
 
 #include <fcntl.h>
+#include <pwd.h>
 #include <sys/file.h>
 
 #include <algorithm>
@@ -14,12 +15,20 @@ namespace treadwell::journal {
 
 namespace {
 
-// Three lines: process, host, microseconds.
+std::string userName() {
+    std::array<char, 1024> room{};
+    passwd entry{};
+    passwd* found = nullptr;
+    ::getpwuid_r(::geteuid(), &entry, room.data(), room.size(), &found);
+    return found == nullptr ? std::to_string(::geteuid()) : found->pw_name;
+}
+
+// Four lines: process, host, microseconds, user.
 std::string ownText(Instant now) {
     std::array<char, 256> host{};
     ::gethostname(host.data(), host.size() - 1);
     return std::to_string(::getpid()) + '\n' + host.data() + '\n' + std::to_string(toMicroseconds(now)) +
-           '\n';
+           '\n' + userName() + '\n';
 }
 
 /// What can be read of it: an owner that was killed while it wrote its name is still the owner.
@@ -34,6 +43,7 @@ LeaseOwner ownerFrom(std::string_view text) {
     owner.pid = integerFromText(line()).value_or(0);
     owner.host = line();
     owner.since = instantFromMicroseconds(integerFromText(line()).value_or(0));
+    owner.user = line();
     return owner;
 }
 

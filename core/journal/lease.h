@@ -15,6 +15,7 @@ struct LeaseOwner {
     std::int64_t pid = 0;
     std::string host;
     Instant since;
+    std::string user;
 
     friend bool operator==(const LeaseOwner&, const LeaseOwner&) = default;
 };

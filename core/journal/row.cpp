@@ -29,22 +29,25 @@ class RowReader {
     template <std::size_t size>
     void bytes(std::array<std::uint8_t, size>& target) {
         const auto* begin = static_cast<const std::uint8_t*>(sqlite3_column_blob(m_statement, m_column));
-        if (sqlite3_column_bytes(m_statement, m_column) != static_cast<int>(size)) {
-            throw SQLite::Exception("column " + std::to_string(m_column) + " of row " +
-                                    std::to_string(sqlite3_column_int64(m_statement, 0)) +
-                                    " has the wrong size");
+        if (sqlite3_column_bytes(m_statement, m_column) == static_cast<int>(size)) {
+            std::copy_n(begin, size, target.begin());
+        } else {
+            m_whole = false;
         }
-        std::copy_n(begin, size, target.begin());
         ++m_column;
     }
     [[nodiscard]] bool isNull() const { return sqlite3_column_type(m_statement, m_column) == SQLITE_NULL; }
 
+    /// Whether every column read so far had its size.
+    [[nodiscard]] bool isWhole() const { return m_whole; }
+
   private:
     sqlite3_stmt* m_statement;
+    bool m_whole = true;
     int m_column = 1;  // after seq
 };
 
-void readInto(entries::StoredEntry& entry, sqlite3_stmt* statement) {
+bool readInto(entries::StoredEntry& entry, sqlite3_stmt* statement) {
     RowReader row{statement};
     entries::Header& header = entry.header;
     row.bytes(header.id.value.bytes);
@@ -65,10 +68,7 @@ void readInto(entries::StoredEntry& entry, sqlite3_stmt* statement) {
     }
     row.text(entry.payload);
     row.bytes(entry.hash);
-}
-
-void check(SQLite::Database& database, int code) {
-    if (code != SQLITE_OK) throw SQLite::Exception(database.getHandle(), code);
+    return row.isWhole();
 }
 
 }  // namespace
@@ -99,22 +99,47 @@ void bindRow(SQLite::Statement& insert, const entries::StoredEntry& entry) {
     bytes(entry.hash);
 }
 
-void readRows(SQLite::Database& database, const std::function<void(entries::StoredEntry&&)>& take) {
+std::optional<UnreadableRow> readRows(
+    SQLite::Database& database, std::int64_t after, std::int64_t farthest,
+    const std::function<void(std::int64_t row, entries::StoredEntry&&)>& take) {
+    std::optional<UnreadableRow> first;
+    const auto note = [&](std::int64_t row, const char* reason) {
+        if (!first) first = {row, reason};
+    };
     sqlite3_stmt* prepared = nullptr;
-    check(database,
-          sqlite3_prepare_v2(database.getHandle(),
-                             "SELECT seq, id, device, device_seq, lamport, author, kind, kind_version,"
-                             " happened_us, recorded_us, utc_offset_min, target, payload, hash"
-                             " FROM entry ORDER BY seq",
-                             -1, &prepared, nullptr));
+    const int ready =
+        sqlite3_prepare_v2(database.getHandle(),
+                           "SELECT seq, id, device, device_seq, lamport, author, kind, kind_version,"
+                           " happened_us, recorded_us, utc_offset_min, target, payload, hash"
+                           " FROM entry WHERE seq > ? ORDER BY seq",
+                           -1, &prepared, nullptr);
     const std::unique_ptr<sqlite3_stmt, Finalize> statement{prepared};
+    if (ready != SQLITE_OK) return UnreadableRow{after + 1, sqlite3_errstr(ready)};
+
     entries::StoredEntry entry;  // its strings keep their room from row to row
-    int code = sqlite3_step(prepared);
-    for (; code == SQLITE_ROW; code = sqlite3_step(prepared)) {
-        readInto(entry, prepared);
-        take(std::move(entry));
+    for (std::int64_t last = after;; ++last) {
+        sqlite3_reset(prepared);
+        sqlite3_bind_int64(prepared, 1, last);
+        int code = sqlite3_step(prepared);
+        for (; code == SQLITE_ROW; code = sqlite3_step(prepared)) {
+            const std::int64_t row = sqlite3_column_int64(prepared, 0);
+            if (row <= last) {
+                code = SQLITE_CORRUPT;
+                break;
+            }
+            last = row;
+            if (readInto(entry, prepared)) {
+                take(row, std::move(entry));
+            } else {
+                note(row, "a column has the wrong size");
+            }
+        }
+        if (code == SQLITE_DONE) return first;
+        note(last + 1, sqlite3_errstr(code));
+        // Beyond a damaged page others may be whole: on from the next row number, until one can be read.
+        const bool isDamage = (code & 0xff) == SQLITE_CORRUPT || (code & 0xff) == SQLITE_IOERR;
+        if (!isDamage || last >= farthest) return first;
     }
-    if (code != SQLITE_DONE) check(database, code);
 }
 
 }  // namespace treadwell::journal

@@ -8,6 +8,8 @@
 #include <algorithm>
 #include <array>
 #include <functional>
+#include <optional>
+#include <string>
 
 namespace treadwell::journal {
 
@@ -19,8 +21,16 @@ constexpr const char* kInsertRow =
 /// The row refers to `entry` until it has been executed.
 void bindRow(SQLite::Statement& insert, const entries::StoredEntry& entry);
 
-/// Every entry in order of seq. SQLite::Exception where a row cannot be read.
-void readRows(SQLite::Database& database, const std::function<void(entries::StoredEntry&&)>& take);
+struct UnreadableRow {
+    std::int64_t row;
+    std::string reason;
+};
+
+/// Every entry that can be read after row `after`, in order of seq; gives the first row that cannot. Looks
+/// for rows up to `farthest` where some before cannot be read.
+std::optional<UnreadableRow> readRows(
+    SQLite::Database& database, std::int64_t after, std::int64_t farthest,
+    const std::function<void(std::int64_t row, entries::StoredEntry&&)>& take);
 
 /// A column of exactly as many bytes as `bytes` holds; SQLite::Exception otherwise.
 template <std::size_t size>

@@ -1,5 +1,6 @@
 #include "core/journal/schema.h"
 
+#include <SQLiteCpp/Column.h>
 #include <SQLiteCpp/Statement.h>
 #include <SQLiteCpp/Transaction.h>
 
@@ -40,6 +41,23 @@ CREATE TABLE person(id BLOB NOT NULL PRIMARY KEY CHECK (length(id) = 16), name T
 CREATE TABLE evidence(hash BLOB NOT NULL PRIMARY KEY CHECK (length(hash) = 32), content BLOB NOT NULL) STRICT;
 )sql";
 
+// Without it INSERT OR REPLACE deletes a row past entry_never_goes wherever a program leaves
+// recursive_triggers off, which is SQLite's default.
+constexpr const char* kNeverReplaced = R"sql(
+CREATE TRIGGER entry_never_replaced BEFORE INSERT ON entry
+WHEN EXISTS (SELECT 1 FROM entry WHERE seq = NEW.seq)
+  OR EXISTS (SELECT 1 FROM entry WHERE id = NEW.id)
+  OR EXISTS (SELECT 1 FROM entry WHERE device = NEW.device AND device_seq = NEW.device_seq)
+BEGIN SELECT RAISE(ABORT, 'entries are never replaced'); END;
+)sql";
+
+/// What leads from version i + 1 to i + 2.
+constexpr std::array<const char*, kLayoutVersion - 1> kSteps{kNeverReplaced};
+
+void setVersion(SQLite::Database& database, std::int64_t version) {
+    database.exec("PRAGMA user_version = " + std::to_string(version));
+}
+
 constexpr std::array<std::pair<std::string_view, std::string_view>, 14> kColumns{{
     {"seq", "INTEGER"},
     {"id", "BLOB"},
@@ -62,8 +80,22 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 14> kColumns
 void makeTables(SQLite::Database& database) {
     SQLite::Transaction transaction(database);
     database.exec(kTables);
+    for (const char* step : kSteps) database.exec(step);
     database.exec("PRAGMA application_id = " + std::to_string(kApplicationId));
-    database.exec("PRAGMA user_version = " + std::to_string(kLayoutVersion));
+    setVersion(database, kLayoutVersion);
+    transaction.commit();
+}
+
+std::int64_t layoutVersionIn(SQLite::Database& database) {
+    return database.execAndGet("PRAGMA user_version").getInt64();
+}
+
+void migrate(SQLite::Database& database) {
+    SQLite::Transaction transaction(database, SQLite::TransactionBehavior::IMMEDIATE);
+    for (auto version = layoutVersionIn(database); version < kLayoutVersion; ++version) {
+        database.exec(kSteps.at(static_cast<std::size_t>(version - 1)));
+        setVersion(database, version + 1);
+    }
     transaction.commit();
 }
 

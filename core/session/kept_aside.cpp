@@ -2,6 +2,7 @@
 
 #include "core/base/atomic_file.h"
 #include "core/base/descriptor.h"
+#include "core/base/hex.h"
 #include "core/entries/payload.h"
 
 #include <fcntl.h>
@@ -40,36 +41,64 @@ std::string lineOf(const StoredEntry& entry) {
     return writer.text() + '\n';
 }
 
-Result<StoredEntry> entryOf(std::string_view text) {
+constexpr const char* kContent = "content_hex";  // raw bytes of any encoding
+constexpr const char* kHash = "hash";
+
+std::string lineOf(const entries::Evidence& evidence) {
+    entries::PayloadWriter writer;
+    const auto* bytes = reinterpret_cast<const std::uint8_t*>(evidence.content.data());
+    writer(kContent, toHex({bytes, evidence.content.size()}));
+    writer(kHash, evidence.hash);
+    return writer.text() + '\n';
+}
+
+Result<void> takeEvidence(const entries::PayloadValue& line, Kept& kept) {
+    entries::Evidence evidence;
+    std::string content;
+    entries::PayloadReader reader{line};
+    reader(kContent, content);
+    reader(kHash, evidence.hash);
+    if (auto read = reader.result(); !read) return read;
+    std::vector<std::uint8_t> bytes(content.size() / 2);
+    if (!fromHex(content, bytes)) return fail(Code::payloadFieldWrong, kContent);
+    evidence.content.assign(bytes.begin(), bytes.end());
+    kept.evidence.push_back(std::move(evidence));
+    return {};
+}
+
+Result<void> takeLine(std::string_view text, Kept& kept) {
     entries::PayloadDocument document;
     const auto object = document.read(text);
     if (!object) return tl::unexpected(object.error());
+    if ((*object)->find(kContent) != nullptr) return takeEvidence(**object, kept);
     StoredEntry entry;
     Line<StoredEntry> line{entry};
     entries::PayloadReader reader{**object};
     line.fields(reader, line);
-    if (const auto read = reader.result(); !read) return tl::unexpected(read.error());
-    return entry;
+    if (auto read = reader.result(); !read) return read;
+    kept.entries.push_back(std::move(entry));
+    return {};
 }
 
 }  // namespace
 
-Result<void> keepAside(const std::filesystem::path& file, std::span<const StoredEntry> entries) {
+Result<void> keepAside(const std::filesystem::path& file, const Kept& kept) {
     std::string lines;
-    for (const StoredEntry& entry : entries) lines += lineOf(entry);
-    const Descriptor kept{::open(file.c_str(), O_WRONLY | O_CREAT | O_APPEND | O_CLOEXEC, 0600)};
-    if (!kept.isOpen() ||
-        ::write(kept.get(), lines.data(), lines.size()) != static_cast<ssize_t>(lines.size()) ||
-        ::fsync(kept.get()) != 0) {
+    for (const entries::Evidence& evidence : kept.evidence) lines += lineOf(evidence);
+    for (const StoredEntry& entry : kept.entries) lines += lineOf(entry);
+    const Descriptor out{::open(file.c_str(), O_WRONLY | O_CREAT | O_APPEND | O_CLOEXEC, 0600)};
+    if (!out.isOpen() ||
+        ::write(out.get(), lines.data(), lines.size()) != static_cast<ssize_t>(lines.size()) ||
+        ::fsync(out.get()) != 0) {
         return fail(Code::fileUnwritable, "file", file.string(), std::generic_category().message(errno));
     }
     return syncFolderOf(file);
 }
 
-Result<std::vector<StoredEntry>> keptIn(const std::filesystem::path& file) {
-    std::vector<StoredEntry> entries;
+Result<Kept> keptIn(const std::filesystem::path& file) {
+    Kept kept;
     std::error_code unknown;
-    if (!std::filesystem::exists(file, unknown)) return entries;
+    if (!std::filesystem::exists(file, unknown)) return kept;
     const auto content = readFile(file);
     if (!content) return tl::unexpected(content.error());
     std::int64_t number = 0;
@@ -77,14 +106,12 @@ Result<std::vector<StoredEntry>> keptIn(const std::filesystem::path& file) {
         const std::string_view line = rest.substr(0, rest.find('\n'));
         rest.remove_prefix(std::min(line.size() + 1, rest.size()));
         ++number;
-        auto entry = entryOf(line);
-        if (!entry) {
-            entry.error().place = {file.string(), number, 0};
-            return tl::unexpected(entry.error());
+        if (auto taken = takeLine(line, kept); !taken) {
+            taken.error().place = {file.string(), number, 0};
+            return tl::unexpected(taken.error());
         }
-        entries.push_back(std::move(*entry));
     }
-    return entries;
+    return kept;
 }
 
 }  // namespace treadwell::session

@@ -41,15 +41,16 @@ class Session {
     [[nodiscard]] bool isWritable() const noexcept;
     [[nodiscard]] const std::optional<Message>& readOnlyReason() const noexcept;
 
-    /// What was found at opening and must be told: chainBroken, entryUnreadable, deviceRenewed,
-    /// keptEntriesRecorded.
+    /// What must be told: of the file at opening (a broken place, entryUnreadable, deviceRenewed,
+    /// keptEntriesRecorded, keptEntriesUnreadable), and secondPlaceFailed after a day's close.
     [[nodiscard]] const std::vector<Message>& cautions() const noexcept;
 
     /// The season as committed. It never changes; a later entry makes another.
     [[nodiscard]] std::shared_ptr<const season::Season> snapshot() const;
 
-    /// Errors: those of accepted(), journalReadOnly, and entryKeptAside or journalWriteFailed where the disk
-    /// fails.
+    /// Where the disk fails the entry is kept in memory and in a file of the state folder, and is recorded
+    /// once, in its order, as soon as a later call finds the disk well again. Errors: those of accepted(),
+    /// journalReadOnly, entryKeptAside, or entryKeptInMemory where that file cannot be written either.
     [[nodiscard]] Result<entries::Header> propose(entries::Body body, Instant happened,
                                                   entries::PersonId author,
                                                   std::optional<entries::EntryId> target = {});
@@ -73,8 +74,23 @@ class Session {
     /// What a printed sheet carries so that it can be held against the file.
     [[nodiscard]] Hash head() const;
 
-    /// Error: journalDamaged.
-    [[nodiscard]] Result<void> quickCheck() const;
+    /// Looks at the whole file; gives the first broken place.
+    [[nodiscard]] std::optional<Message> check();
+
+    /// Takes in what another program has committed since; for a session that reads.
+    void refresh();
+
+    /// Tries to record what was kept; gives how many entries were. Errors: why it still cannot be.
+    [[nodiscard]] Result<std::int64_t> resume();
+    /// How many entries are kept and not recorded.
+    [[nodiscard]] std::int64_t unsaved() const noexcept;
+
+    /// What must be asked about the machine's clock: clockBehind, clockMoved.
+    [[nodiscard]] std::optional<Message> clockQuestion() const;
+
+    /// See session::backUpInto.
+    [[nodiscard]] Result<std::filesystem::path> backUpInto(const std::filesystem::path& folder,
+                                                           int keep) const;
 
     /// A checked copy under a new name. Errors: journalExists, fileUnwritable, journalDamaged.
     [[nodiscard]] Result<void> backupTo(const std::filesystem::path& copy) const;

@@ -32,6 +32,10 @@
         <translation>Nada do que foi registrado está onde esta amostra foi tirada: confira a posição e as cargas</translation>
     </message>
     <message>
+        <source>Not recorded in the season: {1}. What was entered is kept in this program alone: leave it open until the season can be written</source>
+        <translation>Não gravado na safra: {1}. O que foi registrado está guardado só neste programa: deixe-o aberto até que a safra possa ser escrita</translation>
+    </message>
+    <message>
         <source>Entries that could not be recorded earlier wait in {1}, and line {2} cannot be read: mend the line, or move the file away and enter them anew</source>
         <translation>Registros que não puderam ser gravados antes esperam em {1}, e a linha {2} não pode ser lida: conserte a linha, ou mova o arquivo e registre-os de novo</translation>
     </message>
@@ -56,8 +60,8 @@
         <translation>O conteúdo da entrada {2} do aparelho {1} não pode ser lido: ela é guardada e não entra na conta; compare o arquivo com uma cópia de segurança</translation>
     </message>
     <message>
-        <source>Not recorded in the season: {2}. What was entered is kept in {1} and will be recorded when the season is opened again</source>
-        <translation>Não foi registrado na safra: {2}. O que foi digitado está guardado em {1} e será registrado quando a safra for aberta de novo</translation>
+        <source>Not recorded in the season: {2}. What was entered is kept in {1} and will be recorded as soon as the season can be written</source>
+        <translation>Não gravado na safra: {2}. O que foi registrado está guardado em {1} e será gravado assim que a safra puder ser escrita</translation>
     </message>
     <message>
         <source>Entries that could not be recorded earlier are recorded now ({1}): look them through</source>
@@ -84,8 +88,8 @@
         <translation>{1} tem o formato {2} e esta versão conhece até o {3}: abra-o com uma versão mais nova do Treadwell</translation>
     </message>
     <message>
-        <source>Process {2} on {3} has been writing {1} since {4}: open for reading only; close it there to write here</source>
-        <translation>O processo {2} em {3} está gravando {1} desde {4}: aberto somente para leitura; feche-o lá para gravar aqui</translation>
+        <source>{5} (process {2} on {3}) has been writing {1} since {4}: open for reading only; close it there to write here</source>
+        <translation>{5} (processo {2} em {3}) grava {1} desde {4}: aberto só para leitura; feche lá para gravar aqui</translation>
     </message>
     <message>
         <source>{1} or its folder cannot be written: open for reading only; copy it to this machine to write</source>
@@ -104,8 +108,44 @@
         <translation>O registro não foi gravado: {1} não pode ser escrito ({2}); confira o disco e o espaço livre</translation>
     </message>
     <message>
-        <source>The record does not hold together from entry {2} of device {1} on: something was changed or lost outside Treadwell; compare it with a backup</source>
-        <translation>O registro não se sustenta a partir da entrada {2} do aparelho {1}: algo foi alterado ou perdido fora do Treadwell; compare com uma cópia de segurança</translation>
+        <source>Entries of {1} still lie in the file beside it that ends in -wal, on a network drive: open it once for writing, or copy both together into a folder of this machine</source>
+        <translation>Registros de {1} ainda estão no arquivo ao lado que termina em -wal, em uma unidade de rede: abra-o uma vez para gravar, ou copie os dois juntos para uma pasta desta máquina</translation>
+    </message>
+    <message>
+        <source>{1} is damaged: open for reading only, with all that can be read, and left as it is; check it, and go on in a restored backup</source>
+        <translation>{1} está danificado: aberto só para leitura, com tudo o que pode ser lido, e deixado como está; verifique-o e continue em uma cópia de segurança restaurada</translation>
+    </message>
+    <message>
+        <source>{1} is not the file that was open before: entries that were recorded are missing in it; put the right file back</source>
+        <translation>{1} não é o arquivo que estava aberto antes: faltam nele registros que já estavam gravados; devolva o arquivo certo</translation>
+    </message>
+    <message>
+        <source>Row {1} (entry {3} of device {2}) is not as it was written, or one before it is not: something was changed outside Treadwell; compare it with a backup</source>
+        <translation>A linha {1} (registro {3} do aparelho {2}) não está como foi escrita, ou uma anterior não está: algo foi mudado fora do Treadwell; compare com uma cópia de segurança</translation>
+    </message>
+    <message>
+        <source>Entries of device {2} are missing before row {1}, its entry {3}: something was lost outside Treadwell; compare it with a backup</source>
+        <translation>Faltam registros do aparelho {2} antes da linha {1}, o seu registro {3}: algo se perdeu fora do Treadwell; compare com uma cópia de segurança</translation>
+    </message>
+    <message>
+        <source>Row {1} cannot be read ({2}): the file is damaged from there on; compare it with a backup</source>
+        <translation>A linha {1} não pode ser lida ({2}): o arquivo está danificado a partir dali; compare com uma cópia de segurança</translation>
+    </message>
+    <message>
+        <source>Every entry is whole, but the file&apos;s structure is damaged ({1}): make a backup, and go on in it once it has been checked</source>
+        <translation>Todos os registros estão inteiros, mas a estrutura do arquivo está danificada ({1}): faça uma cópia de segurança e continue nela depois de verificada</translation>
+    </message>
+    <message>
+        <source>This machine&apos;s clock shows {1}, before the last entry at {2}: is the clock right? Set it before the next entry; what is recorded stays in its order</source>
+        <translation>O relógio desta máquina marca {1}, antes do último registro às {2}: o relógio está certo? Acerte-o antes do próximo registro; o que está gravado fica na sua ordem</translation>
+    </message>
+    <message>
+        <source>This machine&apos;s clock was moved by {1} while the season was open: is it right now? What is recorded stays in its order</source>
+        <translation>O relógio desta máquina foi mudado em {1} com a safra aberta: está certo agora? O que está gravado fica na sua ordem</translation>
+    </message>
+    <message>
+        <source>The copy at the day&apos;s close could not be put into {1} ({2}): the season itself is recorded; check the place and make the copy again</source>
+        <translation>A cópia do fechamento do dia não pôde ser posta em {1} ({2}): a safra em si está gravada; verifique o lugar e faça a cópia de novo</translation>
     </message>
     <message>
         <source>Entry {2} of device {1} does not follow the last one here: the entries between them, or the right copy of the file, are needed</source>

@@ -87,12 +87,18 @@ std::vector<Argument> sampleArguments(Code code) {
         case Code::journalDamaged: return {kText, kOther};
         case Code::journalNewer: return {kText, kCount, kMore};
         case Code::journalTooNew: return {kText, kCount, kMore};
-        case Code::journalHeld: return {kText, kCount, kOther, Argument{Instant{}}};
+        case Code::journalHeld: return {kText, kCount, kOther, Argument{Instant{}}, kText};
         case Code::journalMediumReadOnly: return {kText};
         case Code::journalNeedsFolder: return {kText};
         case Code::journalReadOnly: return {kText};
+        case Code::journalOnNetwork: return {kText};
+        case Code::journalOpenedDamaged: return {kText};
+        case Code::journalBehind: return {kText};
         case Code::journalWriteFailed: return {kText, kOther};
-        case Code::chainBroken: return {kText, kCount};
+        case Code::entryAltered: return {kCount, kText, kMore};
+        case Code::entriesMissing: return {kCount, kText, kMore};
+        case Code::rowUnreadable: return {kCount, kText};
+        case Code::structureBroken: return {kText};
         case Code::entryOutOfOrder: return {kText, kCount};
         // session
         case Code::seasonEmpty: return {kText};
@@ -101,8 +107,12 @@ std::vector<Argument> sampleArguments(Code code) {
         case Code::deviceRenewed: return {kText};
         case Code::entryUnreadable: return {kText, kCount};
         case Code::entryKeptAside: return {kText, kOther};
+        case Code::entryKeptInMemory: return {kText};
         case Code::keptEntriesRecorded: return {kCount};
         case Code::keptEntriesUnreadable: return {kText, kCount};
+        case Code::clockBehind: return {Argument{Instant{}}, Argument{Instant{std::chrono::hours{1}}}};
+        case Code::clockMoved: return {kMinutes};
+        case Code::secondPlaceFailed: return {kText, kOther};
         // formats
         case Code::textIsUtf16: return {};
         case Code::encodingAmbiguous: return {kText, kOther};

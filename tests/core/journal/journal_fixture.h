@@ -51,11 +51,15 @@ class Writer {
     Head m_head;
 };
 
-inline std::vector<entries::StoredEntry> allOf(const Journal& journal) {
+inline std::vector<entries::StoredEntry> allOf(Journal& journal) {
     std::vector<entries::StoredEntry> all;
     const auto broken = journal.read([&](entries::StoredEntry&& entry) { all.push_back(std::move(entry)); });
-    EXPECT_TRUE(broken) << toText(broken.error().code());
+    EXPECT_FALSE(broken) << toText(broken->message().code);
     return all;
+}
+
+inline std::vector<entries::StoredEntry> allOf(Journal&& journal) {
+    return allOf(journal);
 }
 
 /// A folder of its own for each test, on a real file system.

@@ -38,9 +38,9 @@ TEST_F(JournalTest, KeepsEvidenceWithItsEntriesAndLetsItBeErased) {
         SQLite::Database database(file().string(), SQLite::OPEN_READWRITE);
         database.exec("DELETE FROM evidence");
     }
-    const Journal journal = opened();
+    Journal journal = opened();
     EXPECT_EQ(journal.evidence(row.hash).value(), std::nullopt);
-    EXPECT_EQ(journal.read([](StoredEntry&&) {}).value(), std::nullopt);
+    EXPECT_EQ(journal.read([](StoredEntry&&) {}), std::nullopt);
 }
 
 TEST_F(JournalTest, GivesBackEveryEntryAsItWasInTheOrderOfArrival) {
@@ -58,7 +58,7 @@ TEST_F(JournalTest, GivesBackEveryEntryAsItWasInTheOrderOfArrival) {
     Journal journal = opened();
     EXPECT_TRUE(journal.isWritable());
     EXPECT_EQ(allOf(journal), written);
-    EXPECT_TRUE(journal.quickCheck());
+    EXPECT_EQ(journal.verify(), std::nullopt);
     const auto heads = journal.heads();
     ASSERT_EQ(heads.size(), 2u);
     EXPECT_EQ(heads.at(written[2].header.device), (Head{2, written[2].hash}));
@@ -106,7 +106,7 @@ TEST_P(AppendOnly, RefusesToChangeOrDelete) {
     const std::vector<StoredEntry> written = writer.next(2);
     ASSERT_TRUE(created().append(written));
     {
-        SQLite::Database database = openForWriting(file());
+        SQLite::Database database = openForWriting(file(), Medium::local);
         EXPECT_THROW(database.exec(GetParam()), SQLite::Exception);
     }
     EXPECT_EQ(allOf(opened()), written);
@@ -124,7 +124,8 @@ INSTANTIATE_TEST_SUITE_P(
 
 TEST_F(JournalTest, IsDurableByItsSettings) {
     created();
-    SQLite::Database database = openForWriting(file());
+    SQLite::Database database = openForWriting(file(), Medium::local);
+    prepareToWrite(database, Medium::local);
     EXPECT_EQ(database.execAndGet("PRAGMA journal_mode").getString(), "wal");
     EXPECT_EQ(database.execAndGet("PRAGMA synchronous").getInt(), 2);
     EXPECT_EQ(database.execAndGet("PRAGMA foreign_keys").getInt(), 1);
@@ -188,7 +189,7 @@ TEST_F(JournalTest, AReaderLeavesTheWalAlone) {
     const auto size = std::filesystem::file_size(file("season.treadwell-wal"));
     ASSERT_GT(size, 0u);
     {
-        const Journal reader = opened(Access::read);
+        Journal reader = opened(Access::read);
         EXPECT_FALSE(reader.isWritable());
         EXPECT_FALSE(reader.readOnlyReason());
         EXPECT_EQ(allOf(reader).size(), 3u);
@@ -204,7 +205,7 @@ TEST_F(JournalTest, BacksUpAllThatIsCommitted) {
     EXPECT_EQ(journal.backupTo(file("copy.treadwell")).error().code(), Code::journalExists);
     EXPECT_FALSE(std::filesystem::exists(file("copy.treadwell-wal")));
     ASSERT_TRUE(journal.append(writer.next(1)));
-    const auto copy = Journal::open(file("copy.treadwell"), Access::write, kNow);
+    auto copy = Journal::open(file("copy.treadwell"), Access::write, kNow);
     ASSERT_TRUE(copy);
     EXPECT_TRUE(copy->isWritable());
     const auto all = allOf(journal);

@@ -169,9 +169,11 @@ TEST_F(SessionTest, RecordsAKeptEntryOnceAlone) {
     entry.header = header;
     entry.payload = entries::encode(testing_support::someLoad(12));
     const auto kept = onlyFile(m_files.stateFolder, ".device").replace_extension(".kept.jsonl");
-    ASSERT_TRUE(keepAside(kept, {&entry, 1}));
-    ASSERT_EQ(keptIn(kept)->size(), 1u);
-    EXPECT_EQ(keptIn(kept)->front().payload, entry.payload);
+    const entries::Evidence row{sha256("row"), std::string{"a;\0\xff", 4}};
+    ASSERT_TRUE(keepAside(kept, {{entry}, {row}}));
+    ASSERT_EQ(keptIn(kept)->entries.size(), 1u);
+    EXPECT_EQ(keptIn(kept)->entries.front().payload, entry.payload);
+    EXPECT_THAT(keptIn(kept)->evidence, ElementsAre(row));
     const Session session = opened();
     EXPECT_THAT(session.cautions(), IsEmpty());
     EXPECT_DOUBLE_EQ(tonnesIn(session), 12);

@@ -22,11 +22,11 @@ TEST_F(SessionTest, ShowsWhatIsRecordedAndShowsItAgainWhenOpened) {
         EXPECT_DOUBLE_EQ(shown, 21.5);
         EXPECT_EQ(session.snapshot()->farm().farm, "Two Creeks");
     }
-    const Session session = opened();
+    Session session = opened();
     EXPECT_TRUE(session.isWritable());
     EXPECT_TRUE(session.cautions().empty());
     EXPECT_EQ(tonnesIn(session), shown);
-    EXPECT_TRUE(session.quickCheck());
+    EXPECT_EQ(session.check(), std::nullopt);
 }
 
 TEST_F(SessionTest, KeepsWhatAnEntryWasReadFrom) {

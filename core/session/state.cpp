@@ -1,0 +1,239 @@
+#include "core/session/state.h"
+
+#include "core/quantity/work.h"
+#include "core/session/copies.h"
+#include "core/session/kept_aside.h"
+
+#include <algorithm>
+
+namespace treadwell::session {
+
+using entries::Entry;
+using entries::EntryId;
+using entries::Header;
+using entries::PersonId;
+using entries::StoredEntry;
+
+namespace {
+
+/// Copies at a day's close: two weeks of a harvest.
+constexpr int kSecondCopies = 14;
+constexpr const char* kKept = ".kept.jsonl";
+/// What a network's time service moves a clock by without anybody's doing.
+constexpr std::chrono::minutes kClockTolerance{2};
+
+FarmZone zoneFor(const entries::Body& body, const season::Season& season) {
+    if (const auto* started = std::get_if<entries::SeasonStarted>(&body)) {
+        if (const auto named = FarmZone::named(started->zone)) return *named;
+    }
+    return season.zone();
+}
+
+/// What cannot be read is kept as an entry of an unknown kind, and told.
+Entry readable(const StoredEntry& stored, std::vector<Message>& cautions) {
+    auto entry = entries::decode(stored);
+    if (entry) return std::move(*entry);
+    cautions.push_back(
+        {Code::entryUnreadable, {stored.header.device.value.text(), stored.header.deviceSequence}});
+    return {stored.header, {}};
+}
+
+}  // namespace
+
+StoredEntry draftOf(const Proposal& proposal, EntryId id, PersonId author) {
+    StoredEntry draft;
+    const auto [kind, version] = entries::kindOf(proposal.body);
+    draft.header.id = id;
+    draft.header.author = author;
+    draft.header.kind = kind;
+    draft.header.kindVersion = version;
+    draft.header.happened = proposal.happened;
+    draft.header.target = proposal.target;
+    draft.payload = entries::encode(proposal.body);
+    return draft;
+}
+
+void Session::State::publish(season::Season folded) {
+    auto next = std::make_shared<const season::Season>(std::move(folded));
+    const std::scoped_lock lock{guard};
+    season.swap(next);
+}
+
+season::EntryPointer Session::State::seen(const StoredEntry& stored) {
+    lamport = std::max(lamport, stored.header.lamport);
+    lastRecorded = std::max(lastRecorded, stored.header.recorded);
+    return std::make_shared<const Entry>(readable(stored, cautions));
+}
+
+Result<void> Session::State::load() {
+    std::vector<season::EntryPointer> entries;
+    const auto broken = journal.read([&](StoredEntry&& stored) { entries.push_back(seen(stored)); });
+    if (broken) cautions.push_back(broken->message());
+    if (entries.empty()) return fail(Code::seasonEmpty, "file", files.season.string());
+    seasonId = entries.front()->header.id;
+    publish(season::Season::foldPointers(std::move(entries)));
+    return {};
+}
+
+void Session::State::refresh() {
+    std::vector<season::EntryPointer> entries;
+    const auto broken = journal.readNew([&](StoredEntry&& stored) { entries.push_back(seen(stored)); });
+    if (broken) cautions.push_back(broken->message());
+    if (!entries.empty()) publish(season->withAll(entries));
+}
+
+/// The device that this machine was in this file, or a new one where it was none or the file is behind what
+/// it remembers.
+Result<void> Session::State::becomeDevice() {
+    std::error_code failed;
+    std::filesystem::create_directories(files.stateFolder, failed);
+    const auto remembered = recall(stateFile(".device"));
+    bool known = false;
+    if (remembered) {
+        const auto hash = journal.hashAt(remembered->device, remembered->sequence);
+        if (!hash) return tl::unexpected(hash.error());
+        known = remembered->sequence == 0 || *hash == remembered->hash;
+        if (!known) cautions.push_back({Code::deviceRenewed, {files.season.string()}});
+    }
+    const entries::DeviceId device = known ? remembered->device : entries::DeviceId{ids.next(clock->now())};
+    const auto head = journal.heads().find(device);
+    const journal::Head last = head == journal.heads().end() ? journal::Head{} : head->second;
+    auto started = DeviceMemory::start(stateFile(".device"), {device, last.sequence, last.hash});
+    if (!started) return tl::unexpected(started.error());
+    memory.emplace(std::move(*started));
+    return {};
+}
+
+/// Makes the drafts entries of this device, puts them on the disk and folds them.
+Result<std::vector<Header>> Session::State::commit(std::vector<StoredEntry>& drafts,
+                                                   std::span<const entries::Evidence> evidence) {
+    if (!memory) return fail(Code::journalReadOnly, "file", files.season.string());
+    const Instant now = clock->now();
+    const auto known = journal.heads().find(memory->device());
+    journal::Head head = known == journal.heads().end() ? journal::Head{} : known->second;
+    std::vector<Header> headers;
+    std::vector<season::EntryPointer> added;
+    std::int64_t highest = lamport;
+    for (StoredEntry& draft : drafts) {
+        Entry entry = readable(draft, cautions);  // what is shown is what was stored
+        Header& header = draft.header;
+        header.device = memory->device();
+        header.deviceSequence = ++head.sequence;
+        header.lamport = ++highest;
+        header.recorded = now;
+        header.utcOffsetMinutes = static_cast<int>(zoneFor(entry.body, *season).offsetAt(now).count());
+        draft.hash = head.hash = entries::entryHash(head.hash, header, draft.payload);
+        entry.header = header;
+        headers.push_back(header);
+        added.push_back(std::make_shared<const Entry>(std::move(entry)));
+    }
+    if (const auto appended = journal.append(drafts, evidence); !appended)
+        return tl::unexpected(appended.error());
+    lamport = highest;
+    lastRecorded = std::max(lastRecorded, now);
+    memory->follow(head.sequence, head.hash);
+    publish(season->withAll(added));
+    const bool closed = std::any_of(added.begin(), added.end(), [](const auto& entry) {
+        return std::holds_alternative<entries::DayClosed>(entry->body);
+    });
+    if (closed) copyToSecondPlace(now);
+    return headers;
+}
+
+/// What an earlier session could not record.
+void Session::State::takeKept() {
+    const auto file = stateFile(kKept);
+    auto kept = keptIn(file);
+    if (!kept) {
+        keptIsReadable = false;
+        cautions.push_back({Code::keptEntriesUnreadable, {file.string(), kept.error().place.line}});
+        return;
+    }
+    unsaved = std::move(*kept);
+    const auto recorded = resume();
+    if (!recorded) cautions.push_back(recorded.error().message);
+    if (recorded && *recorded > 0) cautions.push_back({Code::keptEntriesRecorded, {*recorded}});
+}
+
+/// After a disk's failure a commit may have come through although it was reported as failed.
+Result<void> Session::State::reopen() {
+    if (auto opened = journal.reopen(clock->now()); !opened) return opened;
+    std::vector<season::EntryPointer> arrived;
+    const auto broken = journal.read([&](StoredEntry&& stored) {
+        if (season->fact(stored.header.id) == nullptr) arrived.push_back(seen(stored));
+    });
+    publish(season->withAll(arrived));
+    if (broken) return Unexpected{Error{broken->message(), "file", {}}};
+    return {};
+}
+
+Result<std::int64_t> Session::State::resume() {
+    std::vector<StoredEntry>& entries = unsaved.entries;
+    if (entries.empty()) return 0;
+    if (!journal.isWritable()) {
+        if (auto opened = reopen(); !opened) return tl::unexpected(opened.error());
+    }
+    std::erase_if(entries,
+                  [this](const StoredEntry& entry) { return season->fact(entry.header.id) != nullptr; });
+    if (!entries.empty()) {
+        if (const auto recorded = commit(entries, unsaved.evidence); !recorded) {
+            return tl::unexpected(recorded.error());
+        }
+    }
+    const auto count = static_cast<std::int64_t>(entries.size());
+    unsaved = {};
+    std::error_code failed;
+    if (keptIsReadable) std::filesystem::remove(stateFile(kKept), failed);
+    return count;
+}
+
+/// Keeps what could not be recorded, here and in a file elsewhere; gives the sentence that says so.
+Error Session::State::keep(const Kept& drafts, const Error& error) {
+    unsaved.entries.insert(unsaved.entries.end(), drafts.entries.begin(), drafts.entries.end());
+    unsaved.evidence.insert(unsaved.evidence.end(), drafts.evidence.begin(), drafts.evidence.end());
+    const auto* said = std::get_if<std::string>(&error.message.arguments.back());
+    const std::string reason = said == nullptr ? std::string{toText(error.code())} : *said;
+    const auto file = stateFile(kKept);
+    if (!keepAside(file, drafts)) return {{Code::entryKeptInMemory, {reason}}, "entry", {}};
+    return {{Code::entryKeptAside, {file.string(), reason}}, "entry", {}};
+}
+
+Result<std::vector<Header>> Session::State::record(std::span<const Proposal> proposals, PersonId author) {
+    if (!memory) return fail(Code::journalReadOnly, "file", files.season.string());
+    const auto resumed = resume();
+    Kept drafts;
+    for (const Proposal& proposal : proposals) {
+        auto checked = accepted(*season, proposal);
+        if (!checked) {
+            checked.error().place.line = static_cast<std::int64_t>(drafts.entries.size()) + 1;
+            return tl::unexpected(checked.error());
+        }
+        drafts.entries.push_back(draftOf(*checked, EntryId{ids.next(clock->now())}, author));
+        if (checked->evidence) drafts.evidence.push_back(std::move(*checked->evidence));
+    }
+    if (!resumed) return Unexpected{keep(drafts, resumed.error())};
+    auto recorded = commit(drafts.entries, drafts.evidence);
+    if (recorded || recorded.error().code() != Code::journalWriteFailed) return recorded;
+    return Unexpected{keep(drafts, recorded.error())};
+}
+
+void Session::State::copyToSecondPlace(Instant now) {
+    const auto place = secondPlace(files.stateFolder);
+    if (!place) return;
+    if (const auto copied = session::backUpInto(journal, *place, now, kSecondCopies); !copied) {
+        const auto& arguments = copied.error().message.arguments;
+        cautions.push_back({Code::secondPlaceFailed, {place->string(), arguments.back()}});
+    }
+}
+
+std::optional<Message> Session::State::clockQuestion() const {
+    const Instant now = clock->now();
+    if (now + kClockTolerance < lastRecorded) return Message{Code::clockBehind, {now, lastRecorded}};
+    const auto moved = (now - openedAt) - (clock->elapsed() - openedElapsed);
+    if (std::chrono::abs(moved) > kClockTolerance) {
+        return Message{Code::clockMoved, {durationAmount(Seconds{moved})}};
+    }
+    return std::nullopt;
+}
+
+}  // namespace treadwell::session

@@ -1,0 +1,63 @@
+#pragma once
+
+#include "core/journal/journal.h"
+#include "core/session/device_memory.h"
+#include "core/session/kept_aside.h"
+#include "core/session/session.h"
+
+#include <mutex>
+
+namespace treadwell::session {
+
+/// The part of an entry that its author decides; commit() adds what the device adds.
+[[nodiscard]] entries::StoredEntry draftOf(const Proposal& proposal, entries::EntryId id,
+                                           entries::PersonId author);
+
+/// What a session is made of; seen by session.cpp and state.cpp alone.
+struct Session::State {
+    State(journal::Journal opened, const Files& where, const Clock& time)
+        : journal(std::move(opened)),
+          files(where),
+          clock(&time),
+          openedAt(time.now()),
+          openedElapsed(time.elapsed()) {}
+
+    Result<void> load();
+    void refresh();
+    Result<void> becomeDevice();
+    void takeKept();
+    Result<void> reopen();
+    Result<std::int64_t> resume();
+    Result<std::vector<entries::Header>> commit(std::vector<entries::StoredEntry>& drafts,
+                                                std::span<const entries::Evidence> evidence);
+    Result<std::vector<entries::Header>> record(std::span<const Proposal> proposals,
+                                                entries::PersonId author);
+    Error keep(const Kept& drafts, const Error& error);
+    void copyToSecondPlace(Instant now);
+    void publish(season::Season folded);
+    season::EntryPointer seen(const entries::StoredEntry& stored);
+    [[nodiscard]] std::optional<Message> clockQuestion() const;
+
+    [[nodiscard]] std::filesystem::path stateFile(const char* suffix) const {
+        return files.stateFolder / (seasonId.value.text() + suffix);
+    }
+
+    journal::Journal journal;
+    Files files;
+    const Clock* clock;
+    Instant openedAt;
+    std::chrono::microseconds openedElapsed;
+    UuidSource ids;
+    entries::EntryId seasonId;  ///< of the first entry
+    std::int64_t lamport = 0;
+    Instant lastRecorded;
+    std::optional<DeviceMemory> memory;  ///< there while this session is the file's writer
+    Kept unsaved;                        ///< in the order in which it was proposed
+    bool keptIsReadable = true;          ///< the file of what was kept
+    std::vector<Message> cautions;
+
+    mutable std::mutex guard;  ///< of `season` alone
+    std::shared_ptr<const season::Season> season = std::make_shared<const season::Season>();
+};
+
+}  // namespace treadwell::session

@@ -1,0 +1,206 @@
+// What a session keeps an eye on: another program, the clock, the copies.
+#include "core/base/atomic_file.h"
+#include "core/journal/journal.h"
+#include "core/quantity/work.h"
+#include "core/session/copies.h"
+#include "tests/core/session/session_fixture.h"
+
+#include <gmock/gmock.h>
+
+#include <fstream>
+
+namespace treadwell::session {
+namespace {
+
+using testing::ElementsAre;
+using testing::IsEmpty;
+using testing::UnorderedElementsAre;
+
+TEST_F(SessionTest, TheSecondProgramIsToldWhoWritesAndSeesWhatIsCommitted) {
+    Session writer = created();
+    ASSERT_TRUE(load(writer, 12));
+    Session reader = opened();
+    EXPECT_FALSE(reader.isWritable());
+    ASSERT_TRUE(reader.readOnlyReason());
+    EXPECT_EQ(reader.readOnlyReason()->code, Code::journalHeld);
+    EXPECT_EQ(reader.readOnlyReason()->arguments.at(1), Argument{std::int64_t{::getpid()}});
+    EXPECT_EQ(reader.readOnlyReason()->arguments.at(3), Argument{m_clock.time});
+    EXPECT_FALSE(std::get<std::string>(reader.readOnlyReason()->arguments.at(4)).empty());
+    EXPECT_EQ(load(reader, 7).error().code(), Code::journalReadOnly);
+    EXPECT_EQ(reader.unsaved(), 0);
+    ASSERT_TRUE(load(writer, 9, 5));
+    ASSERT_TRUE(load(writer, 4, 6));
+    EXPECT_DOUBLE_EQ(tonnesIn(reader), 12);
+    reader.refresh();
+    EXPECT_DOUBLE_EQ(tonnesIn(reader), 25);
+    reader.refresh();
+    EXPECT_DOUBLE_EQ(tonnesIn(reader), 25);
+    EXPECT_EQ(reader.head(), writer.head());
+    EXPECT_THAT(reader.cautions(), IsEmpty());
+}
+
+TEST_F(SessionTest, ALeaseThatItsOwnerHasLeftIsTaken) {
+    created();
+    std::ofstream(m_files.season.string() + ".lease") << "1\nelsewhere\n0\nsomebody\n";
+    EXPECT_TRUE(opened().isWritable());
+}
+
+/// A machine whose clock can be set while time goes on.
+class SetClock final : public Clock {
+  public:
+    [[nodiscard]] Instant now() const override { return start + passed + set; }
+    [[nodiscard]] std::chrono::microseconds elapsed() const override { return passed; }
+
+    Instant start = testing_support::at("2026-10-25T00:30:00Z");
+    std::chrono::microseconds passed{0};
+    std::chrono::microseconds set{0};
+};
+
+class ClockTest : public SessionTest {
+  protected:
+    Session start() {
+        return Session::create(m_files, {"Two Creeks", "Europe/Berlin"}, m_author, m_set).value();
+    }
+    Session openAgain() { return Session::open(m_files, m_set).value(); }
+    Result<entries::Header> loadNow(Session& session) {
+        return session.propose(testing_support::someLoad(12), m_set.now(), m_author);
+    }
+
+    SetClock m_set;
+};
+
+TEST_F(ClockTest, AsksWhenItGoesBackAndKeepsTheOrder) {
+    Session session = start();
+    m_set.passed += std::chrono::hours{1};
+    const auto first = loadNow(session);
+    EXPECT_EQ(session.clockQuestion(), std::nullopt);
+    m_set.set = -std::chrono::minutes{30};
+    EXPECT_EQ(session.clockQuestion(),
+              (Message{Code::clockBehind, {m_set.now(), m_set.now() + std::chrono::minutes{30}}}));
+    const auto second = session.propose(testing_support::someLoad(7), first->happened, m_author);
+    ASSERT_TRUE(second);
+    EXPECT_GT(second->lamport, first->lamport);
+    EXPECT_LT(second->recorded, first->recorded) << "who and when stay as they were noted";
+    const auto season = session.snapshot();
+    ASSERT_EQ(season->days().back()->loads.size(), 2u);
+    EXPECT_DOUBLE_EQ(season->days().back()->loads[1].load.mass.tonnes(), 7);
+}
+
+TEST_F(ClockTest, AsksWhenItIsDead) {
+    start();
+    m_set.start = Instant{};
+    const Session session = openAgain();
+    ASSERT_TRUE(session.clockQuestion());
+    EXPECT_EQ(session.clockQuestion()->code, Code::clockBehind);
+}
+
+TEST_F(ClockTest, AsksWhenItIsSetForwardAndNotWhenTheMachineSlept) {
+    const Session session = start();
+    m_set.passed += std::chrono::hours{9};
+    EXPECT_EQ(session.clockQuestion(), std::nullopt);
+    m_set.set = std::chrono::seconds{90};
+    EXPECT_EQ(session.clockQuestion(), std::nullopt) << "what a time service does";
+    m_set.set = std::chrono::hours{2};
+    EXPECT_EQ(session.clockQuestion(), (Message{Code::clockMoved, {durationAmount(std::chrono::hours{2})}}));
+}
+
+// In Berlin 25 October 2026 has two half past twos; the machine's own zone does not matter.
+TEST_F(ClockTest, TheEndOfSummerTimeIsNoQuestion) {
+    Session session = start();
+    const auto before = loadNow(session);
+    m_set.passed += std::chrono::hours{1};
+    const auto after = loadNow(session);
+    EXPECT_EQ(before->utcOffsetMinutes, 120);
+    EXPECT_EQ(after->utcOffsetMinutes, 60);
+    EXPECT_EQ(session.clockQuestion(), std::nullopt);
+    ASSERT_EQ(session.snapshot()->days().size(), 1u);
+    EXPECT_EQ(toIso8601(session.snapshot()->days().front()->date), "2026-10-25");
+}
+
+std::vector<std::string> namesIn(const std::filesystem::path& folder) {
+    std::vector<std::string> names;
+    for (const auto& entry : std::filesystem::directory_iterator(folder)) {
+        names.push_back(entry.path().filename().string());
+    }
+    return names;
+}
+
+TEST_F(SessionTest, KeepsTheNewestCopiesAndNothingElseOfItsOwnIsRemoved) {
+    const auto folder = m_folder / "copies";
+    std::filesystem::create_directory(folder);
+    std::ofstream(folder / "season-notes.treadwell") << "somebody's own";
+    Session session = created();
+    EXPECT_FALSE(session.backUpInto(folder, 0));
+    for (int day = 0; day < 4; ++day) {
+        ASSERT_TRUE(load(session, 12));
+        ASSERT_TRUE(session.backUpInto(folder, 2));
+        EXPECT_FALSE(session.backUpInto(folder, 2)) << "never over another file";
+        m_clock.time += std::chrono::hours{24};
+    }
+    EXPECT_THAT(namesIn(folder),
+                UnorderedElementsAre("season-notes.treadwell", "season-2026-09-17T140000Z.treadwell",
+                                     "season-2026-09-18T140000Z.treadwell"));
+    // A dead clock calls the newest the oldest.
+    m_clock.time = Instant{};
+    const auto made = session.backUpInto(folder, 2);
+    ASSERT_TRUE(made);
+    EXPECT_TRUE(std::filesystem::exists(*made));
+}
+
+TEST_F(SessionTest, RestoresAWholeCopyUnderANewName) {
+    const auto copy = m_folder / "copy.treadwell";
+    Hash head;
+    {
+        Session session = created();
+        ASSERT_TRUE(load(session, 12));
+        head = session.head();
+        ASSERT_TRUE(session.backupTo(copy));
+        ASSERT_TRUE(load(session, 9));
+    }
+    EXPECT_EQ(restore(copy, m_files.season, m_clock.time).error().code(), Code::journalExists);
+    std::filesystem::rename(m_files.season, m_folder / "broken.treadwell");
+    ASSERT_TRUE(restore(copy, m_files.season, m_clock.time));
+    Session session = opened();
+    EXPECT_EQ(session.head(), head);
+    EXPECT_THAT(codesOf(session.cautions()), ElementsAre(Code::deviceRenewed));
+}
+
+TEST_F(SessionTest, DoesNotRestoreADamagedCopy) {
+    {
+        Session session = created();
+        ASSERT_TRUE(load(session, 12));
+    }
+    std::string bytes = readFile(m_files.season).value();
+    bytes[bytes.find("mass_kg")] = 'M';
+    std::ofstream(m_folder / "copy.treadwell", std::ios::binary) << bytes;
+    const auto restored = restore(m_folder / "copy.treadwell", m_folder / "new.treadwell", m_clock.time);
+    ASSERT_FALSE(restored);
+    EXPECT_EQ(restored.error().code(), Code::entryAltered);
+    EXPECT_FALSE(std::filesystem::exists(m_folder / "new.treadwell"));
+}
+
+TEST_F(SessionTest, CopiesToTheSecondPlaceAtTheDaysClose) {
+    const auto place = m_folder / "stick";
+    Session session = created();
+    EXPECT_EQ(secondPlace(m_files.stateFolder), std::nullopt);
+    ASSERT_TRUE(chooseSecondPlace(m_files.stateFolder, place));
+    EXPECT_EQ(secondPlace(m_files.stateFolder), place);
+    const auto day = *dayFromIso8601("2026-09-15");
+    const entries::DayClosed closed{day, testing_support::at("2026-09-15T03:00:00Z"),
+                                    testing_support::at("2026-09-16T03:00:00Z")};
+    ASSERT_TRUE(session.propose(closed, m_clock.time, m_author)) << "the close is recorded all the same";
+    EXPECT_THAT(codesOf(session.cautions()), ElementsAre(Code::secondPlaceFailed));
+    std::filesystem::create_directory(place);
+    ASSERT_TRUE(load(session, 12));
+    EXPECT_THAT(namesIn(place), IsEmpty());
+    ASSERT_TRUE(session.propose(closed, m_clock.time, m_author));
+    ASSERT_THAT(namesIn(place), ElementsAre("season-2026-09-15T140000Z.treadwell"));
+    auto copy = journal::Journal::open(place / namesIn(place).front(), journal::Access::read, m_clock.time);
+    EXPECT_EQ(journal::headHash(copy->heads()), session.head());
+    EXPECT_EQ(session.cautions().size(), 1u);
+    ASSERT_TRUE(chooseSecondPlace(m_files.stateFolder, {}));
+    EXPECT_EQ(secondPlace(m_files.stateFolder), std::nullopt);
+}
+
+}  // namespace
+}  // namespace treadwell::session
