@@ -153,11 +153,15 @@ const char* phraseTemplate(Code code) {
         case Code::yardstickBrittany: return QT_TRANSLATE_NOOP("Phrase", "the packing mass of Brittany, in dry matter");
         case Code::yardstickPasses: return QT_TRANSLATE_NOOP("Phrase", "three passes over each layer");
         case Code::yardstickTarget: return QT_TRANSLATE_NOOP("Phrase", "the target, by the estimate");
+        case Code::workingOneLayer: return QT_TRANSLATE_NOOP("Phrase", "Layer number {1}: {2}, tipped from {3} to {4}");
+        case Code::workingLayers: return QT_TRANSLATE_NOOP("Phrase", "{1} layers: {2} in {3}; they even out like {4} of equal size");
         case Code::workingLayer: return QT_TRANSLATE_NOOP("Phrase", "Layer {1}");
         case Code::workingPackingTime: return QT_TRANSLATE_NOOP("Phrase", "Packing time {1} counted, {2} in all; {3} of {4} machines count");
         case Code::workingPackingFactor: return QT_TRANSLATE_NOOP("Phrase", "Packing factor {1} (US {2}) at {3} dry matter");
         case Code::workingBracket: return QT_TRANSLATE_NOOP("Phrase", "First bracket {1}");
         case Code::workingDepthFactor: return QT_TRANSLATE_NOOP("Phrase", "Depth factor at {1}: {2}");
+        case Code::workingDepthWhenFull: return QT_TRANSLATE_NOOP("Phrase", "Depth factor {2} at {1} below the surface of the full silo");
+        case Code::workingDepthAsItLies: return QT_TRANSLATE_NOOP("Phrase", "Depth factor {2} at {1} below the surface of today");
         case Code::workingSaturation: return QT_TRANSLATE_NOOP("Phrase", "Saturation {1} at {2}");
         case Code::workingPoreFree: return QT_TRANSLATE_NOOP("Phrase", "Pore-free {1} at {2}");
         case Code::workingLevel: return QT_TRANSLATE_NOOP("Phrase", "Site level x {1}");

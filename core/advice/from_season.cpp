@@ -1,5 +1,7 @@
 #include "core/advice/from_season.h"
 
+#include <cmath>
+
 namespace treadwell::advice {
 
 std::optional<AdviceSituation> situationFrom(const season::Season& season,
@@ -15,6 +17,8 @@ std::optional<AdviceSituation> situationFrom(const season::Season& season,
     situation.crop = layer.crop;
     situation.target = layer.target;
     situation.options = readings.layer.options;
+    // What-ifs stand on the pace alone.
+    situation.options.entries.packingTime = std::hypot(density::kPackingTimeLogSd, readings.pace->logSd);
     situation.wantedChance = book.rules.wantedChance;
     situation.maximumLayer = book.rules.maximumLayer;
     for (const season::TractorNow& now : readings.rolling.tractors) {

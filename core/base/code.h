@@ -151,11 +151,15 @@ namespace treadwell {
     X(yardstickBrittany) \
     X(yardstickPasses) \
     X(yardstickTarget) \
+    X(workingOneLayer) \
+    X(workingLayers) \
     X(workingLayer) \
     X(workingPackingTime) \
     X(workingPackingFactor) \
     X(workingBracket) \
     X(workingDepthFactor) \
+    X(workingDepthWhenFull) \
+    X(workingDepthAsItLies) \
     X(workingSaturation) \
     X(workingPoreFree) \
     X(workingLevel) \

@@ -8,14 +8,17 @@ namespace treadwell::density {
 
 Result<Estimate> estimate(const Situation& situation, const Options& options) {
     if (const auto checked = check(situation, options); !checked) return tl::unexpected{checked.error()};
-
-    const Length layer = layerUsed(situation);
-    const Target target = targetFor(situation.target, situation.dryMatter, situation.crop);
-    Packing packed = packingOf(machineWork(situation), layer, situation.dryMatter);
-    const CaseValue value = evaluateCase(caseFrame(situation, options), packed.factor.si);
-
-    SpreadParts spread =
+    Packing packed = packingOf(machineWork(situation), layerUsed(situation), situation.dryMatter);
+    const SpreadParts fixed =
         fixedParts(options.residual, options.reading, options.effectiveLayers, situation.meanDepth);
+    return estimateFrom(situation, options, caseFrame(situation, options), std::move(packed), fixed, {});
+}
+
+Estimate estimateFrom(const Situation& situation, const Options& options, const CaseFrame& frame,
+                      Packing packing, const SpreadParts& fixed, const Grounds& grounds) {
+    const Target target = targetFor(situation.target, situation.dryMatter, situation.crop);
+    const CaseValue value = evaluateCase(frame, packing.factor.si);
+    SpreadParts spread = fixed;
     setInputs(spread, options.residual, value.inputVariance);
 
     const Distribution density{{value.uncapped_kg_m3, std::sqrt(value.variance)},
@@ -26,8 +29,8 @@ Result<Estimate> estimate(const Situation& situation, const Options& options) {
                     .porosity = {density, crop::poreFreeDensity(situation.dryMatter, solids)},
                     .chance = Chance::fromFraction(value.chance()),
                     .target = target,
-                    .packing = std::move(packed),
-                    .layer = layer,
+                    .packing = std::move(packing),
+                    .layer = layerUsed(situation),
                     .elasticity = value.elasticity,
                     .spread = spread,
                     .inputs = inputParts(inputSpread(situation, options), value.elasticity),
@@ -37,7 +40,7 @@ Result<Estimate> estimate(const Situation& situation, const Options& options) {
     const bool saturated = density.isLimited() && target.limit.saturation;
     result.yardsticks = yardsticksFor(situation, result.packing.factor, density.median(), saturated, target);
     result.warnings = warningsOf(situation, result);
-    result.working = workingOf(situation, options, result);
+    result.working = workingOf(situation, options, result, grounds);
     return result;
 }
 

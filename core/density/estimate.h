@@ -3,17 +3,20 @@
 #include "core/density/distribution.h"
 #include "core/density/situation.h"
 #include "core/density/yardsticks.h"
+#include "core/entries/entry.h"
 
 #include <string>
 #include <vector>
 
 namespace treadwell::density {
 
-/// One line of the working: what was computed, how, and after whom.
+/// One line of the working: what was computed, how, after whom, and from what.
 struct WorkingStep {
     Message what;  ///< a code of the `working` group with the values
     std::string formula;
     Source source;
+    std::vector<entries::EntryId> entries =
+        {};  ///< recorded facts that it rests on, in order; none if typed in
 };
 
 /// A density as a distribution, never a bare number, with all that it came from.

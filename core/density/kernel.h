@@ -23,7 +23,7 @@ struct CaseFrame {
     double inputsCounted;      ///< their variance for which that stands
     double varianceDoubt;      ///< see Residual
     double wholeVariance;      ///< entries with elasticity s: machine mass and layer, of ln(entry)
-    double halfVariance;       ///< entries with elasticity s/2 but for dry matter: packing time
+    double halfVariance;       ///< entries with elasticity s/2 but for dry matter: packing time, loads
     double dryMatterVariance;  ///< of ln(dry matter)
 };
 

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/density/estimate.h"
+#include "core/density/grounds.h"
 
 namespace treadwell::density {
 
@@ -10,6 +10,6 @@ namespace treadwell::density {
 
 /// Each factor with its value, formula and source, in the order of computation.
 [[nodiscard]] std::vector<WorkingStep> workingOf(const Situation& situation, const Options& options,
-                                                 const Estimate& estimate);
+                                                 const Estimate& estimate, const Grounds& grounds);
 
 }  // namespace treadwell::density

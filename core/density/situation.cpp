@@ -90,6 +90,7 @@ void checkOptions(const Options& options, Checks& checks) {
     checks.hold(entries.machineMass.value_or(0.0), 0.0, 2.0, "entries.machineMass")
         .hold(entries.layer.value_or(0.0), 0.0, 2.0, "entries.layer")
         .hold(entries.packingTime.value_or(0.0), 0.0, 2.0, "entries.packingTime")
+        .hold(entries.loadMass.value_or(0.0), 0.0, 2.0, "entries.loadMass")
         .hold(entries.dryMatter.value_or(0.0), 0.0, 2.0, "entries.dryMatter");
 }
 
@@ -148,6 +149,7 @@ InputSpread inputSpread(const Situation& situation, const Options& options) noex
     return {.machineMass = options.entries.machineMass.value_or(kMachineMassLogSd),
             .layer = options.entries.layer.value_or(layer),
             .packingTime = options.entries.packingTime.value_or(kPackingTimeLogSd),
+            .loadMass = options.entries.loadMass.value_or(0.0),
             .dryMatter = options.entries.dryMatter.value_or(dryMatterLogSd(situation.dryMatter, 1.0))};
 }
 
@@ -167,7 +169,7 @@ CaseFrame caseFrame(const Situation& situation, const Options& options) {
             .inputsCounted = options.residual.inputsCounted,
             .varianceDoubt = options.residual.varianceDoubt,
             .wholeVariance = square(inputs.machineMass) + square(inputs.layer),
-            .halfVariance = square(inputs.packingTime),
+            .halfVariance = square(inputs.packingTime) + square(inputs.loadMass),
             .dryMatterVariance = square(inputs.dryMatter)};
 }
 

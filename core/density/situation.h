@@ -5,6 +5,7 @@
 #include "core/density/packing_factor.h"
 #include "core/density/spread.h"
 #include "core/density/target.h"
+#include "core/packing/layers.h"
 
 #include <optional>
 #include <variant>
@@ -23,6 +24,7 @@ struct Machine {
 struct PackedMass {
     AsFedMass mass;
     std::vector<Seconds> packing;
+    std::optional<AsFedRate> delivery = {};  ///< at which such mass comes now, for the rules on packing mass
 };
 
 /// How long the machines pack each tonne: a delivery, with their shares of the time; the time of all of them
@@ -45,6 +47,7 @@ struct EntrySpread {
     std::optional<double> machineMass = {};
     std::optional<double> layer = {};
     std::optional<double> packingTime = {};
+    std::optional<double> loadMass = {};  ///< 0 by default: of a typed-in rate packingTime holds it
     std::optional<double> dryMatter = {};
 };
 
@@ -56,7 +59,7 @@ inline constexpr double kLayerAssumedLogSd = 0.30;  ///< rule B5
 inline constexpr double kDryMatterMethodLogSd = 0.015;
 inline constexpr double kDryMatterSampleSd = 0.037;  ///< of one sample, as a fraction
 
-inline constexpr Length kAssumedLayer = Length::fromCentimetres(15);
+inline constexpr Length kAssumedLayer = packing::kAssumedThickness;
 inline constexpr Length kThinnestLayer =
     Length::fromCentimetres(10);  ///< the equation has 1/L: held to these
 inline constexpr Length kThickestLayer = Length::fromCentimetres(40);

@@ -32,6 +32,7 @@ InputParts inputParts(const InputSpread& inputs, double elasticity) noexcept {
     return {.machineMass = square(elasticity * inputs.machineMass),
             .layer = square(elasticity * inputs.layer),
             .packingTime = square(0.5 * elasticity * inputs.packingTime),
+            .loadMass = square(0.5 * elasticity * inputs.loadMass),
             .dryMatter = square(0.5 * elasticity * inputs.dryMatter)};
 }
 

@@ -15,7 +15,7 @@ namespace treadwell::density {
 /// What an estimate speaks of, and so which parts of the spread its band holds.
 enum class Reading : std::uint8_t {
     silo,   ///< the whole silo: site and silo
-    day,    ///< the day's layers: and place over the effective number of layers
+    day,    ///< layers laid so far, of a day or in all: and place over the effective number of layers
     layer,  ///< the layer under way: and place
     core,   ///< a single core at a face: and face, and the spot within the layer
 };
@@ -88,15 +88,17 @@ struct InputSpread {
     double machineMass;
     double layer;
     double packingTime;
+    double loadMass;
     double dryMatter;
 };
 
 /// Variances of ln(density) through the entries at an elasticity s of density in the packing factor: machine
-/// mass +s, layer -s, packing time and dry matter +s/2 (rule B10).
+/// mass +s, layer -s, packing time and dry matter +s/2, the loads' mass -s/2 (rule B10).
 struct InputParts {
     double machineMass;
     double layer;
     double packingTime;
+    double loadMass;
     double dryMatter;
 };
 [[nodiscard]] InputParts inputParts(const InputSpread& inputs, double elasticity) noexcept;

@@ -18,34 +18,69 @@ constexpr Source kCalibration{"Measured on this farm", Evidence::derived};
 constexpr Source kSurveyResidual{
     "Residual of Muck & Holmes 2000, Applied Engineering in Agriculture 16(6):613-619", Evidence::derived};
 
-void showPacking(const Situation& situation, const Estimate& estimate, std::vector<WorkingStep>& steps) {
+std::vector<entries::EntryId> joined(std::vector<entries::EntryId> first,
+                                     const std::vector<entries::EntryId>& second) {
+    first.insert(first.end(), second.begin(), second.end());
+    return first;
+}
+
+void showPacking(const Situation& situation, const Estimate& estimate, const Grounds& grounds,
+                 std::vector<WorkingStep>& steps) {
     const Source& source = fieldRegression().source;
+    if (grounds.layers) {
+        steps.push_back(
+            {grounds.layers->what, grounds.layers->formula, {"", Evidence::derived}, grounds.loads});
+    }
     steps.push_back({{Code::workingLayer, {estimate.layer.layerAmount()}},
                      "L, 10 to 40 cm",
-                     situation.layer ? source : kOurs});
+                     situation.layer ? source : kOurs,
+                     grounds.layersSeen});
     steps.push_back({{Code::workingPackingTime,
                       {estimate.packing.countedTime.amount(), estimate.packing.allTime.amount(),
                        static_cast<std::int64_t>(estimate.packing.counted.size()),
                        static_cast<std::int64_t>(situation.machines.size())}},
                      "T = sum(t)",
-                     source});
+                     source,
+                     joined(grounds.work, grounds.loads)});
     steps.push_back(
         {{Code::workingPackingFactor,
           {estimate.packing.factor.si, estimate.packing.factor.us(), situation.dryMatter.amount()}},
          "P = sum(t w) / sqrt(sum(t)) sqrt(DM) / L",
-         source});
+         source,
+         grounds.samples});
 }
 
-void showDensity(const Situation& situation, const Options& options, const Estimate& estimate,
-                 std::vector<WorkingStep>& steps) {
+void showDepth(const Situation& situation, const Grounds& grounds, std::vector<WorkingStep>& steps) {
     const Source& source = fieldRegression().source;
-    steps.push_back({{Code::workingBracket, {bracketOf(estimate.packing.factor).amount()}},
-                     "r = 136.157 + 0.170959 P",
-                     source});
+    if (grounds.layers) {
+        const bool full = grounds.layers->filled == Filled::whenFull;
+        steps.push_back({{full ? Code::workingDepthWhenFull : Code::workingDepthAsItLies,
+                          {grounds.layers->depth.amount(), grounds.layers->factor}},
+                         "f = 0.818 + 0.0892388 d",
+                         source});
+        return;
+    }
     const double factor = FieldEquation::meanFactor(situation.meanDepth.metres());
     steps.push_back({{Code::workingDepthFactor, {situation.meanDepth.amount(), factor}},
                      "f = 0.818 + 0.0446194 D",
                      source});
+}
+
+std::string medianFormula(const Options& options, const Grounds& grounds) {
+    const bool level = options.residual.level != 0.0;
+    if (grounds.layers && grounds.layers->several) {
+        return level ? "sum(m) / sum(m / min(r f k, limit))" : "sum(m) / sum(m / min(r f, limit))";
+    }
+    return level ? "min(r f k, limit)" : "min(r f, limit)";
+}
+
+void showDensity(const Situation& situation, const Options& options, const Estimate& estimate,
+                 const Grounds& grounds, std::vector<WorkingStep>& steps) {
+    const Source& source = fieldRegression().source;
+    steps.push_back({{Code::workingBracket, {bracketOf(estimate.packing.factor).amount()}},
+                     "r = 136.157 + 0.170959 P",
+                     source});
+    showDepth(situation, grounds, steps);
     if (options.residual.level != 0.0) {
         steps.push_back({{Code::workingLevel, {std::exp(options.residual.level)}}, "k", kCalibration});
     }
@@ -53,9 +88,10 @@ void showDensity(const Situation& situation, const Options& options, const Estim
     steps.push_back({{limit.saturation ? Code::workingSaturation : Code::workingPoreFree,
                       {limit.density.amount(), situation.dryMatter.amount()}},
                      limit.saturation ? "961 - 992 (1 - DM)" : "DM / ((1 - DM)/1000 + DM v)",
-                     limit.saturation ? kTang : kPoreFree});
+                     limit.saturation ? kTang : kPoreFree,
+                     grounds.samples});
     steps.push_back({{Code::workingMedian, {estimate.density.median().amount()}},
-                     options.residual.level == 0.0 ? "min(r f, limit)" : "min(r f k, limit)",
+                     medianFormula(options, grounds),
                      source});
 }
 
@@ -77,10 +113,10 @@ void showJudgement(const Estimate& estimate, std::vector<WorkingStep>& steps) {
 }  // namespace
 
 std::vector<WorkingStep> workingOf(const Situation& situation, const Options& options,
-                                   const Estimate& estimate) {
+                                   const Estimate& estimate, const Grounds& grounds) {
     std::vector<WorkingStep> steps;
-    showPacking(situation, estimate, steps);
-    showDensity(situation, options, estimate, steps);
+    showPacking(situation, estimate, grounds, steps);
+    showDensity(situation, options, estimate, grounds, steps);
     showJudgement(estimate, steps);
     return steps;
 }

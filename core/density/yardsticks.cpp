@@ -14,8 +14,10 @@ void judgeMass(const Situation& situation, Yardsticks& yardsticks) {
     for (const Machine& machine : situation.machines) {
         yardsticks.massPacking += machine.mass * machine.share.fraction();
     }
-    const auto* rate = std::get_if<AsFedRate>(&situation.work);
-    if (rate == nullptr) return;
+    std::optional<AsFedRate> rate;
+    if (const auto* delivery = std::get_if<AsFedRate>(&situation.work)) rate = *delivery;
+    if (const auto* packed = std::get_if<PackedMass>(&situation.work)) rate = packed->delivery;
+    if (!rate) return;
     for (const packing::MassRuleFacts& rule : packing::massRules()) {
         const MachineMass asked = packing::requiredMass(rule, *rate, situation.dryMatter);
         yardsticks.massRules.push_back({rule.rule, asked, verdict(yardsticks.massPacking >= asked)});

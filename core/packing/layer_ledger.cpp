@@ -109,6 +109,7 @@ void LayerLedger::place(const season::LoadTipped& load, const Spread& spread, Dr
     const double layer_kg = (spread.loose * (spread.area * spread.thickness)).kilograms();
     std::rotate(m_lastLoads.begin(), m_lastLoads.begin() + 1, m_lastLoads.end());
     m_lastLoads.back() = m_placed_kg;
+    const double middle_kg = m_placed_kg + mass_kg / 2.0;
     ++m_loads;
     if (load.load.source == entries::MassSource::weighed) ++m_weighed;
     for (double rest_kg = mass_kg; rest_kg > 0.0;) {
@@ -123,14 +124,14 @@ void LayerLedger::place(const season::LoadTipped& load, const Spread& spread, Dr
         const bool fits = rest_kg < room_kg * (1.0 + kRounding) + mass_kg * kRounding;
         const double part_kg = fits ? rest_kg : room_kg;
         m_growing.back().layer.closed = rest_kg >= room_kg * (1.0 - kRounding);
-        fill(m_growing.back(), load, spread, part_kg);
+        fill(m_growing.back(), load, spread, part_kg, middle_kg);
         rest_kg -= part_kg;
     }
     moveReach((filling * (spread.area * kPackingReach) / load.dryMatter).kilograms());
 }
 
-void LayerLedger::fill(Growing& growing, const season::LoadTipped& load, const Spread& spread,
-                       double part_kg) {
+void LayerLedger::fill(Growing& growing, const season::LoadTipped& load, const Spread& spread, double part_kg,
+                       double loadMiddle_kg) {
     Layer& layer = growing.layer;
     const LayerLoad part{&load, AsFedMass::fromKilograms(part_kg)};
     const Volume volume = part.mass / spread.loose;
@@ -148,6 +149,7 @@ void LayerLedger::fill(Growing& growing, const season::LoadTipped& load, const S
     layer.basis = std::max(layer.basis, spread.basis);
     m_placed_kg += part_kg;
     growing.upper_kg = m_placed_kg;
+    growing.lying.push_back({m_placed_kg, loadMiddle_kg});
 }
 
 void LayerLedger::moveReach(double reach_kg) {
@@ -164,16 +166,24 @@ void LayerLedger::moveReach(double reach_kg) {
     m_growing.erase(m_growing.begin(), first);
 }
 
+double LayerLedger::reach_kg() const noexcept {
+    return m_bottom_kg > 0.0 ? m_placed_kg - m_bottom_kg : m_reach_kg;
+}
+
 Layer LayerLedger::published(const Growing& growing) const {
     Layer layer = growing.layer;
     for (std::size_t i = 0; i < growing.packing.size(); ++i) {
         if (growing.packing[i] > Seconds{0}) layer.packing[m_tractors[i]] = growing.packing[i];
     }
-    // The mean over the layer of the part of the reach that lies above; what is out of reach counts in full.
-    const double reach_kg = m_bottom_kg > 0.0 ? m_placed_kg - m_bottom_kg : m_reach_kg;
-    const double inReach_kg = std::max(0.0, growing.upper_kg - std::max(growing.lower_kg, m_bottom_kg));
-    const double above_kg = m_placed_kg - growing.upper_kg + inReach_kg / 2.0;
-    const double left = inReach_kg / (growing.upper_kg - growing.lower_kg) * (1.0 - above_kg / reach_kg);
+    // The mean over the layer of the part of the reach that lies above the middle of its loads, since all of
+    // a load comes at once; what is out of reach counts in full.
+    double left_kg = 0.0, lower_kg = growing.lower_kg;
+    for (const auto& [upper_kg, loadMiddle_kg] : growing.lying) {
+        const double inReach_kg = std::max(0.0, upper_kg - std::max(lower_kg, m_bottom_kg));
+        left_kg += inReach_kg * std::clamp(1.0 - (m_placed_kg - loadMiddle_kg) / reach_kg(), 0.0, 1.0);
+        lower_kg = upper_kg;
+    }
+    const double left = left_kg / (growing.upper_kg - growing.lower_kg);
     layer.buried = Share::fromFraction(std::clamp(1.0 - left, 0.0, 1.0));
     return layer;
 }
@@ -188,6 +198,7 @@ void LayerLedger::addTo(LayerBook& book) const {
     book.beforeFirstLoad = m_beforeFirstLoad;
     book.weighedLoads = m_weighed;
     book.underWheels = AsFedMass::fromKilograms(m_placed_kg - m_bottom_kg);
+    book.reach = AsFedMass::fromKilograms(m_loads > 0 ? reach_kg() : 0.0);
 }
 
 }  // namespace treadwell::packing

@@ -22,9 +22,16 @@ class LayerLedger {
     void addTo(LayerBook& book) const;
 
   private:
+    /// Where a part of a load lies, and where the middle of its load does.
+    struct Lying {
+        double upper_kg;
+        double loadMiddle_kg;
+    };
+
     /// A layer that can still be packed, from `lower` to `upper` kilograms above the floor.
     struct Growing {
         Layer layer;
+        std::vector<Lying> lying;  ///< of layer.loads
         double lower_kg = 0.0;
         double upper_kg = 0.0;
         double covered = 0.0;          ///< part of its surface
@@ -51,10 +58,12 @@ class LayerLedger {
     void roll(const std::vector<Stretch>& stretches, Instant from, Instant to);
     void credit(const std::vector<Seconds>& packing);
     void place(const season::LoadTipped& load, const Spread& spread, DryDensity filling);
-    void fill(Growing& growing, const season::LoadTipped& load, const Spread& spread, double part_kg);
+    void fill(Growing& growing, const season::LoadTipped& load, const Spread& spread, double part_kg,
+              double loadMiddle_kg);
     [[nodiscard]] Spread spreadOf(const season::Day& day, const season::LoadTipped& load,
                                   const season::LayerNote* seen, DryDensity filling);
     void moveReach(double reach_kg);
+    [[nodiscard]] double reach_kg() const noexcept;
     [[nodiscard]] Layer published(const Growing& growing) const;
 
     farm::Silo m_silo;

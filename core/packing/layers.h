@@ -62,7 +62,7 @@ struct Layer {
     Length thickness;  ///< as spread, not yet held to what the regression takes
     ThicknessBasis basis = ThicknessBasis::measured;  ///< the least certain of its parts
     std::map<farm::TractorId, Seconds> packing;       ///< credited by rule B3; only tractors that packed
-    Share buried;  ///< mean part of the packing's reach that lies on its crop; 1 once it is out of reach
+    Share buried;  ///< mean part of the packing's reach that lies on its loads; 1 once it is out of reach
     bool closed = false;  ///< covers its surface; only the topmost may not
 
     /// Mass-weighted. A layer holds crop, so there is one.
@@ -70,10 +70,6 @@ struct Layer {
     [[nodiscard]] Seconds packingTime() const noexcept;
     /// All machines' time credited so far for each tonne.
     [[nodiscard]] PackingIntensity intensity() const noexcept { return packingTime() / mass; }
-    /// What it will have got once it is out of the wheels' reach if packing goes on as `now` (rule B4).
-    [[nodiscard]] PackingIntensity onceBuried(PackingIntensity now) const noexcept {
-        return intensity() + now * (1.0 - buried.fraction());
-    }
 };
 
 /// All layers of one silo at one moment.
@@ -82,6 +78,7 @@ struct LayerBook {
     std::map<farm::TractorId, Seconds> beforeFirstLoad;  ///< packed on the bare floor: listed, not credited
     std::int64_t weighedLoads = 0;
     AsFedMass underWheels;  ///< over which a minute is shared now; 0 without a load
+    AsFedMass reach;        ///< the same once so much has been placed
     std::vector<std::shared_ptr<const season::Day>> days;  ///< hold the loads that the layers point to
 };
 

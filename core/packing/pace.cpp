@@ -59,8 +59,16 @@ std::optional<Pace> paceAt(const season::Season& season, const season::Rolling& 
     pace.loads = std::ssize(gaps);
     pace.delivery = mass / Seconds{time};
     pace.intensity = Seconds{pace.packing * time} / mass;
+    pace.lastLoad = loads.back()->load.mass;
+    pace.sinceLast = std::min(pace.lastLoad, pace.delivery * Seconds{open});
     pace.logSd = variation(gaps) / std::sqrt(static_cast<double>(gaps.size()));
     return pace;
+}
+
+Share stillToCome(const Layer& layer, const LayerBook& book, const Pace& pace) noexcept {
+    if (layer.buried >= Share::fromFraction(1)) return {};
+    const double phase = (pace.sinceLast - pace.lastLoad / 2.0) / book.reach;
+    return Share::fromFraction(std::clamp(1.0 - layer.buried.fraction() - phase, 0.0, 1.0));
 }
 
 }  // namespace treadwell::packing

@@ -50,7 +50,8 @@ class DayFold {
     void operator()(const entries::TractorWork& work) {
         closeWork(work.tractor, m_fact->happened());
         if (work.activity == farm::Activity::away) return;
-        WorkSpan span{work.tractor, work.activity, work.silo, Share{}, m_fact->happened(), std::nullopt};
+        WorkSpan span{work.tractor,       work.activity, work.silo,   Share{},
+                      m_fact->happened(), std::nullopt,  m_fact->id()};
         if (work.activity == farm::Activity::packing) span.packing = work.packingShare;
         m_carry.working[work.tractor] = span;
     }

@@ -52,6 +52,7 @@ struct WorkSpan {
     Share packing;  ///< of the stretch: nothing while spreading or away
     Instant begin;
     std::optional<Instant> end;  ///< none while it goes on
+    entries::EntryId entry;      ///< that began it
 
     friend bool operator==(const WorkSpan&, const WorkSpan&) = default;
 };

@@ -392,6 +392,22 @@
         <translation>Primeiro parêntese {1}</translation>
     </message>
     <message>
+        <source>Layer number {1}: {2}, tipped from {3} to {4}</source>
+        <translation>Camada número {1}: {2}, descarregada de {3} a {4}</translation>
+    </message>
+    <message>
+        <source>{1} layers: {2} in {3}; they even out like {4} of equal size</source>
+        <translation>{1} camadas: {2} em {3}; compensam-se como {4} de igual tamanho</translation>
+    </message>
+    <message>
+        <source>Depth factor {2} at {1} below the surface of the full silo</source>
+        <translation>Fator de profundidade {2} a {1} abaixo da superfície do silo cheio</translation>
+    </message>
+    <message>
+        <source>Depth factor {2} at {1} below the surface of today</source>
+        <translation>Fator de profundidade {2} a {1} abaixo da superfície de hoje</translation>
+    </message>
+    <message>
         <source>Depth factor at {1}: {2}</source>
         <translation>Fator de profundidade em {1}: {2}</translation>
     </message>

@@ -41,11 +41,12 @@ TEST(Spread, OnlyWhatExceedsTheOrdinaryIsAdded) {
 }
 
 TEST(Spread, InputsGoInByTheirElasticity) {
-    const InputParts parts =
-        inputParts({.machineMass = 0.1, .layer = 0.2, .packingTime = 0.3, .dryMatter = 0.4}, 0.5);
+    const InputParts parts = inputParts(
+        {.machineMass = 0.1, .layer = 0.2, .packingTime = 0.3, .loadMass = 0.2, .dryMatter = 0.4}, 0.5);
     EXPECT_DOUBLE_EQ(parts.machineMass, 0.0025);
     EXPECT_DOUBLE_EQ(parts.layer, 0.01);
     EXPECT_DOUBLE_EQ(parts.packingTime, 0.005625);
+    EXPECT_DOUBLE_EQ(parts.loadMass, 0.0025);
     EXPECT_DOUBLE_EQ(parts.dryMatter, 0.01);
 }
 

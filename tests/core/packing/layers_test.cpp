@@ -250,10 +250,31 @@ TEST(Layers, MassErrsByHowItBecameKnown) {
 std::pair<double, double> foreseenAndFinal(const SeasonMaker& maker, const char* moment) {
     const auto season = season::Season::fold(maker.entries);
     const auto pace = paceAt(season, season::rollingAt(season, kBunker, at(moment)));
-    const auto layer = layersOf(season, lifts(), at(moment)).layers.back();
+    const auto book = layersOf(season, lifts(), at(moment));
+    const auto& layer = book.layers.back();
     const auto later = layersOf(season, lifts(), at("2026-02-10T23:00:00Z"));
-    return {layer->onceBuried(pace->intensity).minutesPerTonne(),
+    const Share left = stillToCome(*layer, book, *pace);
+    return {(layer->intensity() + pace->intensity * left.fraction()).minutesPerTonne(),
             later.layers[static_cast<std::size_t>(layer->number) - 1]->intensity().minutesPerTonne()};
+}
+
+TEST(Layers, TheLayerUnderWayIsSteadyWhileALoadIsRolled) {
+    // Loads of 10 t in layers of 10 t, two of them, or a third of one.
+    for (const double layerMass : {10.0, 20.0, 10 / 3.0}) {
+        SeasonMaker maker = farmWith(lifts());
+        const Length thickness = Length::fromMetres(layerMass / (60 * 14 * 0.32));
+        maker.add(entries::LayerSeen{kBunker, thickness, {}}, at("2026-02-10T08:00:00Z"));
+        for (int i = 0; i < 120; ++i) maker.add(someLoad(10), at("2026-02-10T09:00:00Z") + i * 6min);
+        for (const char* moment : {"2026-02-10T20:00:00Z", "2026-02-10T20:03:00Z", "2026-02-10T20:05:59Z"}) {
+            const auto season = season::Season::fold(maker.entries);
+            const auto pace = paceAt(season, season::rollingAt(season, kBunker, at(moment)));
+            const auto book = layersOf(season, lifts(), at(moment));
+            const Layer& layer = *book.layers.back();
+            const Share left = stillToCome(layer, book, *pace);
+            EXPECT_NEAR((layer.intensity() + pace->intensity * left.fraction()).minutesPerTonne(), 0.6, 0.006)
+                << layerMass << moment;
+        }
+    }
 }
 
 // Rule B4 in simulation: the whole layer is compared, at the moment itself and with what follows as it is.
