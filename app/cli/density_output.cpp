@@ -2,6 +2,7 @@
 
 #include "core/packing/passes.h"
 
+#include <algorithm>
 #include <ostream>
 
 namespace treadwell::cli {
@@ -30,7 +31,10 @@ void writeWorking(JsonWriter& json, const density::Estimate& estimate, const wor
             .member("formula", step.formula)
             .member("source", step.source.citation)
             .member("evidence", enumText(step.source.evidence))
-            .endObject();
+            .key("entries")
+            .beginArray();
+        for (const entries::EntryId& entry : step.entries) json.value(entry.value.text());
+        json.endArray().endObject();
     }
     json.endArray();
 }
@@ -98,12 +102,24 @@ void printYardsticks(const density::Yardsticks& yardsticks, const Answer& answer
                << "\n  Target: " << enumText(yardsticks.targetVerdict) << '\n';
 }
 
+/// The first of them; `--json` has all.
+void printEntries(const std::vector<entries::EntryId>& entries, const Answer& answer) {
+    constexpr std::size_t kPrinted = 3;
+    if (entries.empty()) return;
+    answer.out << "      from";
+    for (std::size_t i = 0; i < std::min(entries.size(), kPrinted); ++i)
+        answer.out << (i == 0 ? " " : ", ") << entries[i].value.text();
+    if (entries.size() > kPrinted) answer.out << " and " << entries.size() - kPrinted << " more entries";
+    answer.out << '\n';
+}
+
 void printWorking(const density::Estimate& estimate, const Answer& answer) {
     answer.out << "\nThe working\n";
     for (const density::WorkingStep& step : estimate.working) {
         answer.out << "  " << inWords(step.what, answer.style) << "\n      " << step.formula;
         if (!step.source.citation.empty()) answer.out << "; " << step.source.citation;
         answer.out << " [" << enumText(step.source.evidence) << "]\n";
+        printEntries(step.entries, answer);
     }
 }
 
@@ -162,11 +178,29 @@ void writeReading(JsonWriter& json, std::string_view name, const density::SiloRe
     if (reading.estimate) {
         writeEstimate(json, *reading.estimate, working, style);
         writeDoubts(json, doubts, style);
+        json.member("effective_layers", reading.options.effectiveLayers);
+        if (reading.asItLies) {
+            json.key("as_it_lies").beginObject();
+            writeEstimate(json, *reading.asItLies, working, style);
+            json.endObject();
+        }
     } else {
         json.key("reason");
         writeMessage(json, *reading.reason, style);
     }
     json.endObject();
+}
+
+void printReading(const density::SiloReading& reading, const density::Doubts& doubts, bool working,
+                  const Answer& answer) {
+    if (!reading.estimate) {
+        return printLine(answer.out, "No estimate", inWords(*reading.reason, answer.style));
+    }
+    if (reading.asItLies) {
+        printLine(answer.out, "As it lies now", bandInWords(reading.asItLies->density, answer.style));
+    }
+    printEstimate(*reading.estimate, reading.situation.machines.size(), working, answer);
+    printDoubts(doubts, working, answer);
 }
 
 void printEstimate(const density::Estimate& estimate, std::size_t tractors, bool working,

@@ -22,6 +22,10 @@ void printDoubts(const density::Doubts& doubts, bool working, const Answer& answ
 void writeReading(JsonWriter& json, std::string_view name, const density::SiloReading& reading,
                   const density::Doubts& doubts, bool working, const words::Style& style);
 
+/// The estimate when full and how it lies now, or why there is none.
+void printReading(const density::SiloReading& reading, const density::Doubts& doubts, bool working,
+                  const Answer& answer);
+
 /// `tractors` is how many there are, counted or not.
 void printEstimate(const density::Estimate& estimate, std::size_t tractors, bool working,
                    const Answer& answer);

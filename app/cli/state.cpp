@@ -87,8 +87,8 @@ void printTractor(const season::Season& season, const TractorNow& tractor, const
 }
 
 std::string titleOf(std::string_view reading) {
-    if (reading == "layer") return "The layer now";
-    return reading == "today" ? "Today's layers" : "The silo, when full";
+    if (reading == "layer") return "The layer now, once the silo is full";
+    return reading == "today" ? "Today's layers, once the silo is full" : "The silo, when full";
 }
 
 }  // namespace
@@ -107,12 +107,7 @@ void printState(const season::Season& season, const farm::Silo& silo, Instant at
     for (const TractorNow& tractor : rolling.tractors) printTractor(season, tractor, answer);
     for (const auto& [name, reading] : named(readings)) {
         answer.out << '\n' << titleOf(name) << '\n';
-        if (reading->estimate) {
-            printEstimate(*reading->estimate, reading->situation.machines.size(), working, answer);
-            printDoubts(density::doubtsOf(readings, *reading), working, answer);
-        } else {
-            printLine(answer.out, "No estimate", inWords(*reading->reason, answer.style));
-        }
+        printReading(*reading, density::doubtsOf(readings, *reading), working, answer);
     }
 }
 

@@ -289,6 +289,9 @@ const char* phraseTemplate(Code code) {
         case Code::adviceWasAccepted: return QT_TRANSLATE_NOOP("Phrase", "taken");
         case Code::adviceWasDeclined: return QT_TRANSLATE_NOOP("Phrase", "declined");
         case Code::reviewPauses: return QT_TRANSLATE_NOOP("Phrase", "Pauses");
+        case Code::reviewLaidLayers: return QT_TRANSLATE_NOOP("Phrase", "Layers laid, their density when full");
+        case Code::reviewLayerRange: return QT_TRANSLATE_NOOP("Phrase", "{1} to {2}");
+        case Code::reviewLoosestLayers: return QT_TRANSLATE_NOOP("Phrase", "The loosest layers of those hours");
         case Code::reviewLayers: return QT_TRANSLATE_NOOP("Phrase", "Layers seen");
         case Code::layerMeasured: return QT_TRANSLATE_NOOP("Phrase", "measured");
         case Code::layerByLoads: return QT_TRANSLATE_NOOP("Phrase", "by loads to cover");
@@ -336,6 +339,8 @@ const char* phraseTemplate(Code code) {
         case Code::columnBegin: return QT_TRANSLATE_NOOP("Phrase", "Begin");
         case Code::columnEnd: return QT_TRANSLATE_NOOP("Phrase", "End");
         case Code::columnReason: return QT_TRANSLATE_NOOP("Phrase", "Reason");
+        case Code::columnLayer: return QT_TRANSLATE_NOOP("Phrase", "Layer");
+        case Code::columnPasses: return QT_TRANSLATE_NOOP("Phrase", "Passes");
         case Code::columnThickness: return QT_TRANSLATE_NOOP("Phrase", "Thickness");
         case Code::columnReadings: return QT_TRANSLATE_NOOP("Phrase", "Readings");
         case Code::columnLowest: return QT_TRANSLATE_NOOP("Phrase", "Lowest");

@@ -288,6 +288,9 @@ namespace treadwell {
     X(adviceWasDeclined) \
     X(reviewPauses) \
     X(reviewLayers) \
+    X(reviewLaidLayers) \
+    X(reviewLayerRange) \
+    X(reviewLoosestLayers) \
     X(layerMeasured) \
     X(layerByLoads) \
     X(reviewHeights) \
@@ -335,6 +338,8 @@ namespace treadwell {
     X(columnEnd) \
     X(columnReason) \
     X(columnThickness) \
+    X(columnLayer) \
+    X(columnPasses) \
     X(columnReadings) \
     X(columnLowest) \
     X(columnMean) \

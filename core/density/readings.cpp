@@ -8,17 +8,6 @@ void setReason(Readings& readings, const Message& reason) {
     for (SiloReading* reading : {&readings.layer, &readings.today, &readings.silo}) reading->reason = reason;
 }
 
-/// The layers that hold crop tipped today; the first may hold some of yesterday's.
-LayerSpan todaysLayers(const season::Season& season, const SiloLayers& layers) {
-    const Instant midnight = season.zone().startOf(season.zone().dayOf(layers.at));
-    LayerSpan span{layers.layers.size(), 0, midnight};
-    while (span.first > 0 && layers.layers[span.first - 1].layer->end >= midnight) {
-        --span.first;
-        ++span.count;
-    }
-    return span;
-}
-
 void read(Readings& readings, const season::Season& season, const SiloLayers& layers) {
     const std::size_t count = layers.layers.size();
     if (readings.pace && count > 0) {
@@ -28,7 +17,8 @@ void read(Readings& readings, const season::Season& season, const SiloLayers& la
             Message{Code::tooFewLoads, {readings.rolling.todayIn.loads, packing::kFewestPaceLoads}};
     }
     const Message noLoads{Code::noLoads, {}};
-    if (const LayerSpan today = todaysLayers(season, layers); today.count > 0) {
+    const Instant midnight = season.zone().startOf(season.zone().dayOf(layers.at));
+    if (const LayerSpan today = layersSince(layers, midnight); today.count > 0) {
         readings.today = readingOf(season, layers, today, Reading::day);
     } else {
         readings.today.reason = noLoads;

@@ -92,6 +92,15 @@ Result<Stack> stackedAs(const SiloLayers& layers, Filled filled) {
 
 }  // namespace
 
+LayerSpan layersSince(const SiloLayers& layers, Instant from) {
+    LayerSpan span{layers.layers.size(), 0, from};
+    while (span.first > 0 && layers.layers[span.first - 1].layer->end >= from) {
+        --span.first;
+        ++span.count;
+    }
+    return span;
+}
+
 Result<SiloLayers> laySilo(const season::Season& season, const farm::Silo& silo, packing::LayerBook book,
                            const season::Rolling& rolling, std::optional<packing::Pace> pace,
                            const Residual& residual) {

@@ -57,6 +57,9 @@ struct LayerSpan {
     Instant from = Instant::min();
 };
 
+/// What was tipped from `from` on; the first layer may hold older crop, which is left out.
+[[nodiscard]] LayerSpan layersSince(const SiloLayers& layers, Instant from);
+
 /// One reading of a silo: the situation that the season gives, and its estimate or the reason why there is
 /// none.
 struct SiloReading {

@@ -39,6 +39,7 @@ template <class Map, class IdType>
 [[nodiscard]] Section dryMatterOf(const DayView& view);
 [[nodiscard]] Section tractorsOf(const DayView& view);
 [[nodiscard]] Section densityOf(const DayView& view);
+[[nodiscard]] Section laidLayersOf(const DayView& view);
 [[nodiscard]] Section adviceOf(const DayView& view);
 [[nodiscard]] Section pausesOf(const DayView& view);
 [[nodiscard]] Section layersOf(const DayView& view);

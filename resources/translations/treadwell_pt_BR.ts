@@ -816,6 +816,26 @@
         <translation>Pausas</translation>
     </message>
     <message>
+        <source>Layers laid, their density when full</source>
+        <translation>Camadas feitas, densidade com o silo cheio</translation>
+    </message>
+    <message>
+        <source>{1} to {2}</source>
+        <translation>{1} a {2}</translation>
+    </message>
+    <message>
+        <source>The loosest layers of those hours</source>
+        <translation>As camadas menos densas dessas horas</translation>
+    </message>
+    <message>
+        <source>Layer</source>
+        <translation>Camada</translation>
+    </message>
+    <message>
+        <source>Passes</source>
+        <translation>Passadas</translation>
+    </message>
+    <message>
         <source>Layers seen</source>
         <translation>Camadas vistas</translation>
     </message>

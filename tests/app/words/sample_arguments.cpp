@@ -334,6 +334,9 @@ std::vector<Argument> sampleArguments(Code code) {
         case Code::adviceWasAccepted: return {};
         case Code::adviceWasDeclined: return {};
         case Code::reviewPauses: return {};
+        case Code::reviewLaidLayers: return {};
+        case Code::reviewLayerRange: return {kCount, kMore};
+        case Code::reviewLoosestLayers: return {};
         case Code::reviewLayers: return {};
         case Code::layerMeasured: return {};
         case Code::layerByLoads: return {};
@@ -381,6 +384,8 @@ std::vector<Argument> sampleArguments(Code code) {
         case Code::columnBegin: return {};
         case Code::columnEnd: return {};
         case Code::columnReason: return {};
+        case Code::columnLayer: return {};
+        case Code::columnPasses: return {};
         case Code::columnThickness: return {};
         case Code::columnReadings: return {};
         case Code::columnLowest: return {};

@@ -53,6 +53,43 @@ TEST(DaySheet, EveryTableOfLoadsHasTheSameTotal) {
     }
 }
 
+// The example's ten loads lie on a ramp whose height the tonnes give, so that layers are thin at first and
+// more than twelve: put together by the hour. All dry matter, all minutes and the loosest stand in it.
+TEST(DaySheet, LayersAreListedByTheHourWithTheLoosest) {
+    const SeasonMaker maker = exampleDay();
+    const Document sheet = exampleSheet(maker);
+    const auto season = season::Season::fold(maker.entries);
+    const Instant until = at("2026-02-10T13:36:00Z");
+    const auto readings = density::readingsAt(season, idOf<farm::SiloTag>(1), until);
+    const Table& hours = tableOf(sheet, "laidLayers", "byHour");
+    ASSERT_EQ(hours.rows.size(), 1u);
+    EXPECT_NEAR(si(hours.rows[0][4]), 120'000, 1e-6);
+    EXPECT_NEAR(si(hours.rows[0][6]), si(Cell{readings.silo.asItLies->packing.allTime.amount()}), 1e-12);
+    EXPECT_NEAR(si(hours.rows[0][8]), readings.silo.estimate->density.median().si(), 1e-9);
+    const Table& loosest = tableOf(sheet, "laidLayers", "loosest");
+    ASSERT_EQ(loosest.rows.size(), 3u);
+    double least = 1e9;
+    for (const auto& layer : readings.layers->whenFull.layers) least = std::min(least, layer.density.si());
+    EXPECT_NEAR(si(loosest.rows[0][8]), least, 1e-9);
+    EXPECT_LE(si(loosest.rows[0][8]), si(loosest.rows[1][8]));
+    EXPECT_LE(si(loosest.rows[1][8]), si(loosest.rows[2][8]));
+}
+
+TEST(DaySheet, FewLayersHaveARowEach) {
+    SeasonMaker maker = exampleDay();
+    maker.add(entries::LayerSeen{idOf<farm::SiloTag>(1), Length::fromCentimetres(60), {}},
+              at("2026-02-10T11:00:00Z"));
+    const Table& table = tableOf(exampleSheet(maker), "laidLayers", "byLayer");
+    ASSERT_LE(table.rows.size(), 12u);
+    double mass = 0;
+    for (std::size_t i = 0; i < table.rows.size(); ++i) {
+        EXPECT_EQ(table.rows[i][1], Cell{static_cast<std::int64_t>(i + 1)});
+        EXPECT_NEAR(si(table.rows[i][5]), 0.60, 1e-12);
+        mass += si(table.rows[i][4]);
+    }
+    EXPECT_NEAR(mass, 120'000, 1e-6);
+}
+
 TEST(DaySheet, ALoadWithoutATruckHasItsOwnRow) {
     const Table& trucks = tableOf(exampleSheet(), "deliveries", "byTruck");
     ASSERT_EQ(trucks.rows.size(), 4u);
