@@ -183,6 +183,7 @@ const char* phraseTemplate(Code code) {
         case Code::doubtLayerAssumed: return QT_TRANSLATE_NOOP("Phrase", "{1} of the doubt: the thickness of the layer, which nobody has seen");
         case Code::doubtLayerSeen: return QT_TRANSLATE_NOOP("Phrase", "{1} of the doubt: the thickness of the layer seen at {2}");
         case Code::doubtLayer: return QT_TRANSLATE_NOOP("Phrase", "{1} of the doubt: the thickness of the layer");
+        case Code::doubtLoadMass: return QT_TRANSLATE_NOOP("Phrase", "{1} of the doubt: the mass of the loads");
         case Code::doubtPackingTime: return QT_TRANSLATE_NOOP("Phrase", "{1} of the doubt: the minutes packed on each tonne");
         case Code::doubtSample: return QT_TRANSLATE_NOOP("Phrase", "{1} of the doubt: the dry-matter sample of {2}");
         case Code::doubtDryMatter: return QT_TRANSLATE_NOOP("Phrase", "{1} of the doubt: the dry matter");

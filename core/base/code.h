@@ -182,6 +182,7 @@ namespace treadwell {
     X(doubtLayerSeen) \
     X(doubtLayer) \
     X(doubtPackingTime) \
+    X(doubtLoadMass) \
     X(doubtSample) \
     X(doubtDryMatter) \
     X(doubtOtherEntries) \

@@ -70,6 +70,7 @@ class Splitter {
         m_errors.push_back({DoubtOf::machineMass, square(spread.machineMass), s, s, 1.0});
         m_errors.push_back({DoubtOf::layer, square(spread.layer), -s, -s, 1.0});
         m_errors.push_back({DoubtOf::packingTime, square(spread.packingTime), 0.5 * s, 0.5 * s});
+        m_errors.push_back({DoubtOf::loadMass, square(spread.loadMass), 0.5 * s, 1.0 + 0.5 * s});
         const double sampling = std::max(0.0, square(spread.dryMatter) - square(kDryMatterMethodLogSd));
         m_errors.push_back({DoubtOf::dryMatter, square(spread.dryMatter), -0.5 * s, 1.0 - 0.5 * s,
                             sampling / std::max(square(spread.dryMatter), 1e-12)});
@@ -108,6 +109,8 @@ class Splitter {
                 return named(Code::doubtLayerSeen, Code::doubtLayer, m_behind.layer, std::move(arguments));
             case DoubtOf::packingTime:
                 return {Code::doubtPackingTime, arguments};
+            case DoubtOf::loadMass:
+                return {Code::doubtLoadMass, arguments};
             case DoubtOf::dryMatter:
                 return named(Code::doubtSample, Code::doubtDryMatter, m_behind.sample, std::move(arguments));
             case DoubtOf::otherEntries:

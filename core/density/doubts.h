@@ -17,12 +17,13 @@ enum class DoubtOf : std::uint8_t {
     machineMass,
     layer,
     packingTime,
+    loadMass,
     dryMatter,
     otherEntries,  ///< errors that the survey's entries had and these are not known to have
 };
-constexpr std::array<std::string_view, 10> enumTexts(DoubtOf /*doubt*/) noexcept {
-    return {"site",        "silo",  "face",        "place",     "depthSlope",
-            "machineMass", "layer", "packingTime", "dryMatter", "otherEntries"};
+constexpr std::array<std::string_view, 11> enumTexts(DoubtOf /*doubt*/) noexcept {
+    return {"site",  "silo",        "face",     "place",     "depthSlope",  "machineMass",
+            "layer", "packingTime", "loadMass", "dryMatter", "otherEntries"};
 }
 
 struct Doubt {

@@ -126,8 +126,13 @@ class Summing {
         double dry = 0.0;
         for (const packing::LayerLoad& load : layer.loads) {
             if (load.load->at < m_span.from) continue;
-            m_loads.push_back(load);
             dry += load.dry().si();
+            // A load that two layers share is one load all the same.
+            if (!m_loads.empty() && m_loads.back().load == load.load) {
+                m_loads.back().mass += load.mass;
+            } else {
+                m_loads.push_back(load);
+            }
         }
         if (!(dry > 0.0)) return;
         const StackedLayer& place = m_layers.stack(m_filled).layers[k];
@@ -230,8 +235,7 @@ class Summing {
         Grounds grounds;
         std::set<entries::EntryId> samples, seen;
         for (const packing::LayerLoad& load : m_loads) {
-            if (grounds.loads.empty() || grounds.loads.back() != load.load->entry)
-                grounds.loads.push_back(load.load->entry);
+            grounds.loads.push_back(load.load->entry);
             if (const auto& sample = load.load->sample; sample && samples.insert(*sample).second)
                 grounds.samples.push_back(*sample);
         }

@@ -33,6 +33,10 @@ void read(Readings& readings, const season::Season& season, const SiloLayers& la
 }  // namespace
 
 Readings readingsAt(const season::Season& season, farm::SiloId silo, Instant now) {
+    return ReadingsHistory{}.at(season, silo, now);
+}
+
+Readings ReadingsHistory::at(const season::Season& season, farm::SiloId silo, Instant now) {
     Readings readings;
     readings.rolling = season::rollingAt(season, silo, now);
     readings.pace = packing::paceAt(season, readings.rolling);
@@ -41,8 +45,8 @@ Readings readingsAt(const season::Season& season, farm::SiloId silo, Instant now
         setReason(readings, {Code::siloUnknown, {}});
         return readings;
     }
-    auto layers = laySilo(season, known->second, packing::layersOf(season, known->second, now),
-                          readings.rolling, readings.pace, {});
+    auto layers = laySilo(season, known->second, m_layers.at(season, known->second, now), readings.rolling,
+                          readings.pace, {});
     if (!layers) {
         setReason(readings, layers.error().message);
         return readings;

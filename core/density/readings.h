@@ -2,6 +2,7 @@
 
 #include "core/density/doubts.h"
 #include "core/density/silo_layers.h"
+#include "core/packing/layer_history.h"
 
 namespace treadwell::density {
 
@@ -21,5 +22,15 @@ struct Readings {
 /// Needs no silo that is known: of one that the farm has not defined every reading has a reason. The layer
 /// has one too while there is no pace, since what is still to come of its packing is not known then.
 [[nodiscard]] Readings readingsAt(const season::Season& season, farm::SiloId silo, Instant now);
+
+/// readingsAt for one who asks again and again: keeps the layers of days that are past. Not for several
+/// threads at once.
+class ReadingsHistory {
+  public:
+    [[nodiscard]] Readings at(const season::Season& season, farm::SiloId silo, Instant now);
+
+  private:
+    packing::LayerHistory m_layers;
+};
 
 }  // namespace treadwell::density

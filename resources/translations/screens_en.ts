@@ -542,6 +542,10 @@ none yet</translation>
 %2 (%3–%4)</translation>
     </message>
     <message>
+        <source>As it lies now: %1, 80 % band %2</source>
+        <translation>As it lies now: %1, 80 % band %2</translation>
+    </message>
+    <message>
         <source>%1 chance of %2</source>
         <translation>%1 chance of %2</translation>
     </message>

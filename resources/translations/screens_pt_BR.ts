@@ -542,6 +542,10 @@ ainda nenhuma</translation>
 %2 (%3–%4)</translation>
     </message>
     <message>
+        <source>As it lies now: %1, 80 % band %2</source>
+        <translation>Como está agora: %1, faixa de 80 % %2</translation>
+    </message>
+    <message>
         <source>%1 chance of %2</source>
         <translation>%1 de chance de %2</translation>
     </message>

@@ -1308,6 +1308,10 @@
         <translation>{1} da dúvida: a espessura da camada</translation>
     </message>
     <message>
+        <source>{1} of the doubt: the mass of the loads</source>
+        <translation>{1} da dúvida: a massa das cargas</translation>
+    </message>
+    <message>
         <source>{1} of the doubt: the minutes packed on each tonne</source>
         <translation>{1} da dúvida: os minutos de compactação por tonelada</translation>
     </message>

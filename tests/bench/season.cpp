@@ -59,4 +59,33 @@ void readThreeReadings(benchmark::State& state) {
 }
 BENCHMARK(readThreeReadings)->Unit(benchmark::kMicrosecond);
 
+/// The same where the loads go to forty silos in turn: 2,500 loads in the one that is read.
+void readOneOfFortySilos(benchmark::State& state) {
+    auto entries = manyEntries();
+    for (std::size_t i = 0; i < entries.size(); ++i) {
+        if (auto* load = std::get_if<entries::Load>(&entries[i].body))
+            load->silo = idOf<farm::SiloTag>(static_cast<std::uint8_t>(1 + i % 40));
+    }
+    const auto season = season::Season::fold(entries);
+    const Instant now = season.days().back()->loads.back().at;
+    density::ReadingsHistory history;
+    for (auto _ : state) {
+        auto readings = history.at(season, idOf<farm::SiloTag>(1), now);
+        benchmark::DoNotOptimize(&readings);
+    }
+}
+BENCHMARK(readOneOfFortySilos)->Unit(benchmark::kMicrosecond);
+
+/// The same by one who asks again and again, as the screens do.
+void readThreeReadingsAgain(benchmark::State& state) {
+    const auto season = season::Season::fold(manyEntries());
+    const Instant now = season.days().back()->loads.back().at;
+    density::ReadingsHistory history;
+    for (auto _ : state) {
+        auto readings = history.at(season, idOf<farm::SiloTag>(1), now);
+        benchmark::DoNotOptimize(&readings);
+    }
+}
+BENCHMARK(readThreeReadingsAgain)->Unit(benchmark::kMicrosecond);
+
 }  // namespace

@@ -59,8 +59,9 @@ AdviceState adviceAt(const season::Season& season, const density::Readings& read
 
 advice::Voice voiceAt(const season::Season& season, farm::SiloId silo, Instant now) {
     advice::Voice voice;
+    density::ReadingsHistory history;
     for (Instant at = now - kListened; at < now; at += 1min) {
-        voice = adviceAt(season, density::readingsAt(season, silo, at), voice).voice;
+        voice = adviceAt(season, history.at(season, silo, at), voice).voice;
     }
     return voice;
 }

@@ -12,8 +12,9 @@ constexpr std::chrono::minutes kGrid{10};  // between the loads, since in a paus
 // Points nearer than this cannot be told apart in a plot of a day.
 constexpr std::chrono::minutes kClosestPoints{2};
 
-TracePoint pointAt(const season::Season& season, farm::SiloId silo, Instant at) {
-    const density::Readings readings = density::readingsAt(season, silo, at);
+TracePoint pointAt(density::ReadingsHistory& history, const season::Season& season, farm::SiloId silo,
+                   Instant at) {
+    const density::Readings readings = history.at(season, silo, at);
     TracePoint point;
     point.at = at;
     point.laid = true;
@@ -81,6 +82,7 @@ std::vector<Moment> momentsOf(const season::Season& season, farm::SiloId silo, I
 DayTrace traceAt(const season::Season& season, farm::SiloId silo, Instant now, const DayTrace& previous) {
     const Instant holds = holdsUntil(previous, season, silo, now);
     DayTrace trace{season, silo, {}};
+    density::ReadingsHistory history;
     auto known = previous.points.begin();
     for (const Moment& moment : momentsOf(season, silo, now)) {
         if (!moment.load) {
@@ -90,9 +92,9 @@ DayTrace traceAt(const season::Season& season, farm::SiloId silo, Instant now, c
         known = std::find_if(known, previous.points.end(),
                              [&moment](const TracePoint& point) { return point.at >= moment.at; });
         const bool stillHolds = known != previous.points.end() && known->at == moment.at && moment.at < holds;
-        trace.points.push_back(stillHolds ? *known : pointAt(season, silo, moment.at));
+        trace.points.push_back(stillHolds ? *known : pointAt(history, season, silo, moment.at));
     }
-    trace.points.push_back(pointAt(season, silo, now));
+    trace.points.push_back(pointAt(history, season, silo, now));
     return trace;
 }
 

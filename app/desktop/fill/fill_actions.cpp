@@ -214,7 +214,7 @@ void FillPage::showAuthor(const QString& name) {
 
 void FillPage::showWorking(widgets::Reading reading) {
     if (!m_silo) return;
-    const density::Readings readings = density::readingsAt(season(), *m_silo, m_desk.now());
+    const density::Readings readings = m_readings.at(season(), *m_silo, m_desk.now());
     const density::SiloReading& shown = readingOf(readings, reading);
     if (!shown.estimate) return;
     (new WorkingDialog{*shown.estimate, density::doubtsOf(readings, shown), speech(), this})->open();

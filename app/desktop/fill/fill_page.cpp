@@ -217,7 +217,7 @@ void FillPage::refresh() {
         selectSilo(season().farm().silos.begin()->first);
         return;
     }
-    const density::Readings readings = density::readingsAt(season(), *m_silo, now);
+    const density::Readings readings = m_readings.at(season(), *m_silo, now);
     const Speech words = speech();
     m_gauge->setView(widgets::Reading::layerNow, gaugeOf(readings.layer, words));
     m_gauge->setView(widgets::Reading::today, gaugeOf(readings.today, words));

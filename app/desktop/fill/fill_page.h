@@ -94,6 +94,7 @@ class FillPage final : public QWidget {
     desk::SeasonDesk& m_desk;
     const settings::Appearance& m_appearance;
     std::optional<farm::SiloId> m_silo;
+    density::ReadingsHistory m_readings;
     std::map<desk::Ticket, Pending> m_pending;
     AdviceState m_advice;
     std::string m_recordedAdvice;                 ///< said and on its way to the journal

@@ -97,10 +97,12 @@ widgets::GaugeView gaugeOf(const density::SiloReading& reading, const Speech& sp
         return QCoreApplication::translate("FillPresenter", "No density yet.");
     }
     const density::Estimate& estimate = *reading.estimate;
-    return widgets::GaugeDensity{.density = estimate.density,
-                                 .target = estimate.target.density,
-                                 .atPorosity = estimate.target.atPorosity,
-                                 .chance = estimate.chance};
+    widgets::GaugeDensity view{.density = estimate.density,
+                               .target = estimate.target.density,
+                               .atPorosity = estimate.target.atPorosity,
+                               .chance = estimate.chance};
+    if (reading.asItLies) view.asItLies = reading.asItLies->density;
+    return view;
 }
 
 plots::TimelineView timelineAt(const DayTrace& trace, Instant now) {

@@ -113,6 +113,18 @@ QString DensityGauge::shortText(Reading reading) const {
              number(shown->density.high80()));
 }
 
+QString DensityGauge::bandText(const GaugeDensity& shown) const {
+    const settings::DisplayUnits& units = m_appearance.units();
+    const auto range = [&units](const density::Distribution& density) {
+        return units.rangeText(density.low80().amount(), density.high80().amount());
+    };
+    const QString band = tr("%1: 80 % band %2").arg(readingName(m_selected), range(shown.density));
+    if (!shown.asItLies) return band;
+    return band + u'\n' +
+           tr("As it lies now: %1, 80 % band %2")
+               .arg(units.text(shown.asItLies->median()), range(*shown.asItLies));
+}
+
 void DensityGauge::refresh() {
     const GaugeView& view = m_views[placeOf(m_selected)];
     const settings::DisplayUnits& units = m_appearance.units();
@@ -120,11 +132,7 @@ void DensityGauge::refresh() {
     m_number->setFont(sized(font(), kNumberSize));
     m_chance->setFont(sized(font(), kChanceSize));
     m_number->setText(shown ? units.numberText(shown->density.median().amount()) : QString{u'–'});
-    m_band->setText(shown
-                        ? tr("%1: 80 % band %2")
-                              .arg(readingName(m_selected), units.rangeText(shown->density.low80().amount(),
-                                                                            shown->density.high80().amount()))
-                        : readingName(m_selected));
+    m_band->setText(shown ? bandText(*shown) : readingName(m_selected));
     m_chance->setText(
         shown ? tr("%1 chance of %2").arg(units.chanceText(shown->chance), units.text(shown->target))
               : QString{});

@@ -27,6 +27,7 @@ struct GaugeDensity {
     DryDensity target;
     std::optional<DryDensity> atPorosity;  ///< the density at which the pores are as few as asked
     Chance chance;                         ///< of reaching the target
+    std::optional<density::Distribution> asItLies = {};  ///< before the crop to come lies upon it
 };
 
 /// A density, or in words why there is none yet.
@@ -57,6 +58,7 @@ class DensityGauge final : public QWidget {
 
   private:
     [[nodiscard]] QString shortText(Reading reading) const;
+    [[nodiscard]] QString bandText(const GaugeDensity& shown) const;
     void refresh();
 
     const settings::Appearance& m_appearance;

@@ -109,7 +109,7 @@ TEST(Estimate, WorkingNamesFormulaAndSource) {
     EXPECT_THAT(answered.out, HasSubstr("The trade's yardsticks"));
     const Json json{runProgram(with(kExample, {"--working", "--json"})).out};
     EXPECT_THAT(keysOf(json.root.at_pointer("/working/0")),
-                testing::ElementsAre("code", "text", "formula", "source", "evidence"));
+                testing::ElementsAre("code", "text", "formula", "source", "evidence", "entries"));
     EXPECT_NEAR(json.number("/yardsticks/packing_mass_kg"), 14000.0 + 0.5 * 10000.0, 1e-6);
     EXPECT_EQ(std::string_view{json.root.at_pointer("/yardsticks/target_verdict")}, "missed");
     EXPECT_GT(simdjson::dom::array{json.root.at_pointer("/yardsticks/mass_rules")}.size(), 0u);

@@ -65,10 +65,24 @@ TEST_F(Example, StateTellsLoadsTractorsAndThreeReadings) {
         const double median = json.number(std::string{reading} + "/density_kg_dm_m3/median");
         EXPECT_LT(json.number(std::string{reading} + "/density_kg_dm_m3/low80"), median);
         EXPECT_GT(json.number(std::string{reading} + "/density_kg_dm_m3/high80"), median);
+        EXPECT_LT(json.number(std::string{reading} + "/as_it_lies/density_kg_dm_m3/median"), median);
+        EXPECT_GE(json.number(std::string{reading} + "/effective_layers"), 1.0);
     }
     const Answered text = runProgram({"state", season, "--at", "2026-09-16T15:00:00+02:00"});
     EXPECT_THAT(text.out, HasSubstr("Long bunker, 2026-09-16 15:00"));
     EXPECT_THAT(text.out, HasSubstr("The silo, when full"));
+    EXPECT_THAT(text.out, HasSubstr("As it lies now"));
+}
+
+TEST_F(Example, TheWorkingOfAReadingNamesItsEntries) {
+    const std::vector<std::string> asked{"state", season, "--at", "2026-09-16T15:00:00+02:00", "--working"};
+    EXPECT_THAT(runProgram(asked).out, HasSubstr(" more entries"));
+    auto withJson = asked;
+    withJson.emplace_back("--json");
+    const Json json{runProgram(withJson).out};
+    EXPECT_EQ(json.text("/readings/silo/working/0/code"), "workingLayers");
+    EXPECT_EQ(double(simdjson::dom::array{json.root.at_pointer("/readings/silo/working/0/entries")}.size()),
+              json.number("/in_silo/loads"));
 }
 
 TEST_F(Example, AdviceWeighsChangesAgainstAsNow) {

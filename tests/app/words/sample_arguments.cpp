@@ -228,6 +228,7 @@ std::vector<Argument> sampleArguments(Code code) {
         case Code::doubtLayerAssumed: return {kShare};
         case Code::doubtLayerSeen: return {kShare, Argument{Instant{}}};
         case Code::doubtLayer: return {kShare};
+        case Code::doubtLoadMass: return {kShare};
         case Code::doubtPackingTime: return {kShare};
         case Code::doubtSample: return {kShare, Argument{Instant{}}};
         case Code::doubtDryMatter: return {kShare};

@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include <QAccessible>
+#include <QLabel>
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTest>
@@ -46,6 +47,18 @@ TEST_F(Gauge, SaysMedianWithBandChanceAndTarget) {
     for (const char* part : {"212", "177–254", "36", "225"}) {
         EXPECT_TRUE(gauge.sentence().contains(QString::fromUtf8(part))) << part;
     }
+}
+
+TEST_F(Gauge, SaysHowItLiesNowBesideTheBand) {
+    GaugeDensity shown = reading(212);
+    shown.asItLies = reading(180).density;
+    gauge.setView(Reading::layerNow, shown);
+    // 180 exp(-+1.2816 * 0.14) = 150 and 215.
+    const auto labels = gauge.findChildren<QLabel*>();
+    EXPECT_TRUE(std::any_of(labels.begin(), labels.end(), [](const QLabel* label) {
+        return label->text().contains(QStringLiteral("180")) &&
+               label->text().contains(QStringLiteral("150–215"));
+    }));
 }
 
 TEST_F(Gauge, SwitchesTheReadingAtATouch) {
