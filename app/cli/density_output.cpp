@@ -125,10 +125,13 @@ void printWorking(const density::Estimate& estimate, const Answer& answer) {
 
 }  // namespace
 
+void writeDensity(JsonWriter& json, const std::string& name, const density::Distribution& density) {
+    writeBand(json, name + "_kg_dm_m3", density, [](DryDensity d) { return d.kilogramsPerCubicMetre(); });
+}
+
 void writeEstimate(JsonWriter& json, const density::Estimate& estimate, bool working,
                    const words::Style& style) {
-    writeBand(json, "density_kg_dm_m3", estimate.density,
-              [](DryDensity d) { return d.kilogramsPerCubicMetre(); });
+    writeDensity(json, "density", estimate.density);
     json.member("packing_factor_us", estimate.packing.factor.us())
         .member("packing_minutes_per_t", estimate.packing.allTime.minutesPerTonne());
     writeBand(json, "porosity", estimate.porosity, [](Porosity p) { return p.fraction(); });

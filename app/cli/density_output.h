@@ -8,6 +8,9 @@ namespace treadwell::cli {
 
 // An estimate reads the same in whatever command it stands.
 
+/// Member `name_kg_dm_m3`: {median, low80, high80}.
+void writeDensity(JsonWriter& json, const std::string& name, const density::Distribution& density);
+
 /// Members of the object that is open in `json`.
 void writeEstimate(JsonWriter& json, const density::Estimate& estimate, bool working,
                    const words::Style& style);

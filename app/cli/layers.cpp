@@ -1,8 +1,8 @@
 #include "app/cli/layers.h"
 
+#include "app/cli/density_output.h"
 #include "app/cli/names.h"
 #include "app/cli/table.h"
-#include "core/packing/layers.h"
 
 #include <ostream>
 #include <set>
@@ -15,13 +15,31 @@ using packing::Layer;
 using packing::LayerBook;
 using packing::LayerLoad;
 
+/// A layer with its densities.
+struct Estimated {
+    const density::LayerFacts& facts;
+    density::SiloReading reading;
+    Length whenFull;  ///< packed
+    Length asItLies;
+};
+
 /// What the verb lists, and the season that it speaks of.
 struct Listed {
     const season::Season& season;
-    const farm::Silo& silo;
-    Instant at;
+    const density::SiloLayers& silo;
     const LayerBook& book;
+    std::vector<Estimated> layers;
 };
+
+Listed listOf(const season::Season& season, const density::SiloLayers& silo) {
+    Listed listed{season, silo, silo.book, {}};
+    for (std::size_t k = 0; k < silo.layers.size(); ++k) {
+        listed.layers.push_back({silo.layers[k],
+                                 density::readingOf(season, silo, {k, 1}, density::Reading::layer),
+                                 silo.whenFull.layers[k].thickness, silo.asItLies.layers[k].thickness});
+    }
+    return listed;
+}
 
 std::set<LocalDay> daysOf(const Layer& layer, const FarmZone& zone) {
     std::set<LocalDay> days;
@@ -64,7 +82,21 @@ void writeLoads(JsonWriter& json, const season::Season& season, const Layer& lay
     json.endArray();
 }
 
-void writeLayer(JsonWriter& json, const Listed& listed, const Layer& layer) {
+void writeDensities(JsonWriter& json, const Estimated& estimated, const words::Style& style) {
+    writeAmount(json, "thickness_when_full", estimated.whenFull.layerAmount());
+    writeAmount(json, "thickness_as_it_lies", estimated.asItLies.layerAmount());
+    json.member("packing_factor_us", estimated.facts.soFar.us());
+    const density::SiloReading& reading = estimated.reading;
+    if (reading.estimate) writeDensity(json, "density_when_full", reading.estimate->density);
+    if (reading.asItLies) writeDensity(json, "density_as_it_lies", reading.asItLies->density);
+    if (!reading.reason) return;
+    json.key("reason");
+    writeMessage(json, *reading.reason, style);
+}
+
+void writeLayer(JsonWriter& json, const Listed& listed, const Estimated& estimated,
+                const words::Style& style) {
+    const Layer& layer = *estimated.facts.layer;
     json.beginObject()
         .member("number", layer.number)
         .member("begin", toIso8601(layer.begin))
@@ -84,6 +116,7 @@ void writeLayer(JsonWriter& json, const Listed& listed, const Layer& layer) {
     json.member("packing_minutes_per_t", layer.intensity().minutesPerTonne())
         .member("passes", packing::passesOn(layer, listed.season.farm()))
         .member("buried_share", layer.buried.fraction());
+    writeDensities(json, estimated, style);
     writeTimes(json, "tractors", listed.season.farm(), layer.packing);
     writeLoads(json, listed.season, layer);
     json.endObject();
@@ -91,12 +124,13 @@ void writeLayer(JsonWriter& json, const Listed& listed, const Layer& layer) {
 
 void writeLayers(const Listed& listed, const Answer& answer) {
     JsonWriter json{2};
-    json.beginObject().member("silo", listed.silo.name).member("at", toIso8601(listed.at));
-    json.member("filling", enumText(listed.silo.filling)).member("weighed_loads", listed.book.weighedLoads);
+    json.beginObject().member("silo", listed.silo.silo.name).member("at", toIso8601(listed.silo.at));
+    json.member("filling", enumText(listed.silo.silo.filling))
+        .member("weighed_loads", listed.book.weighedLoads);
     writeAmount(json, "under_wheels", listed.book.underWheels.amount());
     writeTimes(json, "before_first_load", listed.season.farm(), listed.book.beforeFirstLoad);
     json.key("layers").beginArray();
-    for (const auto& layer : listed.book.layers) writeLayer(json, listed, *layer);
+    for (const Estimated& layer : listed.layers) writeLayer(json, listed, layer, answer.style);
     json.endArray().endObject();
     answer.out << json.text() << '\n';
 }
@@ -109,7 +143,19 @@ std::set<farm::TractorId> tractorsIn(const LayerBook& book) {
     return tractors;
 }
 
-std::vector<Cell> rowOf(const Listed& listed, const Layer& layer, const std::set<farm::TractorId>& tractors) {
+void addBand(std::vector<Cell>& row, const std::optional<density::Estimate>& estimate) {
+    if (!estimate) {
+        row.resize(row.size() + 3);
+        return;
+    }
+    row.emplace_back(estimate->density.median().amount());
+    row.emplace_back(estimate->density.low80().amount());
+    row.emplace_back(estimate->density.high80().amount());
+}
+
+std::vector<Cell> rowOf(const Listed& listed, const Estimated& estimated,
+                        const std::set<farm::TractorId>& tractors) {
+    const Layer& layer = *estimated.facts.layer;
     std::vector<Cell> row{layer.number,
                           layer.begin,
                           layer.end,
@@ -122,7 +168,11 @@ std::vector<Cell> rowOf(const Listed& listed, const Layer& layer, const std::set
                           durationAmount(layer.packingTime()),
                           layer.intensity().amount(),
                           packing::passesOn(layer, listed.season.farm()),
-                          std::string{layer.closed ? "yes" : "no"}};
+                          std::string{layer.closed ? "yes" : "no"},
+                          estimated.whenFull.layerAmount()};
+    addBand(row, estimated.reading.estimate);
+    row.emplace_back(estimated.asItLies.layerAmount());
+    addBand(row, estimated.reading.asItLies);
     for (const farm::TractorId& tractor : tractors) {
         const auto packed = layer.packing.find(tractor);
         row.emplace_back(durationAmount(packed == layer.packing.end() ? Seconds{0} : packed->second));
@@ -144,39 +194,56 @@ Table tableOf(const Listed& listed) {
                      {"packed", "Packed", Dimension::duration},
                      {"packing", "For a tonne", Dimension::packingIntensity},
                      {"passes", "Passes"},
-                     {"closed", "Closed"}};
+                     {"closed", "Closed"},
+                     {"thickness_when_full", "Full:", Dimension::layerThickness},
+                     {"density_when_full", "density", Dimension::dryDensity},
+                     {"density_when_full_low80", "80 % from", Dimension::dryDensity},
+                     {"density_when_full_high80", "to", Dimension::dryDensity},
+                     {"thickness_as_it_lies", "Now:", Dimension::layerThickness},
+                     {"density_as_it_lies", "density", Dimension::dryDensity},
+                     {"density_as_it_lies_low80", "80 % from", Dimension::dryDensity},
+                     {"density_as_it_lies_high80", "to", Dimension::dryDensity}};
     const std::set<farm::TractorId> tractors = tractorsIn(listed.book);
     for (const farm::TractorId& tractor : tractors) {
         const std::string name = nameIn(listed.season.farm().tractors, tractor);
         table.columns.push_back({"packed_" + name, name, Dimension::duration});
     }
-    for (const auto& layer : listed.book.layers) table.rows.push_back(rowOf(listed, *layer, tractors));
+    for (const Estimated& layer : listed.layers) table.rows.push_back(rowOf(listed, layer, tractors));
     return table;
+}
+
+void printText(const Listed& listed, const Answer& answer) {
+    answer.out << listed.silo.silo.name << ", " << words::inWords(listed.silo.at, answer.style) << '\n';
+    if (listed.layers.empty()) {
+        answer.out << "No crop was tipped here by then.\n";
+    } else {
+        printTable(answer.out, tableOf(listed), answer.style);
+    }
+    for (const auto& [tractor, time] : listed.book.beforeFirstLoad) {
+        answer.out << nameIn(listed.season.farm().tractors, tractor) << " packed "
+                   << words::inWords(durationAmount(time), answer.style)
+                   << " before the first load; that is not counted\n";
+    }
 }
 
 }  // namespace
 
-void printLayers(const season::Season& season, const farm::Silo& silo, Instant at, ListForm form,
-                 const Answer& answer) {
-    const LayerBook book = packing::layersOf(season, silo, at);
-    const Listed listed{season, silo, at, book};
-    if (form == ListForm::json) return writeLayers(listed, answer);
-    const Table table = tableOf(listed);
-    if (form == ListForm::csv) {
-        answer.out << csvOf(table);
-        return;
+Outcome printLayers(const season::Season& season, const farm::Silo& silo, Instant at, ListForm form,
+                    const Answer& answer) {
+    const density::Readings readings = density::readingsAt(season, silo.id, at);
+    if (!readings.layers) {
+        return tl::unexpected{
+            Failure{Status::failed, silo.name + ": " + words::inWords(*readings.silo.reason, answer.style)}};
     }
-    answer.out << silo.name << ", " << words::inWords(at, answer.style) << '\n';
-    if (book.layers.empty()) {
-        answer.out << "No crop was tipped here by then.\n";
+    const Listed listed = listOf(season, *readings.layers);
+    if (form == ListForm::json) {
+        writeLayers(listed, answer);
+    } else if (form == ListForm::csv) {
+        answer.out << csvOf(tableOf(listed));
     } else {
-        printTable(answer.out, table, answer.style);
+        printText(listed, answer);
     }
-    for (const auto& [tractor, time] : book.beforeFirstLoad) {
-        answer.out << nameIn(season.farm().tractors, tractor) << " packed "
-                   << words::inWords(durationAmount(time), answer.style)
-                   << " before the first load; that is not counted\n";
-    }
+    return {};
 }
 
 }  // namespace treadwell::cli

@@ -112,6 +112,13 @@ void addCsv(CLI::App& command, SeasonOptions& options) {
         ->excludes(command.get_option("--json"));
 }
 
+void addField(CLI::App& command, SeasonOptions& options) {
+    addText(command, "--along", options.along, "12m", "From the back wall; over the silo where not given");
+    addText(command, "--up", options.up, "1.5m", "From the floor; over the height where not given");
+    addText(command, "--across", options.across, "0.3m", "From the left wall; the middle where not given");
+    command.add_flag("--as-it-lies", options.asItLies, "As it lies now, not when full");
+}
+
 void addSeasonVerbs(CLI::App& app, Request& request) {
     SeasonOptions& options = request.season;
     CLI::App* made = addVerb(
@@ -128,8 +135,12 @@ void addSeasonVerbs(CLI::App& app, Request& request) {
     CLI::App* laid =
         addVerb(app, request, "layers", "The layers of a silo: crop, packing, density", options.file,
                 [](const Request& r, const Answer& answer) { return layers(r.season, answer); });
-    addCsv(*laid, options);
-    for (CLI::App* command : {now, advice, laid}) {
+    CLI::App* places =
+        addVerb(app, request, "field", "The density over a silo, and where it is weakest", options.file,
+                [](const Request& r, const Answer& answer) { return field(r.season, answer); });
+    addField(*places, options);
+    for (CLI::App* command : {laid, places}) addCsv(*command, options);
+    for (CLI::App* command : {now, advice, laid, places}) {
         addText(*command, "--at", options.at, "2026-09-15T14:25:30+02:00", "The moment; now where not given");
         addText(*command, "--silo", options.silo, "NAME", "Needed where there are several");
     }

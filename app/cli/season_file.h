@@ -15,11 +15,14 @@ struct SeasonOptions {
     std::optional<std::string> silo;
     bool working = false;
     bool csv = false;
+    bool asItLies = false;
+    std::optional<std::string> along, up, across;
 };
 
 [[nodiscard]] Outcome state(const SeasonOptions& options, const Answer& answer);
 [[nodiscard]] Outcome advise(const SeasonOptions& options, const Answer& answer);
 [[nodiscard]] Outcome layers(const SeasonOptions& options, const Answer& answer);
+[[nodiscard]] Outcome field(const SeasonOptions& options, const Answer& answer);
 [[nodiscard]] Outcome day(const SeasonOptions& options, const Answer& answer);
 
 /// Reads every entry and holds it to the chain of hashes of the device that wrote it.

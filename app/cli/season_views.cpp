@@ -1,9 +1,11 @@
+#include "app/cli/field.h"
 #include "app/cli/layers.h"
 #include "app/cli/season_file.h"
 #include "app/cli/state.h"
 #include "app/words/document.h"
 #include "core/review/day_sheet.h"
 
+#include <array>
 #include <ostream>
 
 namespace treadwell::cli {
@@ -53,8 +55,29 @@ Outcome advise(const SeasonOptions& options, const Answer& answer) {
 Outcome layers(const SeasonOptions& options, const Answer& answer) {
     const auto view = viewOf(options, answer);
     if (!view) return tl::unexpected{view.error()};
-    printLayers(view->season, view->silo, view->at, formOf(options, answer), view->answer);
-    return {};
+    return printLayers(view->season, view->silo, view->at, formOf(options, answer), view->answer);
+}
+
+Outcome field(const SeasonOptions& options, const Answer& answer) {
+    FieldQuestion question;
+    if (options.asItLies) question.filled = density::Filled::asItLies;
+    const auto read = [&](const std::optional<std::string>& text, const char* option,
+                          std::optional<Length>& length) -> Outcome {
+        if (!text) return {};
+        const auto value = quantityFromText<Length>(*text, option);
+        if (!value) return misused(value.error(), option, answer.style);
+        length = *value;
+        return {};
+    };
+    const std::array places = {read(options.along, "--along", question.along),
+                               read(options.up, "--up", question.up),
+                               read(options.across, "--across", question.across)};
+    for (const Outcome& outcome : places) {
+        if (!outcome) return outcome;
+    }
+    const auto view = viewOf(options, answer);
+    if (!view) return tl::unexpected{view.error()};
+    return printField(view->season, view->silo, view->at, question, formOf(options, answer), view->answer);
 }
 
 Outcome day(const SeasonOptions& options, const Answer& answer) {

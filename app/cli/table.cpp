@@ -30,7 +30,7 @@ struct InCsv {
     void operator()(std::int64_t count) const { csv.number(count); }
     void operator()(double number) const { csv.number(number); }
     void operator()(Amount amount) const {
-        csv.number(amount.si / unitOf(amount.dimension, UnitSystem::metric).factor);
+        csv.number(unitOf(amount.dimension, UnitSystem::metric).fromSi(amount.si));
     }
     void operator()(Instant at) const { csv.word(toIso8601(at)); }
 };

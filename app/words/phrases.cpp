@@ -153,6 +153,13 @@ const char* phraseTemplate(Code code) {
         case Code::yardstickBrittany: return QT_TRANSLATE_NOOP("Phrase", "the packing mass of Brittany, in dry matter");
         case Code::yardstickPasses: return QT_TRANSLATE_NOOP("Phrase", "three passes over each layer");
         case Code::yardstickTarget: return QT_TRANSLATE_NOOP("Phrase", "the target, by the estimate");
+        case Code::weakStretch: return QT_TRANSLATE_NOOP("Phrase", "{1} at {2}, tractors packing: {3}");
+        case Code::weakNotPacked: return QT_TRANSLATE_NOOP("Phrase", "Nobody packed it");
+        case Code::weakFewMinutes: return QT_TRANSLATE_NOOP("Phrase", "Packed {1}; all of the silo {2}");
+        case Code::weakLightTractors: return QT_TRANSLATE_NOOP("Phrase", "By tractors of {1}; all of the silo by {2}");
+        case Code::weakThickLayer: return QT_TRANSLATE_NOOP("Phrase", "Spread {1} thick; all of the silo {2}");
+        case Code::weakWetCrop: return QT_TRANSLATE_NOOP("Phrase", "Crop of {1} dry matter; all of the silo {2}");
+        case Code::weakNearSurface: return QT_TRANSLATE_NOOP("Phrase", "On average only {1} below the surface");
         case Code::workingOneLayer: return QT_TRANSLATE_NOOP("Phrase", "Layer number {1}: {2}, tipped from {3} to {4}");
         case Code::workingLayers: return QT_TRANSLATE_NOOP("Phrase", "{1} layers: {2} in {3}; they even out like {4} of equal size");
         case Code::workingLayer: return QT_TRANSLATE_NOOP("Phrase", "Layer {1}");

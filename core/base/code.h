@@ -151,6 +151,13 @@ namespace treadwell {
     X(yardstickBrittany) \
     X(yardstickPasses) \
     X(yardstickTarget) \
+    X(weakStretch) \
+    X(weakNotPacked) \
+    X(weakFewMinutes) \
+    X(weakLightTractors) \
+    X(weakThickLayer) \
+    X(weakWetCrop) \
+    X(weakNearSurface) \
     X(workingOneLayer) \
     X(workingLayers) \
     X(workingLayer) \

@@ -1,7 +1,5 @@
 #include "core/density/field.h"
 
-#include "core/density/spread.h"
-
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -38,12 +36,14 @@ double wallFactor(Length across, Length width) noexcept {
     return (atWall ? 1.0 - loose : 1.0) / (1.0 - loose * 2.0 * (kWallStrip / width));
 }
 
-Field::Field(const farm::Silo& silo, const Stack& stack, std::vector<FieldLayer> layers, double spotVariance)
+Field::Field(const farm::Silo& silo, const Stack& stack, std::vector<FieldLayer> layers,
+             const Residual& residual)
     : m_layers(std::move(layers)),
       m_edges{0.0},
       m_width{silo.width.metres()},
       m_run{0.0},
-      m_spot{spotVariance} {
+      m_spot{residual.face + residual.spot},
+      m_doubt{residual.varianceDoubt} {
     for (const StackedLayer& layer : stack.layers)
         m_edges.push_back(std::max(m_edges.back(), layer.upper.metres()));
     const double top = stack.top.metres();
@@ -101,8 +101,9 @@ std::optional<FieldPoint> Field::at(const Position& place) const {
                           wallFactor(place.across, Length::fromMetres(m_width));
     const double variance =
         layer.commonVariance + layer.ownVariance + m_spot + depthSlopeVarianceAt(Length::fromMetres(depth));
-    return FieldPoint{index, Length::fromMetres(depth),
-                      Distribution{{median, std::sqrt(variance)}, layer.limit}};
+    return FieldPoint{
+        index, Length::fromMetres(depth),
+        Distribution{{median, std::sqrt(variance)}, layer.limit, degreesOfFreedom(variance, m_doubt)}};
 }
 
 /// Every bound of a layer in a box is a straight line over each stretch of the surface, so that what lies
@@ -209,8 +210,9 @@ FieldMean Field::meanOf(const std::vector<std::pair<std::size_t, Cut>>& cuts, do
             .volume = Volume::fromCubicMetres(all.area * width_m),
             .depth = depth,
             .effectiveLayers = 1.0 / squares,
-            .density =
-                Distribution{{all.dry * walls / all.area, std::sqrt(variance)}, DryDensity::fromSi(limit)}};
+            .density = Distribution{{all.dry * walls / all.area, std::sqrt(variance)},
+                                    DryDensity::fromSi(limit),
+                                    degreesOfFreedom(variance, m_doubt)}};
 }
 
 }  // namespace treadwell::density

@@ -2,6 +2,7 @@
 
 #include "core/density/distribution.h"
 #include "core/density/layer_law.h"
+#include "core/density/spread.h"
 #include "core/density/stack.h"
 
 #include <optional>
@@ -58,9 +59,10 @@ inline constexpr Length kWallStrip = Length::fromMetres(0.5);
 /// B7: on a ramp the layer whose front passed the place), looser at the walls. Level across.
 class Field {
   public:
-    /// `layers` are those of `stack`; `spotVariance`, of ln(density), is what a single core differs by from
-    /// its layer.
-    Field(const farm::Silo& silo, const Stack& stack, std::vector<FieldLayer> layers, double spotVariance);
+    /// `layers` are those of `stack`; of the residual face and spot are taken, by which a single core differs
+    /// from its layer, and the doubt of the variances.
+    Field(const farm::Silo& silo, const Stack& stack, std::vector<FieldLayer> layers,
+          const Residual& residual);
 
     /// None outside the silo and where no crop lies yet.
     [[nodiscard]] std::optional<FieldPoint> at(const Position& place) const;
@@ -97,6 +99,7 @@ class Field {
     double m_width;
     double m_run;  ///< 0 for lifts
     double m_spot;
+    double m_doubt;
 };
 
 }  // namespace treadwell::density

@@ -376,6 +376,34 @@
         <translation>a meta, pela estimativa</translation>
     </message>
     <message>
+        <source>{1} at {2}, tractors packing: {3}</source>
+        <translation>{1} a {2}, tratores compactando: {3}</translation>
+    </message>
+    <message>
+        <source>Nobody packed it</source>
+        <translation>Ninguém compactou</translation>
+    </message>
+    <message>
+        <source>Packed {1}; all of the silo {2}</source>
+        <translation>Compactado {1}; o silo todo, {2}</translation>
+    </message>
+    <message>
+        <source>By tractors of {1}; all of the silo by {2}</source>
+        <translation>Por tratores de {1}; o silo todo, de {2}</translation>
+    </message>
+    <message>
+        <source>Spread {1} thick; all of the silo {2}</source>
+        <translation>Espalhado com {1}; o silo todo, {2}</translation>
+    </message>
+    <message>
+        <source>Crop of {1} dry matter; all of the silo {2}</source>
+        <translation>Forragem com {1} de matéria seca; o silo todo, {2}</translation>
+    </message>
+    <message>
+        <source>On average only {1} below the surface</source>
+        <translation>Em média só {1} abaixo da superfície</translation>
+    </message>
+    <message>
         <source>Layer {1}</source>
         <translation>Camada {1}</translation>
     </message>

@@ -34,7 +34,7 @@ Field field() {
     std::vector<FieldLayer> layers;
     for (const LaidLayer& layer : laid())
         layers.push_back({{layer.bracket.si(), layer.limit.si()}, layer.limit, 0.02, 0.01});
-    return {ramp(), stackOf(ramp(), laid(), Filled::whenFull).value(), std::move(layers), 0.04};
+    return {ramp(), stackOf(ramp(), laid(), Filled::whenFull).value(), std::move(layers), {}};
 }
 
 /// Places spread over the silo without a pattern.

@@ -169,7 +169,7 @@ TEST(PublishedDensity, BrittanysThirdsInTheField) {
         const std::vector<FieldLayer> laws(
             20,
             {{bracket.si(), 400}, DryDensity::fromSi(400), residual.site + residual.silo, residual.layer});
-        const Field field{silo, stack, laws, residual.face + residual.spot};
+        const Field field{silo, stack, laws, residual};
         const double expected[] = {227.0, 250.5, 274.0}, printed[] = {226, 252.5, 273};
         for (int third = 0; third < 3; ++third) {
             const Length top = stack.top - Length::fromMetres(third);

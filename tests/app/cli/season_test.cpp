@@ -104,6 +104,53 @@ TEST_F(Example, TheDayIsTheLastOneWhereNoneIsGiven) {
     EXPECT_EQ(Json{runProgram({"day", season, "--json"}).out}.text("/document"), "daySheet");
 }
 
+TEST_F(Example, EveryLayerHasTwoDensitiesWithTheirBands) {
+    const Json json{runProgram({"layers", season, "--at", "2026-09-16T15:00:00+02:00", "--json"}).out};
+    for (const std::string name : {"/density_when_full_kg_dm_m3", "/density_as_it_lies_kg_dm_m3"}) {
+        const double median = json.number("/layers/9" + name + "/median");
+        EXPECT_LT(json.number("/layers/9" + name + "/low80"), median);
+        EXPECT_GT(json.number("/layers/9" + name + "/high80"), median);
+    }
+    EXPECT_GT(json.number("/layers/9/thickness_when_full_cm"), 0);
+}
+
+TEST_F(Example, TheFieldHoldsAllDryMatterAndSaysWhereItIsWeak) {
+    const std::string at = "2026-09-17T20:00:00+02:00";
+    const Json json{runProgram({"field", season, "--at", at, "--json"}).out};
+    const Json state{runProgram({"state", season, "--at", at, "--json"}).out};
+    const double dry = state.number("/in_silo/dry_matter_mass_t_dm");
+    EXPECT_NEAR(json.number("/mean/dry_matter_mass_t_dm"), dry, 1e-6 * dry);
+    double sections = 0;
+    for (const auto section : simdjson::dom::array{json.root.at_pointer("/sections")})
+        sections += double(section["dry_matter_mass_t_dm"]);
+    EXPECT_NEAR(sections, dry, 1e-6 * dry);
+    EXPECT_EQ(json.text("/weakest/0/causes/0/code"), "weakStretch");
+    EXPECT_LT(json.number("/weakest/0/density_kg_dm_m3/median"),
+              json.number("/mean/density_kg_dm_m3/median"));
+    EXPECT_THAT(runProgram({"field", season, "--at", at}).out, HasSubstr("The weakest places"));
+}
+
+TEST_F(Example, TheFieldIsAskedByPlace) {
+    const std::string at = "2026-09-16T15:00:00+02:00";
+    const std::vector<std::string> place{"field", season, "--at", at, "--along", "4m", "--up", "3ft"};
+    auto withForm = [&](const char* form) {
+        auto arguments = place;
+        arguments.emplace_back(form);
+        return runProgram(arguments).out;
+    };
+    const Json middle{withForm("--json")};
+    EXPECT_NEAR(middle.number("/places/0/up_m"), 0.9144, 1e-12);
+    EXPECT_NEAR(middle.number("/places/0/across_m"), 7, 1e-12);
+    EXPECT_THAT(withForm("--csv"),
+                testing::StartsWith("along_m,up_m,across_m,layer,laid,depth_m,density_kg_dm_m3,"));
+    EXPECT_THAT(runProgram({"field", season, "--at", at, "--along", "59m", "--up", "2.9m"}).out,
+                HasSubstr("No crop lies there."));
+    EXPECT_EQ(runProgram({"field", season, "--at", at, "--along", "59"}).status, 2);
+    const Answered before = runProgram({"field", season, "--at", "2026-09-14T15:00:00+02:00"});
+    EXPECT_EQ(before.status, 1);
+    EXPECT_THAT(before.err, HasSubstr("No load has come yet"));
+}
+
 // The same mass as the ticket file's own sum and the same minutes as the state, laid into layers.
 TEST_F(Example, LayersHoldEveryTonneAndMinute) {
     const std::string at = "2026-09-17T20:00:00+02:00";

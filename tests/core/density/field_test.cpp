@@ -35,7 +35,10 @@ Field fieldOf(const farm::Silo& silo, const std::vector<LaidLayer>& layers, Fill
     std::vector<FieldLayer> fieldLayers;
     for (const LaidLayer& layer : layers)
         fieldLayers.push_back({{layer.bracket.si(), layer.limit.si()}, layer.limit, 0.02, 0.01});
-    return {silo, stack, std::move(fieldLayers), 0.03};
+    Residual residual;
+    residual.face = 0.01;
+    residual.spot = 0.02;
+    return {silo, stack, std::move(fieldLayers), residual};
 }
 
 bool near(double a, double b, double tolerance) {
