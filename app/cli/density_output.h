@@ -21,6 +21,12 @@ void writeDoubts(JsonWriter& json, const density::Doubts& doubts, const words::S
 /// The largest part of the band, or all with the working, and what would narrow it.
 void printDoubts(const density::Doubts& doubts, bool working, const Answer& answer);
 
+/// Member "surveys": each with its density and that of what came since the one before, or why there is none.
+void writeSurveys(JsonWriter& json, const density::Readings& readings, const words::Style& style);
+
+/// The newest survey and what was learnt.
+void printSurveys(const density::Readings& readings, const Answer& answer);
+
 /// Member `name`: the estimate and its doubts, or {"reason": why there is none}.
 void writeReading(JsonWriter& json, std::string_view name, const density::SiloReading& reading,
                   const density::Doubts& doubts, bool working, const words::Style& style);

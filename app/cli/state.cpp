@@ -58,6 +58,8 @@ void writeState(const season::Season& season, const farm::Silo& silo, const dens
     if (readings.pace) writeAmount(json, "delivery_pace", readings.pace->delivery.amount());
     if (rolling.layer) writeAmount(json, "layer", rolling.layer->what.thickness.layerAmount());
     writeTractors(json, season, rolling);
+    writeSurveys(json, readings, answer.style);
+    writeMessages(json, "learnt", readings.learnt, answer.style);
     json.key("readings").beginObject();
     for (const auto& [name, reading] : named(readings)) {
         writeReading(json, name, *reading, density::doubtsOf(readings, *reading), working, answer.style);
@@ -105,6 +107,7 @@ void printState(const season::Season& season, const farm::Silo& silo, Instant at
     if (readings.pace)
         printLine(answer.out, "Delivery", inWords(readings.pace->delivery.amount(), answer.style));
     for (const TractorNow& tractor : rolling.tractors) printTractor(season, tractor, answer);
+    printSurveys(readings, answer);
     for (const auto& [name, reading] : named(readings)) {
         answer.out << '\n' << titleOf(name) << '\n';
         printReading(*reading, density::doubtsOf(readings, *reading), working, answer);

@@ -199,6 +199,12 @@ const char* phraseTemplate(Code code) {
         case Code::measureDryMatter: return QT_TRANSLATE_NOOP("Phrase", "Take a dry-matter sample: +-{1} -> +-{2}");
         case Code::measureLayer: return QT_TRANSLATE_NOOP("Phrase", "Measure the thickness of the layer as spread: +-{1} -> +-{2}");
         case Code::measureTractors: return QT_TRANSLATE_NOOP("Phrase", "Weigh the tractors: +-{1} -> +-{2}");
+        case Code::measureLoads: return QT_TRANSLATE_NOOP("Phrase", "Weigh {1} loads of the trucks that are not weighed: +-{2} -> +-{3}");
+        case Code::learntFromHeights: return QT_TRANSLATE_NOOP("Phrase", "The heights read at {1} moved the silo from {2} to {3}");
+        case Code::learntFromFarm: return QT_TRANSLATE_NOOP("Phrase", "What was measured in the farm's other silos moved this one from {1} to {2}");
+        case Code::learntSlope: return QT_TRANSLATE_NOOP("Phrase", "By the evenings' heights density grows by {1} (+-{2}) for each metre of depth; the equation says {3} (+-{4})");
+        case Code::measuredWhole: return QT_TRANSLATE_NOOP("Phrase", "{2} at {1}, 80 % band {3} to {4}");
+        case Code::measuredPlaced: return QT_TRANSLATE_NOOP("Phrase", "What came since the heights before: {1}, 80 % band {2} to {3}");
         // advice
         case Code::tractorNameTwice: return QT_TRANSLATE_NOOP("Phrase", "Two tractors are called {1}: give each a name of its own");
         case Code::adviceAsNow: return QT_TRANSLATE_NOOP("Phrase", "Go on as now");

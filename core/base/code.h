@@ -197,6 +197,12 @@ namespace treadwell {
     X(measureDryMatter) \
     X(measureLayer) \
     X(measureTractors) \
+    X(measureLoads) \
+    X(learntFromHeights) \
+    X(learntFromFarm) \
+    X(learntSlope) \
+    X(measuredWhole) \
+    X(measuredPlaced) \
     /* advice */ \
     X(tractorNameTwice) \
     X(adviceAsNow) \

@@ -70,7 +70,7 @@ class Splitter {
         m_errors.push_back({DoubtOf::machineMass, square(spread.machineMass), s, s, 1.0});
         m_errors.push_back({DoubtOf::layer, square(spread.layer), -s, -s, 1.0});
         m_errors.push_back({DoubtOf::packingTime, square(spread.packingTime), 0.5 * s, 0.5 * s});
-        m_errors.push_back({DoubtOf::loadMass, square(spread.loadMass), 0.5 * s, 1.0 + 0.5 * s});
+        m_errors.push_back({DoubtOf::loadMass, square(spread.loadMass), 0.5 * s, 1.0 + 0.5 * s, 1.0});
         const double sampling = std::max(0.0, square(spread.dryMatter) - square(kDryMatterMethodLogSd));
         m_errors.push_back({DoubtOf::dryMatter, square(spread.dryMatter), -0.5 * s, 1.0 - 0.5 * s,
                             sampling / std::max(square(spread.dryMatter), 1e-12)});
@@ -142,6 +142,9 @@ class Splitter {
             {});
         add(Measurement::tractorWeights, fallOf(DoubtOf::machineMass, square(kWeighbridgeLogSd)),
             Code::measureTractors, {});
+        add(Measurement::loadWeights,
+            fallOf(DoubtOf::loadMass, square(crop::kLooseLoadLogSd) / static_cast<double>(kLoadsToWeigh)),
+            Code::measureLoads, {kLoadsToWeigh});
         std::stable_sort(doubts.next.begin(), doubts.next.end(), [](const Narrowing& a, const Narrowing& b) {
             return a.varianceFall > b.varianceFall;
         });

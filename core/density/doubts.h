@@ -34,9 +34,15 @@ struct Doubt {
 };
 
 /// What one could measure.
-enum class Measurement : std::uint8_t { heights, dryMatterSample, layerThickness, tractorWeights };
-constexpr std::array<std::string_view, 4> enumTexts(Measurement /*measurement*/) noexcept {
-    return {"heights", "dryMatterSample", "layerThickness", "tractorWeights"};
+enum class Measurement : std::uint8_t {
+    heights,
+    dryMatterSample,
+    layerThickness,
+    tractorWeights,
+    loadWeights
+};
+constexpr std::array<std::string_view, 5> enumTexts(Measurement /*measurement*/) noexcept {
+    return {"heights", "dryMatterSample", "layerThickness", "tractorWeights", "loadWeights"};
 }
 
 struct Narrowing {
@@ -62,6 +68,7 @@ struct EntriesBehind {
 };
 
 inline constexpr std::int64_t kHeightsToRead = 12;
+inline constexpr std::int64_t kLoadsToWeigh = 3;
 inline constexpr double kWeighbridgeLogSd = 0.01;  ///< of a tractor's mass from a weighbridge (assumed)
 
 /// Splits the variance of `estimate` by its sources and ranks what could be measured by how far it would

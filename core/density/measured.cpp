@@ -167,6 +167,27 @@ std::vector<MeasuredSilo> measuredIn(const season::Season& season, const farm::S
     return std::move(surveyor).result();
 }
 
+std::vector<Message> messagesOf(const MeasuredSilo& survey) {
+    std::vector<Message> messages;
+    if (survey.whole) {
+        const Distribution& density = survey.whole->density;
+        messages.push_back(
+            {Code::measuredWhole,
+             {survey.at, density.median().amount(), density.low80().amount(), density.high80().amount()}});
+    } else if (survey.reason) {
+        messages.push_back(*survey.reason);
+    }
+    if (survey.placed && survey.whole && survey.placed->loads < survey.whole->loads) {
+        const Distribution& density = survey.placed->density;
+        messages.push_back(
+            {Code::measuredPlaced,
+             {density.median().amount(), density.low80().amount(), density.high80().amount()}});
+    } else if (survey.whole && survey.placedReason) {
+        messages.push_back(*survey.placedReason);
+    }
+    return messages;
+}
+
 double laidThickness(double below_m, double now_m, double slope) noexcept {
     const double integral = slopeIntegral(now_m, slope) - slopeIntegral(below_m, slope);
     // The inverse of slopeIntegral(), odd so that the errors of readings without crop between them cancel.

@@ -40,6 +40,9 @@ struct MeasuredSilo {
     std::optional<Message> placedReason = {};  ///< why there is no part
 };
 
+/// What a survey says, to be shown: its density and that of what came since the one before, or why not.
+[[nodiscard]] std::vector<Message> messagesOf(const MeasuredSilo& survey);
+
 /// Every survey of a silo up to and including `now`, in order; one that gives no density says why. The silo's
 /// dimensions are those that the farm gives now. Density = dry mass tipped up to the survey / volume under
 /// its surface. Errors of weighing, of box volumes and usual loads, of the dry matter (1.5 % and 3.7 points /

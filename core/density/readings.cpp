@@ -1,5 +1,9 @@
 #include "core/density/readings.h"
 
+#include "core/density/calibration_gain.h"
+
+#include <cmath>
+
 namespace treadwell::density {
 
 namespace {
@@ -30,6 +34,32 @@ void read(Readings& readings, const season::Season& season, const SiloLayers& la
     }
 }
 
+/// What moved the silo's reading, and what that did to its band.
+void tellLearnt(Readings& readings, const Learnt& learnt, farm::SiloId silo) {
+    if (!readings.silo.estimate || learnt.calibration.silos.empty()) return;
+    const Distribution& density = readings.silo.estimate->density;
+    const double level = readings.silo.options.residual.level;
+    const DryDensity before = std::min(density.limit(), density.median() * std::exp(-level));
+    const SiloPosterior* own = learnt.calibration.find(silo);
+    if (own == nullptr) {
+        readings.learnt.push_back({Code::learntFromFarm, {before.amount(), density.median().amount()}});
+        return;
+    }
+    if (readings.surveyed && readings.surveyed->newest) {
+        readings.learnt.push_back({Code::learntFromHeights,
+                                   {*readings.surveyed->newest, before.amount(), density.median().amount()}});
+    }
+    readings.learnt.push_back(messageOf(gainOf(*own)));
+    if (readings.surveyed && readings.surveyed->slope) {
+        const DepthSlope& slope = *readings.surveyed->slope;
+        readings.learnt.push_back(
+            {Code::learntSlope,
+             {Share::fromFraction(slope.perMetre).amount(), Share::fromFraction(slope.sd).amount(),
+              Share::fromFraction(FieldEquation::kFactorSlope).amount(),
+              Share::fromFraction(slope.priorSd).amount()}});
+    }
+}
+
 }  // namespace
 
 Readings readingsAt(const season::Season& season, farm::SiloId silo, Instant now) {
@@ -45,14 +75,21 @@ Readings ReadingsHistory::at(const season::Season& season, farm::SiloId silo, In
         setReason(readings, {Code::siloUnknown, {}});
         return readings;
     }
+    const Result<Learnt>& learnt = m_learning.at(season, now);
+    if (!learnt) {
+        setReason(readings, learnt.error().message);
+        return readings;
+    }
+    if (const SurveyedSilo* surveyed = learnt->find(silo)) readings.surveyed = *surveyed;
     auto layers = laySilo(season, known->second, m_layers.at(season, known->second, now), readings.rolling,
-                          readings.pace, {});
+                          readings.pace, learnt->calibration.residualOf(silo));
     if (!layers) {
         setReason(readings, layers.error().message);
         return readings;
     }
     readings.layers = std::move(*layers);
     read(readings, season, *readings.layers);
+    tellLearnt(readings, *learnt, silo);
     return readings;
 }
 
@@ -61,6 +98,8 @@ Doubts doubtsOf(const Readings& readings, const SiloReading& reading) {
     EntriesBehind behind;
     if (readings.rolling.lastSample) behind.sample = readings.rolling.lastSample->at;
     if (readings.rolling.layer) behind.layer = readings.rolling.layer->at;
+    if (readings.layers) behind.height = readings.layers->asItLies.meanDepth;
+    behind.heightsRead = readings.surveyed && readings.surveyed->newest >= readings.rolling.siloIn.last;
     return doubtsOf(reading.situation, reading.options, *reading.estimate, behind);
 }
 

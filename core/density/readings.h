@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/density/doubts.h"
+#include "core/density/learning.h"
 #include "core/density/silo_layers.h"
 #include "core/packing/layer_history.h"
 
@@ -10,10 +11,12 @@ namespace treadwell::density {
 struct Readings {
     season::Rolling rolling;
     std::optional<packing::Pace> pace;
-    std::optional<SiloLayers> layers;  ///< none of a silo that is not known, or that cannot be stacked
-    SiloReading layer;                 ///< the layer under way
-    SiloReading today;                 ///< what was tipped today, of all its layers
-    SiloReading silo;                  ///< all that lies in it
+    std::optional<SiloLayers> layers;      ///< none of a silo that is not known, or that cannot be stacked
+    std::optional<SurveyedSilo> surveyed;  ///< the heights read in it
+    std::vector<Message> learnt;           ///< what moved the readings and narrowed their bands
+    SiloReading layer;                     ///< the layer under way
+    SiloReading today;                     ///< what was tipped today, of all its layers
+    SiloReading silo;                      ///< all that lies in it
 };
 
 /// What the band of one of the readings is made of, and what would narrow it; nothing without an estimate.
@@ -31,6 +34,7 @@ class ReadingsHistory {
 
   private:
     packing::LayerHistory m_layers;
+    LearningHistory m_learning;
 };
 
 }  // namespace treadwell::density

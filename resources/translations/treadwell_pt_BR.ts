@@ -1371,6 +1371,30 @@
         <source>Weigh the tractors: +-{1} -&gt; +-{2}</source>
         <translation>Pese os tratores: +-{1} -&gt; +-{2}</translation>
     </message>
+    <message>
+        <source>Weigh {1} loads of the trucks that are not weighed: +-{2} -&gt; +-{3}</source>
+        <translation>Pese {1} cargas dos caminhões que não são pesados: +-{2} -&gt; +-{3}</translation>
+    </message>
+    <message>
+        <source>The heights read at {1} moved the silo from {2} to {3}</source>
+        <translation>As alturas lidas em {1} levaram o silo de {2} a {3}</translation>
+    </message>
+    <message>
+        <source>What was measured in the farm's other silos moved this one from {1} to {2}</source>
+        <translation>O que foi medido nos outros silos da fazenda levou este de {1} a {2}</translation>
+    </message>
+    <message>
+        <source>By the evenings' heights density grows by {1} (+-{2}) for each metre of depth; the equation says {3} (+-{4})</source>
+        <translation>Pelas alturas de cada tarde a densidade cresce {1} (+-{2}) por metro de profundidade; a equação diz {3} (+-{4})</translation>
+    </message>
+    <message>
+        <source>{2} at {1}, 80 % band {3} to {4}</source>
+        <translation>{2} em {1}, faixa de 80 % de {3} a {4}</translation>
+    </message>
+    <message>
+        <source>What came since the heights before: {1}, 80 % band {2} to {3}</source>
+        <translation>O que chegou desde as alturas anteriores: {1}, faixa de 80 % de {2} a {3}</translation>
+    </message>
 </context>
 <context>
     <name>Unit</name>

@@ -39,6 +39,8 @@ const Argument kRate = AsFedRate::fromTonnesPerHour(90).amount();
 const Argument kFaster = AsFedRate::fromTonnesPerHour(200).amount();
 const Argument kCost = CostRate::fromPerHour(80).amount();
 const Argument kBetter = Chance::fromFraction(0.61).amount();
+const Argument kSmallShare = Share::fromPercent(4).amount();
+const Argument kOtherShare = Share::fromPercent(9).amount();
 const Argument kDensest = DryDensity::fromSi(480).amount();
 const Argument kDryTonnes = DryMass::fromTonnes(430).amount();
 const Argument kRoom = Volume::fromCubicMetres(1640).amount();
@@ -246,6 +248,12 @@ std::vector<Argument> sampleArguments(Code code) {
         case Code::measureDryMatter: return {kDenser, kDensity};
         case Code::measureLayer: return {kDenser, kDensity};
         case Code::measureTractors: return {kDenser, kDensity};
+        case Code::measureLoads: return {kCount, kDenser, kDensity};
+        case Code::learntFromHeights: return {Argument{Instant{}}, kDenser, kDensity};
+        case Code::learntFromFarm: return {kDenser, kDensity};
+        case Code::learntSlope: return {kShare, kSmallShare, kOtherShare, kSmallShare};
+        case Code::measuredWhole: return {Argument{Instant{}}, kDensity, kDensity, kDenser};
+        case Code::measuredPlaced: return {kDensity, kDensity, kDenser};
         // advice
         case Code::tractorNameTwice: return {kText};
         case Code::adviceAsNow: return {};
