@@ -139,7 +139,11 @@ void addSeasonVerbs(CLI::App& app, Request& request) {
         addVerb(app, request, "field", "The density over a silo, and where it is weakest", options.file,
                 [](const Request& r, const Answer& answer) { return field(r.season, answer); });
     addField(*places, options);
-    for (CLI::App* command : {laid, places}) addCsv(*command, options);
+    CLI::App* learnt = addVerb(
+        app, request, "calibration", "What cores and heights say of the farm, and what they did to the band",
+        options.file, [](const Request& r, const Answer& answer) { return calibration(r.season, answer); });
+    addText(*learnt, "--at", options.at, "2026-09-15T14:25:30+02:00", "The moment; now where not given");
+    for (CLI::App* command : {laid, places, learnt}) addCsv(*command, options);
     for (CLI::App* command : {now, advice, laid, places}) {
         addText(*command, "--at", options.at, "2026-09-15T14:25:30+02:00", "The moment; now where not given");
         addText(*command, "--silo", options.silo, "NAME", "Needed where there are several");

@@ -21,6 +21,7 @@ struct SeasonOptions {
 
 [[nodiscard]] Outcome state(const SeasonOptions& options, const Answer& answer);
 [[nodiscard]] Outcome advise(const SeasonOptions& options, const Answer& answer);
+[[nodiscard]] Outcome calibration(const SeasonOptions& options, const Answer& answer);
 [[nodiscard]] Outcome layers(const SeasonOptions& options, const Answer& answer);
 [[nodiscard]] Outcome field(const SeasonOptions& options, const Answer& answer);
 [[nodiscard]] Outcome day(const SeasonOptions& options, const Answer& answer);

@@ -1,3 +1,4 @@
+#include "app/cli/calibration.h"
 #include "app/cli/field.h"
 #include "app/cli/layers.h"
 #include "app/cli/season_file.h"
@@ -78,6 +79,17 @@ Outcome field(const SeasonOptions& options, const Answer& answer) {
     const auto view = viewOf(options, answer);
     if (!view) return tl::unexpected{view.error()};
     return printField(view->season, view->silo, view->at, question, formOf(options, answer), view->answer);
+}
+
+Outcome calibration(const SeasonOptions& options, const Answer& answer) {
+    const auto at = momentFrom(options.at, answer.style);
+    if (!at) return tl::unexpected{at.error()};
+    const auto season = readSeason(options.file, answer.style);
+    if (!season) return tl::unexpected{season.error()};
+    Answer local = answer;
+    local.style.zone = season->zone();
+    printCalibration(*season, *at, formOf(options, answer), local);
+    return {};
 }
 
 Outcome day(const SeasonOptions& options, const Answer& answer) {

@@ -1,0 +1,48 @@
+#pragma once
+
+#include "core/density/calibration.h"
+#include "core/season/season.h"
+
+#include <optional>
+#include <vector>
+
+namespace treadwell::density {
+
+/// A core of the season: what it is evidence of, or why it is none.
+struct CoreEvidence {
+    season::CoreTaken core;
+    std::optional<Evidence> evidence = {};
+    std::optional<Message> reason = {};
+};
+
+/// A silo's heights: what they are evidence of, or why they are none.
+struct SurveyEvidence {
+    farm::SiloId silo;
+    entries::EntryId survey;
+    Instant at;
+    std::optional<Evidence> evidence = {};
+    std::optional<Message> reason = {};
+};
+
+struct SeasonEvidence {
+    std::vector<CoreEvidence> cores;      ///< in the order of the season
+    std::vector<SurveyEvidence> surveys;  ///< each silo's newest that gives a density
+
+    /// What calibrate() takes.
+    [[nodiscard]] std::vector<Evidence> usable() const;
+};
+
+/// What cores and heights up to and including `now` say beside what the layers' estimates say without any
+/// calibration.
+///
+/// A core is held against the layer that lies where it came from, at its depth as it lay (rule B7); a face
+/// balance against the mean of its face, 2 m along. Cores within a metre along are one face. Their error is
+/// 2.6 % (derived), a balance's 5 % (published), and the depth factor's 50 % slope at their depth, taken for
+/// each by itself. Loose material is no evidence. Of a silo's heights the newest that give a density count:
+/// each holds all that the ones before held. Cores of silos that the farm does not know say so.
+[[nodiscard]] SeasonEvidence evidenceOf(const season::Season& season, Instant now);
+
+/// The farm as this season's evidence up to `now` has it.
+[[nodiscard]] Calibration calibrationAt(const season::Season& season, Instant now);
+
+}  // namespace treadwell::density
