@@ -1,5 +1,6 @@
 #include "core/density/learning.h"
 
+#include "core/density/season_evidence.h"
 #include "core/season/rolling.h"
 
 #include <algorithm>
@@ -8,9 +9,6 @@
 namespace treadwell::density {
 
 namespace {
-
-/// A variance that calibrate() takes, however well a survey was read.
-constexpr double kLeastError = 1e-6;
 
 /// Collects the surveys of a season silo by silo.
 class Learner {
@@ -21,25 +19,19 @@ class Learner {
         SurveyedSilo surveyed{measuredIn(m_season, silo, m_now), {}, {}};
         if (surveyed.surveys.empty()) return;
         std::vector<SlopeEvidence> evenings;
-        std::optional<Evidence> newest;
         for (const MeasuredSilo& survey : surveyed.surveys) {
             if (!survey.whole) continue;
             const auto predicted = predictedAt(silo, survey.at);
             if (!predicted || !predicted->asItLies) continue;
             surveyed.newest = survey.at;
-            const double layers = predicted->options.effectiveLayers;
-            newest = evidenceOf(silo.id, *survey.whole, *predicted->asItLies, layers);
-            evenings.push_back(eveningOf(survey, *predicted->asItLies, layers));
+            evenings.push_back(eveningOf(survey, *predicted->asItLies, predicted->options.effectiveLayers));
         }
         surveyed.slope = depthSlopeFrom(evenings);
-        if (newest) m_evidence.push_back(*newest);
         m_learnt.silos.emplace(silo.id, std::move(surveyed));
     }
 
-    [[nodiscard]] Result<Learnt> result() && {
-        auto calibration = calibrate(m_evidence);
-        if (!calibration) return tl::unexpected{calibration.error()};
-        m_learnt.calibration = std::move(*calibration);
+    [[nodiscard]] Learnt result() && {
+        m_learnt.calibration = calibrationAt(m_season, m_now);
         return std::move(m_learnt);
     }
 
@@ -62,7 +54,6 @@ class Learner {
     const season::Season& m_season;
     Instant m_now;
     Learnt m_learnt;
-    std::vector<Evidence> m_evidence;
 };
 
 }  // namespace
@@ -72,43 +63,31 @@ const SurveyedSilo* Learnt::find(farm::SiloId silo) const {
     return found == silos.end() ? nullptr : &found->second;
 }
 
-Evidence evidenceOf(farm::SiloId silo, const MassBalance& whole, const Estimate& predicted,
-                    double effectiveLayers) {
-    const InputParts& inputs = predicted.inputs;
-    Evidence evidence;
-    evidence.silo = silo;
-    evidence.kind = entries::EvidenceKind::survey;
-    evidence.measured = whole.dry / whole.volume;
-    evidence.predicted = predicted.density.median();
-    evidence.inputs = inputs.machineMass + inputs.layer + inputs.packingTime;
-    evidence.error = std::max(kLeastError, logRatioVariance(whole.parts, predicted.elasticity) +
-                                               predicted.spread[SpreadPart::depthSlope]);
-    evidence.layers = effectiveLayers;
-    return evidence;
-}
-
-Result<Learnt> learnFrom(const season::Season& season, Instant now) {
+Learnt learnFrom(const season::Season& season, Instant now) {
     Learner learner{season, now};
     for (const auto& [id, silo] : season.farm().silos) learner.take(silo);
     return std::move(learner).result();
 }
 
-const Result<Learnt>& LearningHistory::at(const season::Season& season, Instant now) {
+const Learnt& LearningHistory::at(const season::Season& season, Instant now) {
     std::vector<std::shared_ptr<const season::Day>> days;
-    std::size_t surveys = 0, last = 0;
+    std::size_t measurements = 0, last = 0;
     for (const auto& day : season.days()) {
         days.push_back(day);
-        const std::size_t before = surveys;
-        for (const season::Survey& survey : day->surveys) surveys += survey.at <= now;
-        if (surveys > before) last = days.size();
+        const std::size_t before = measurements;
+        const auto isKnown = [now](const auto& measured) { return measured.at <= now; };
+        measurements +=
+            static_cast<std::size_t>(std::count_if(day->surveys.begin(), day->surveys.end(), isKnown) +
+                                     std::count_if(day->cores.begin(), day->cores.end(), isKnown));
+        if (measurements > before) last = days.size();
     }
     days.resize(last);
     const auto farm = season.days().empty() ? nullptr : season.days().back()->after.farm;
     const bool sameFarm = farm == m_farm || (farm && m_farm && *farm == *m_farm);
-    if (!m_known || days != m_days || surveys != m_surveys || !sameFarm) {
+    if (!m_known || days != m_days || measurements != m_measurements || !sameFarm) {
         m_learnt = learnFrom(season, now);
         m_days = std::move(days);
-        m_surveys = surveys;
+        m_measurements = measurements;
         m_farm = farm;
         m_known = true;
     }

@@ -24,28 +24,20 @@ struct Learnt {
     [[nodiscard]] const SurveyedSilo* find(farm::SiloId silo) const;
 };
 
-/// A survey as evidence: its whole against the layers below it as they lie, their density without
-/// calibration. The mass and the dry matter stand on both sides and enter with 1 + s/2 and 1 - s/2; the other
-/// entries are common to all evidence of the silo; today's depth adds the doubt of the slope with depth.
-/// Takes a survey with a whole; `predicted` is the reading of all layers at that moment.
-[[nodiscard]] Evidence evidenceOf(farm::SiloId silo, const MassBalance& whole, const Estimate& predicted,
-                                  double effectiveLayers);
-
-/// Of each silo the newest survey that gives a density is taken as evidence: it holds what the earlier ones
-/// weighed. Errors: those of calibrate().
-[[nodiscard]] Result<Learnt> learnFrom(const season::Season& season, Instant now);
+/// All evidence of the season up to `now`: cores, and of each silo the newest heights (see evidenceOf()).
+[[nodiscard]] Learnt learnFrom(const season::Season& season, Instant now);
 
 /// learnFrom for one who asks again and again: computed anew only when something changes before the last
-/// survey. Not for several threads at once.
+/// survey or core. Not for several threads at once.
 class LearningHistory {
   public:
-    [[nodiscard]] const Result<Learnt>& at(const season::Season& season, Instant now);
+    [[nodiscard]] const Learnt& at(const season::Season& season, Instant now);
 
   private:
-    std::vector<std::shared_ptr<const season::Day>> m_days;  ///< up to that of the last survey
+    std::vector<std::shared_ptr<const season::Day>> m_days;  ///< up to that of the last survey or core
     std::shared_ptr<const season::FarmBook> m_farm;
-    std::size_t m_surveys = 0;
-    Result<Learnt> m_learnt;
+    std::size_t m_measurements = 0;
+    Learnt m_learnt;
     bool m_known = false;
 };
 

@@ -75,21 +75,17 @@ Readings ReadingsHistory::at(const season::Season& season, farm::SiloId silo, In
         setReason(readings, {Code::siloUnknown, {}});
         return readings;
     }
-    const Result<Learnt>& learnt = m_learning.at(season, now);
-    if (!learnt) {
-        setReason(readings, learnt.error().message);
-        return readings;
-    }
-    if (const SurveyedSilo* surveyed = learnt->find(silo)) readings.surveyed = *surveyed;
+    const Learnt& learnt = m_learning.at(season, now);
+    if (const SurveyedSilo* surveyed = learnt.find(silo)) readings.surveyed = *surveyed;
     auto layers = laySilo(season, known->second, m_layers.at(season, known->second, now), readings.rolling,
-                          readings.pace, learnt->calibration.residualOf(silo));
+                          readings.pace, learnt.calibration.residualOf(silo));
     if (!layers) {
         setReason(readings, layers.error().message);
         return readings;
     }
     readings.layers = std::move(*layers);
     read(readings, season, *readings.layers);
-    tellLearnt(readings, *learnt, silo);
+    tellLearnt(readings, learnt, silo);
     return readings;
 }
 

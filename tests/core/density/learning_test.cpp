@@ -105,6 +105,25 @@ TEST(Learning, WhoAsksAgainGetsTheSameAndALateEntryIsSeen) {
     EXPECT_TRUE(history.at(late, kBunker, kEvening - 1min).learnt.empty()) << "not yet read";
 }
 
+TEST(Learning, CoresMoveTheReadingsTowardsWhatTheyMeasured) {
+    const Readings before = readingsOf({});
+    SeasonMaker maker = day({});
+    entries::Core core;
+    core.silo = kBunker;
+    core.along = Length::fromMetres(5);
+    core.across = Length::fromMetres(5);
+    core.height = Length::fromMetres(0.5);
+    core.density = DryDensity::fromKilogramsPerCubicMetre(100);
+    ReadingsHistory history;
+    const auto uncored = season::Season::fold(maker.entries);
+    EXPECT_TRUE(history.at(uncored, kBunker, kEvening + 1min).learnt.empty());
+    for (int i = 0; i < 8; ++i) maker.add(core, kEvening);
+    const Readings after = history.at(season::Season::fold(maker.entries), kBunker, kEvening + 1min);
+    EXPECT_LT(after.silo.estimate->density.median(), before.silo.estimate->density.median());
+    EXPECT_LT(after.silo.estimate->density.sigma(), before.silo.estimate->density.sigma());
+    EXPECT_FALSE(after.learnt.empty());
+}
+
 // Heights have been read: reading them again is no advice; before them it is the first.
 TEST(Learning, WhatToMeasureNextFollowsWhatWasMeasured) {
     const auto asks = [](const Readings& readings) {
