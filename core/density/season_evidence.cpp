@@ -1,8 +1,7 @@
 #include "core/density/season_evidence.h"
 
-#include "core/density/field.h"
 #include "core/density/measured.h"
-#include "core/density/silo_layers.h"
+#include "core/density/weak_places.h"
 
 #include <cmath>
 #include <map>
@@ -29,16 +28,6 @@ double sum(const InputParts& parts) {
     return parts.machineMass + parts.layer + parts.packingTime + parts.loadMass + parts.dryMatter;
 }
 
-Field fieldOf(const SiloLayers& layers) {
-    std::vector<FieldLayer> laws;
-    for (const LayerFacts& facts : layers.layers) {
-        const double bracket = FieldEquation::bracket(facts.packing(Filled::asItLies).si);
-        const DryDensity limit = facts.limit.density;
-        laws.push_back({LayerLaw{bracket, limit.si()}, limit, 0.0, 0.0});
-    }
-    return {layers.silo, layers.asItLies, std::move(laws), 0.0};
-}
-
 Result<Lying> lyingAt(const season::Season& season, const farm::Silo& silo, Instant at) {
     auto layers = laySilo(season, silo, packing::layersOf(season, silo, at),
                           season::rollingAt(season, silo.id, at), std::nullopt, {});
@@ -47,8 +36,9 @@ Result<Lying> lyingAt(const season::Season& season, const farm::Silo& silo, Inst
     if (count == 0) return fail(Code::noLoads, "silo");
     const SiloReading whole = readingOf(season, *layers, {0, count, Instant::min()}, Reading::day);
     if (!whole.estimate) return Unexpected{Error{*whole.reason, "silo", {}}};
-    Field field = fieldOf(*layers);
-    return Lying{*std::move(layers), std::move(field), sum(whole.estimate->inputs),
+    auto field = fieldOf(season, *layers, Filled::asItLies);
+    if (!field) return fail(Code::coreOutsideLayers, "silo");
+    return Lying{*std::move(layers), *std::move(field), sum(whole.estimate->inputs),
                  whole.estimate->elasticity, whole.options.effectiveLayers};
 }
 
