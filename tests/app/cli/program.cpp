@@ -22,6 +22,9 @@ std::string contentOf(const std::string& path) {
 }  // namespace
 
 Answered runProgram(const std::vector<std::string>& arguments, const std::string& output) {
+    // What a test does to a machine's memory must not touch that of the machine it runs on.
+    static const Folder state;
+    setenv("XDG_STATE_HOME", state.file("state").c_str(), 0);
     const Folder folder;
     const std::string out = output.empty() ? folder.file("out") : output;
     const std::string err = folder.file("err");
