@@ -32,8 +32,8 @@ Result<Document> daySheet(const season::Season& season, LocalDay date, Instant n
     const Instant until = std::clamp(now, day->begin, day->end - std::chrono::microseconds{1});
     const DayView view{season, *day, until};
     Document sheet{"daySheet", {Code::reviewDaySheet, {day->farm().farm, toIso8601(date)}}, {}};
-    for (const auto section : {headOf, deliveriesOf, dryMatterOf, tractorsOf, densityOf, laidLayersOf, adviceOf, pausesOf,
-                               layersOf, heightsOf, notesOf, cautionsOf, questionsOf}) {
+    for (const auto section : {headOf, deliveriesOf, dryMatterOf, tractorsOf, densityOf, laidLayersOf,
+                               adviceOf, pausesOf, layersOf, heightsOf, notesOf, cautionsOf, questionsOf}) {
         sheet.sections.push_back(section(view));
     }
     return sheet;
