@@ -17,7 +17,7 @@ using entries::StoredEntry;
 
 TEST_F(JournalTest, KeepsEvidenceWithItsEntriesAndLetsItBeErased) {
     Writer writer;
-    const entries::Evidence row{sha256("row"), std::string{"sep=;\na;b\n\0\xff;2\n", 17}};
+    const entries::Evidence row{sha256("row"), std::string{"sep=;\na;b\n\0\xff;2\n", 15}};
     {
         Journal journal = created();
         const StoredEntry entry = writer.next();
