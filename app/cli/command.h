@@ -29,6 +29,7 @@ using Outcome = tl::expected<void, Failure>;
 /// How a command answers; every command has these options.
 struct Answer {
     std::ostream& out;
+    std::ostream& notes;  ///< what must be told beside the answer
     bool json = false;
     words::Style style = {};
 };

@@ -16,7 +16,7 @@ struct ImportedFile {
 
 /// A row that was set aside, with its header, as far as it is still there.
 struct KeptRow {
-    season::AsideNote aside;
+    season::Dated<entries::RowSetAside> aside;
     std::optional<std::string> raw;
 };
 

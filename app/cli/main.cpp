@@ -3,6 +3,8 @@
 
 #include "app/cli/estimate.h"
 #include "app/cli/import.h"
+#include "app/cli/season_copies.h"
+#include "app/cli/season_entries.h"
 #include "app/cli/season_file.h"
 #include "app/cli/weigh.h"
 
@@ -28,9 +30,12 @@ struct Request {
     AnswerOptions answer;
     EstimateOptions estimate;
     SeasonOptions season;
+    NewSeasonOptions made;
     ImportOptions import;
     WeighOptions weigh;
-    std::string farm;
+    EntryOptions entry;
+    CopyOptions copy;
+    PeopleOptions people;
     std::function<Outcome(const Answer&)> run;
 };
 
@@ -119,13 +124,19 @@ void addField(CLI::App& command, SeasonOptions& options) {
     command.add_flag("--as-it-lies", options.asItLies, "As it lies now, not when full");
 }
 
+void addNew(CLI::App& app, Request& request) {
+    NewSeasonOptions& options = request.made;
+    CLI::App* made =
+        addVerb(app, request, "new", "Make a season's file with the farm in it", options.file,
+                [](const Request& r, const Answer& answer) { return newSeason(r.made, answer); });
+    addText(*made, "--farm", options.farm, "FILE", "The farm: silos, tractors, trucks, fields, rules");
+    addText(*made, "--carry", options.carry, "FILE", "An earlier season whose farm goes on; once for each");
+    addText(*made, "--begins", options.begins, "2026-09-15T06:00:00+02:00",
+            "With --carry; now where not given");
+}
+
 void addSeasonVerbs(CLI::App& app, Request& request) {
     SeasonOptions& options = request.season;
-    CLI::App* made = addVerb(
-        app, request, "new", "Make a season's file with the farm in it", options.file,
-        [](const Request& r, const Answer& answer) { return newSeason(r.season.file, r.farm, answer); });
-    addText(*made, "--farm", request.farm, "FILE", "The farm: silos, tractors, trucks, fields, rules")
-        ->required();
     CLI::App* now =
         addVerb(app, request, "state", "A silo at one moment: loads, tractors, density", options.file,
                 [](const Request& r, const Answer& answer) { return state(r.season, answer); });
@@ -186,6 +197,80 @@ void addScaleVerbs(CLI::App& app, Request& request) {
             "The empty truck; 0kg where the scale shows the net weight without saying so");
 }
 
+CLI::App* addEntryVerb(CLI::App& app, Request& request, const std::string& name, const std::string& help,
+                       Outcome (*run)(const Request&, const Answer&)) {
+    return addVerb(app, request, name, help, request.entry.file, run);
+}
+
+void addRecording(CLI::App& app, Request& request) {
+    EntryOptions& options = request.entry;
+    CLI::App* add = addEntryVerb(app, request, "add", "Record an entry of any kind",
+                                 [](const Request& r, const Answer& a) { return cli::add(r.entry, a); });
+    add->add_option("KIND", options.kind, "load, note, weather_seen...: a wrong one lists all")
+        ->required()
+        ->option_text(" ");
+    CLI::App* correct =
+        addEntryVerb(app, request, "correct", "Correct fields of an entry; its history stays",
+                     [](const Request& r, const Answer& a) { return cli::correct(r.entry, a); });
+    CLI::App* taken = addEntryVerb(app, request, "void", "Take an entry back; its history stays",
+                                   [](const Request& r, const Answer& a) { return takeBack(r.entry, a); });
+    CLI::App* history =
+        addEntryVerb(app, request, "history", "An entry and all that changed it",
+                     [](const Request& r, const Answer& a) { return cli::history(r.entry, a); });
+    for (CLI::App* command : {correct, taken, history}) {
+        command->add_option("ENTRY", options.entry, "Its id, or the end of it as `list` shows it")
+            ->required()
+            ->option_text(" ");
+    }
+    for (CLI::App* command : {add, correct}) {
+        command
+            ->add_option("FIELD", options.fields, "mass=12.3t silo=\"Long bunker\"...: a wrong one lists all")
+            ->option_text(" ");
+        addText(*command, "--at", options.at, "\"2026-09-15 14:25\"",
+                "When it happened, by the farm's clock");
+    }
+    for (CLI::App* command : {add, correct, taken}) {
+        addText(*command, "--author", options.author, "NAME", "Who says so; see `people`");
+    }
+    addText(*taken, "--reason", options.reason, "TEXT", "Why");
+    CLI::App* list = addEntryVerb(app, request, "list", "Entries as they stand",
+                                  [](const Request& r, const Answer& a) { return cli::list(r.entry, a); });
+    addText(*list, "--kind", options.kind, "KIND", "Only this kind");
+    addText(*list, "--date", options.date, "2026-09-15", "Only this day");
+    addText(*list, "--silo", options.silo, "NAME", "Only what speaks of this silo");
+}
+
+void addPeople(CLI::App& app, Request& request) {
+    PeopleOptions& options = request.people;
+    CLI::App* people =
+        addVerb(app, request, "people", "Who is known by name in a season's file", options.file,
+                [](const Request& r, const Answer& a) { return cli::people(r.people, a); });
+    addText(*people, "--add", options.add, "NAME", "Add somebody");
+    addText(*people, "--erase", options.erase, "NAME", "Erase a name for good; what was entered stays");
+    addText(*people, "--rename", options.rename, "NAME", "Give somebody another name, with --to");
+    addText(*people, "--to", options.to, "NAME", "The other name");
+}
+
+void addCopies(CLI::App& app, Request& request) {
+    CopyOptions& options = request.copy;
+    CLI::App* backup = addVerb(app, request, "backup", "Make a checked copy of a season's file", options.file,
+                               [](const Request& r, const Answer& a) { return cli::backup(r.copy, a); });
+    CLI::App* restore =
+        addVerb(app, request, "restore", "Make a season's file anew from a copy or an export", options.file,
+                [](const Request& r, const Answer& a) { return cli::restore(r.copy, a); });
+    for (CLI::App* command : {backup, restore}) {
+        command->add_option("COPY", options.copy, "The copy's file")->required()->option_text(" ");
+    }
+    CLI::App* taken =
+        addVerb(app, request, "export", "Write a season as JSON, or a table of it as CSV", options.file,
+                [](const Request& r, const Answer& a) { return exportSeason(r.copy, a); });
+    taken->add_option("WHAT", options.what, "season, loads, samples or tractorHours")->option_text(" ");
+    addText(*taken, "--output", options.output, "FILE", "A new file to write to");
+    taken->add_flag("--names", options.names, "With people's names, which the document then keeps");
+    CLI::App* schema = app.add_subcommand("schema", "The JSON Schema of an exported season");
+    schema->callback([&request] { request.run = [](const Answer& answer) { return cli::schema(answer); }; });
+}
+
 int complain(Status status, std::string line) {
     for (char& c : line) {
         if (c == '\n') c = ' ';
@@ -195,7 +280,7 @@ int complain(Status status, std::string line) {
 }
 
 int execute(const Request& request) {
-    Answer answer{.out = std::cout, .json = request.answer.json};
+    Answer answer{.out = std::cout, .notes = std::cerr, .json = request.answer.json};
     const auto units = enumFromText<UnitSystem>(request.answer.units);
     if (!units) {
         return complain(Status::misused,
@@ -215,13 +300,18 @@ int execute(const Request& request) {
 int parseAndExecute(int argc, char** argv) {
     CLI::App app{
         "Treadwell: how densely a bunker silo is being packed, how sure that is, and what to change"};
+    app.require_subcommand(0, 1);  // `export FILE samples` names a table, no second verb
     app.name(kProgram);
     app.set_version_flag("--version", std::string{kProgram} + " " + TREADWELL_VERSION);
     Request request;
     addEstimate(app, request);
+    addNew(app, request);
     addImport(app, request);
+    addRecording(app, request);
+    addPeople(app, request);
     addSeasonVerbs(app, request);
     addScaleVerbs(app, request);
+    addCopies(app, request);
     try {
         app.parse(argc, argv);
     } catch (const CLI::Success& wanted) {

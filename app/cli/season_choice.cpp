@@ -1,5 +1,7 @@
 #include "app/cli/season_file.h"
 
+#include <algorithm>
+
 namespace treadwell::cli {
 
 namespace {
@@ -16,10 +18,20 @@ std::string silosOf(const season::FarmBook& farm) {
 
 }  // namespace
 
-tl::expected<Instant, Failure> momentFrom(const std::optional<std::string>& at, const words::Style& style) {
+tl::expected<Instant, Failure> momentFrom(const std::optional<std::string>& at, const words::Style& style,
+                                          std::string_view option) {
     if (!at) return SystemClock{}.now();
     if (const auto instant = instantFromIso8601(*at)) return *instant;
-    return misused(fail(Code::timeUnreadable, "at", *at).value(), "--at", style);
+    return misused(fail(Code::timeUnreadable, "at", *at).value(), option, style);
+}
+
+tl::expected<entries::Body, Failure> emptyBodyOf(std::string kind, const words::Style& style) {
+    std::replace(kind.begin(), kind.end(), '-', '_');
+    if (auto body = entries::emptyBody(kind)) return *std::move(body);
+    std::string known;
+    for (const std::string_view name : entries::kindNames())
+        known += (known.empty() ? "" : ", ") + std::string{name};
+    return misusedLine(words::inWords(Message{Code::kindUnknown, {kind, known}}, style));
 }
 
 tl::expected<farm::Silo, Failure> siloFrom(const season::FarmBook& farm,

@@ -29,16 +29,27 @@ struct SeasonOptions {
 /// Reads every entry and holds it to the chain of hashes of the device that wrote it.
 [[nodiscard]] Outcome check(const std::string& file, const Answer& answer);
 
+/// The options of a new season, as typed.
+struct NewSeasonOptions {
+    std::string file;
+    std::optional<std::string> farm;  ///< a farm file ...
+    std::vector<std::string> carry;   ///< ... or earlier seasons' files
+    std::optional<std::string> begins;
+};
+
 /// A new season file with the farm in it.
-[[nodiscard]] Outcome newSeason(const std::string& file, const std::string& farm, const Answer& answer);
+[[nodiscard]] Outcome newSeason(const NewSeasonOptions& options, const Answer& answer);
 
 /// The season in a file, for looking at.
-[[nodiscard]] tl::expected<season::Season, Failure> readSeason(const std::string& file,
-                                                               const words::Style& style);
+[[nodiscard]] tl::expected<season::Season, Failure> readSeason(const std::string& file, const Answer& answer);
+
+/// An entry of this kind with nothing filled in; words of the name may be joined by `-` or `_`.
+[[nodiscard]] tl::expected<entries::Body, Failure> emptyBodyOf(std::string kind, const words::Style& style);
 
 /// The machine's time where none is given.
 [[nodiscard]] tl::expected<Instant, Failure> momentFrom(const std::optional<std::string>& at,
-                                                        const words::Style& style);
+                                                        const words::Style& style,
+                                                        std::string_view option = "--at");
 
 /// The silo of that name; without a name the only one there is.
 [[nodiscard]] tl::expected<farm::Silo, Failure> siloFrom(const season::FarmBook& farm,

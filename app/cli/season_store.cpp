@@ -1,28 +1,19 @@
 #include "app/cli/import.h"
 #include "app/cli/intake_files.h"
 #include "app/cli/intake_output.h"
+#include "app/cli/open_season.h"
 #include "app/cli/season_file.h"
 #include "core/base/atomic_file.h"
 #include "core/base/hex.h"
 #include "core/intake/farm_file.h"
 #include "core/intake/records.h"
-#include "core/session/session.h"
-#include "core/session/state_folder.h"
+#include "core/session/carry.h"
 
 #include <ostream>
 
 namespace treadwell::cli {
 
 namespace {
-
-/// Entries from files have no author at the keyboard.
-constexpr entries::PersonId kNobody{};
-
-Result<session::Files> filesOf(const std::string& season) {
-    return session::stateFolder().map([&](const std::filesystem::path& folder) {
-        return session::Files{season, folder};
-    });
-}
 
 std::vector<session::Proposal> proposalsOf(const std::vector<intake::Proposal>& records) {
     std::vector<session::Proposal> proposals;
@@ -44,61 +35,89 @@ std::vector<session::Proposal> recordsOf(const std::vector<ImportedFile>& files,
     return all;
 }
 
-}  // namespace
+/// What a new season begins with; its start is the first.
+using Beginning = tl::expected<std::vector<session::Proposal>, Failure>;
 
-tl::expected<season::Season, Failure> readSeason(const std::string& file, const words::Style& style) {
-    const SystemClock clock;
-    const auto files = filesOf(file);
-    if (!files) return failed(files.error(), style);
-    const auto opened = session::Session::openForReading(*files, clock);
-    if (!opened) return failed(opened.error(), style);
-    return *opened->snapshot();
-}
-
-Outcome newSeason(const std::string& file, const std::string& farm, const Answer& answer) {
-    const SystemClock clock;
-    const auto bytes = readFile(farm);
-    if (!bytes) return failed(bytes.error(), answer.style);
+Beginning farmFrom(const std::string& file, const words::Style& style) {
+    const auto bytes = readFile(file);
+    if (!bytes) return failed(bytes.error(), style);
     auto intake = intake::readFarm(*bytes, {});
     if (!intake) {
         Error error = intake.error();
-        error.place.file = farm;
-        return failed(error, answer.style);
+        error.place.file = file;
+        return failed(error, style);
     }
-    const auto files = filesOf(file);
-    if (!files) return failed(files.error(), answer.style);
-    std::vector<session::Proposal> proposals = proposalsOf(intake->proposals);
-    const auto& start = std::get<entries::SeasonStarted>(proposals.front().body);
-    auto created = session::Session::create(*files, start, kNobody, clock, proposals.front().happened);
+    return proposalsOf(intake->proposals);
+}
+
+Beginning carriedFrom(const NewSeasonOptions& options, const Answer& answer) {
+    const auto begins = momentFrom(options.begins, answer.style, "--begins");
+    if (!begins) return tl::unexpected{begins.error()};
+    std::vector<std::shared_ptr<const season::Season>> seasons;
+    std::vector<Hash> heads;
+    for (const std::string& file : options.carry) {
+        const auto opened = openSeason(file, Purpose::reading, answer);
+        if (!opened) return tl::unexpected{opened.error()};
+        seasons.push_back(opened->snapshot());
+        heads.push_back(opened->head());
+    }
+    std::vector<session::Earlier> earlier;
+    for (std::size_t i = 0; i < seasons.size(); ++i) earlier.push_back({*seasons[i], heads[i]});
+    auto carried = session::carriedFrom(earlier, *begins);
+    if (!carried) return failed(carried.error(), answer.style);
+    const season::FarmBook& last = seasons.back()->farm();
+    carried->insert(carried->begin(),
+                    {entries::SeasonStarted{last.farm, last.zone.name()}, *begins, std::nullopt, {}});
+    return *std::move(carried);
+}
+
+void tellNew(const std::string& file, const season::FarmBook& book, const Answer& answer) {
+    if (!answer.json) {
+        answer.out << file << ": a new season of " << book.farm << '\n';
+        return;
+    }
+    const auto count = [](const auto& things) { return static_cast<std::int64_t>(things.size()); };
+    JsonWriter json{2};
+    json.beginObject().member("file", file).member("farm", book.farm).member("zone", book.zone.name());
+    json.member("silos", count(book.silos)).member("tractors", count(book.tractors));
+    json.member("trucks", count(book.trucks)).member("fields", count(book.fields)).endObject();
+    answer.out << json.text() << '\n';
+}
+
+}  // namespace
+
+tl::expected<season::Season, Failure> readSeason(const std::string& file, const Answer& answer) {
+    const auto opened = openSeason(file, Purpose::reading, answer);
+    if (!opened) return tl::unexpected{opened.error()};
+    return *opened->snapshot();
+}
+
+Outcome newSeason(const NewSeasonOptions& options, const Answer& answer) {
+    if (options.farm.has_value() == !options.carry.empty()) {
+        return tl::unexpected{Failure{Status::misused, "give --farm, or --carry with an earlier season"}};
+    }
+    const auto beginning =
+        options.farm ? farmFrom(*options.farm, answer.style) : carriedFrom(options, answer);
+    if (!beginning) return tl::unexpected{beginning.error()};
+    const auto files = filesOf(options.file, answer.style);
+    if (!files) return tl::unexpected{files.error()};
+    const session::Proposal& first = beginning->front();
+    const auto& start = std::get<entries::SeasonStarted>(first.body);
+    auto created = session::Session::create(*files, start, kNobody, machineClock(), first.happened);
     if (!created) return failed(created.error(), answer.style);
-    const std::span<const session::Proposal> rest{proposals.begin() + 1, proposals.end()};
+    const std::span<const session::Proposal> rest{beginning->begin() + 1, beginning->end()};
     if (const auto recorded = created->importAll(rest, kNobody); !recorded) {
         return failed(recorded.error(), answer.style);
     }
-    const season::FarmBook& book = created->snapshot()->farm();
-    const auto count = [](const auto& things) { return static_cast<std::int64_t>(things.size()); };
-    if (answer.json) {
-        JsonWriter json{2};
-        json.beginObject().member("file", file).member("farm", book.farm).member("zone", book.zone.name());
-        json.member("silos", count(book.silos)).member("tractors", count(book.tractors));
-        json.member("trucks", count(book.trucks)).member("fields", count(book.fields)).endObject();
-        answer.out << json.text() << '\n';
-    } else {
-        answer.out << file << ": a new season of " << book.farm << '\n';
-    }
+    tellNew(options.file, created->snapshot()->farm(), answer);
     return {};
 }
 
 Outcome import(const ImportOptions& options, const Answer& answer) {
-    const SystemClock clock;
-    const auto files = filesOf(options.file);
-    if (!files) return failed(files.error(), answer.style);
-    auto opened = options.preview ? session::Session::openForReading(*files, clock)
-                                  : session::Session::open(*files, clock);
-    if (!opened) return failed(opened.error(), answer.style);
-    if (const auto& reason = opened->readOnlyReason()) {
-        return failed(Error{*reason, "", {options.file, 0, 0}}, answer.style);
-    }
+    auto opened = openSeason(options.file, options.preview ? Purpose::reading : Purpose::writing, answer);
+    if (!opened) return tl::unexpected{opened.error()};
+    const auto files = filesOf(options.file, answer.style);
+    if (!files) return tl::unexpected{files.error()};
     const std::filesystem::path mapsFile = files->stateFolder / "import_maps.json";
     auto maps = rememberedMaps(mapsFile, answer.style);
     if (!maps) return tl::unexpected{maps.error()};
@@ -106,7 +125,7 @@ Outcome import(const ImportOptions& options, const Answer& answer) {
     const auto read = readFiles(options, *opened->snapshot(), *maps, answer.style);
     if (!read) return tl::unexpected{read.error()};
     if (!options.preview) {
-        const auto proposals = recordsOf(*read, clock.now(), answer.style);
+        const auto proposals = recordsOf(*read, machineClock().now(), answer.style);
         if (!proposals.empty()) {
             if (const auto recorded = opened->importAll(proposals, kNobody); !recorded)
                 return failed(recorded.error(), answer.style);
@@ -121,14 +140,11 @@ Outcome import(const ImportOptions& options, const Answer& answer) {
 }
 
 Outcome setAside(const std::string& file, const Answer& answer) {
-    const SystemClock clock;
-    const auto files = filesOf(file);
-    if (!files) return failed(files.error(), answer.style);
-    const auto opened = session::Session::openForReading(*files, clock);
-    if (!opened) return failed(opened.error(), answer.style);
+    const auto opened = openSeason(file, Purpose::reading, answer);
+    if (!opened) return tl::unexpected{opened.error()};
     std::vector<KeptRow> rows;
     for (const auto& day : opened->snapshot()->days()) {
-        for (const season::AsideNote& aside : day->setAside) {
+        for (const auto& aside : day->records.of<entries::RowSetAside>()) {
             const auto raw = opened->evidence(aside.what.evidence);
             if (!raw) return failed(raw.error(), answer.style);
             rows.push_back({aside, *raw});
@@ -139,11 +155,8 @@ Outcome setAside(const std::string& file, const Answer& answer) {
 }
 
 Outcome check(const std::string& file, const Answer& answer) {
-    const SystemClock clock;
-    const auto files = filesOf(file);
-    if (!files) return failed(files.error(), answer.style);
-    auto opened = session::Session::openForReading(*files, clock);
-    if (!opened) return failed(opened.error(), answer.style);
+    auto opened = openSeason(file, Purpose::reading, answer);
+    if (!opened) return tl::unexpected{opened.error()};
     if (const auto broken = opened->check()) return failed(Error{*broken, "", {file, 0, 0}}, answer.style);
     std::int64_t facts = 0;
     for (const auto& day : opened->snapshot()->days()) facts += std::ssize(day->facts);

@@ -24,7 +24,7 @@ struct View {
 tl::expected<View, Failure> viewOf(const SeasonOptions& options, const Answer& answer) {
     const auto at = momentFrom(options.at, answer.style);
     if (!at) return tl::unexpected{at.error()};
-    auto season = readSeason(options.file, answer.style);
+    auto season = readSeason(options.file, answer);
     if (!season) return tl::unexpected{season.error()};
     const auto silo = siloFrom(season->farm(), options.silo);
     if (!silo) return tl::unexpected{silo.error()};
@@ -84,7 +84,7 @@ Outcome field(const SeasonOptions& options, const Answer& answer) {
 Outcome calibration(const SeasonOptions& options, const Answer& answer) {
     const auto at = momentFrom(options.at, answer.style);
     if (!at) return tl::unexpected{at.error()};
-    const auto season = readSeason(options.file, answer.style);
+    const auto season = readSeason(options.file, answer);
     if (!season) return tl::unexpected{season.error()};
     Answer local = answer;
     local.style.zone = season->zone();
@@ -93,7 +93,7 @@ Outcome calibration(const SeasonOptions& options, const Answer& answer) {
 }
 
 Outcome day(const SeasonOptions& options, const Answer& answer) {
-    const auto season = readSeason(options.file, answer.style);
+    const auto season = readSeason(options.file, answer);
     if (!season) return tl::unexpected{season.error()};
     const auto found = dayFrom(*season, options.date);
     if (!found) return tl::unexpected{found.error()};

@@ -1,13 +1,12 @@
 #include "app/cli/weigh.h"
 
 #include "app/cli/names.h"
+#include "app/cli/open_season.h"
 #include "app/cli/scale_line.h"
 #include "app/cli/season_file.h"
 #include "core/intake/weighing.h"
 #include "core/quantity/unit_table.h"
 #include "core/quantity/work.h"
-#include "core/session/session.h"
-#include "core/session/state_folder.h"
 
 #include <ostream>
 
@@ -16,9 +15,6 @@ namespace treadwell::cli {
 namespace {
 
 using words::inWords;
-
-/// Entries from a scale have no author at the keyboard.
-constexpr entries::PersonId kNobody{};
 
 std::string readingText(const formats::ScaleReading& reading, const words::Style& style) {
     std::string text{enumText(reading.state)};
@@ -140,13 +136,8 @@ Outcome listen(const WeighOptions& options, const Answer& answer) {
 }
 
 Outcome weigh(const WeighOptions& options, const Answer& answer) {
-    const SystemClock clock;
-    const auto state = session::stateFolder();
-    if (!state) return failed(state.error(), answer.style);
-    auto opened = session::Session::open({options.file, *state}, clock);
-    if (!opened) return failed(opened.error(), answer.style);
-    if (const auto& reason = opened->readOnlyReason())
-        return failed(Error{*reason, "", {options.file, 0, 0}}, answer.style);
+    auto opened = openSeason(options.file, Purpose::writing, answer);
+    if (!opened) return tl::unexpected{opened.error()};
     const season::FarmBook farm = opened->snapshot()->farm();
     const auto known = knownOf(options, farm);
     if (!known) return tl::unexpected{known.error()};

@@ -28,6 +28,7 @@ struct CellWriter {
     void operator()(const std::string& text) const { json.value(text); }
     void operator()(Instant at) const { json.value(toIso8601(at)); }
     void operator()(const Message& message) const { write(json, message, style); }
+    void operator()(review::Word word) const { json.value(word.name); }
 };
 
 struct BlockWriter {

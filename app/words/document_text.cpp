@@ -1,4 +1,5 @@
 #include "app/words/document.h"
+#include "app/words/entry.h"
 #include "core/base/number_text.h"
 
 #include <algorithm>
@@ -33,6 +34,7 @@ struct CellInWords {
     // A sheet is of one day, which stands in its title.
     std::string operator()(Instant at) const { return clockText(style.zone, at); }
     std::string operator()(const Message& message) const { return inWords(message, style); }
+    std::string operator()(review::Word word) const { return wordInWords(word.name, style); }
 };
 
 bool isNumber(const Cell& cell) {

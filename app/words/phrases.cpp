@@ -38,6 +38,10 @@ const char* phraseTemplate(Code code) {
         case Code::coreHeightUnclear: return QT_TRANSLATE_NOOP("Phrase", "Give a core its depth below the surface or its height above the floor, one of the two");
         case Code::coreDensityUnclear: return QT_TRANSLATE_NOOP("Phrase", "Give a core one way to its density: dry matter and mass with diameter and length, or with the volume, or the density itself");
         case Code::dishDisagrees: return QT_TRANSLATE_NOOP("Phrase", "{1} is entered, but the dish gives {2}: check the weights");
+        case Code::stretchEmpty: return QT_TRANSLATE_NOOP("Phrase", "The stretch must end beyond its begin, {1}: measure both from the back wall");
+        case Code::documentUnreadable: return QT_TRANSLATE_NOOP("Phrase", "This is no JSON document that can be read ({1}): export the season again");
+        case Code::documentForeign: return QT_TRANSLATE_NOOP("Phrase", "This JSON document is not of a season of Treadwell: choose another file");
+        case Code::documentNewer: return QT_TRANSLATE_NOOP("Phrase", "The document has version {1}, and this program reads up to {2}: use a newer program");
         // journal
         case Code::journalExists: return QT_TRANSLATE_NOOP("Phrase", "{1} is there already: choose another name, or move it away");
         case Code::journalForeign: return QT_TRANSLATE_NOOP("Phrase", "{1} is not a season of Treadwell: choose another file");
@@ -70,6 +74,8 @@ const char* phraseTemplate(Code code) {
         case Code::clockBehind: return QT_TRANSLATE_NOOP("Phrase", "This machine's clock shows {1}, before the last entry at {2}: is the clock right? Set it before the next entry; what is recorded stays in its order");
         case Code::clockMoved: return QT_TRANSLATE_NOOP("Phrase", "This machine's clock was moved by {1} while the season was open: is it right now? What is recorded stays in its order");
         case Code::secondPlaceFailed: return QT_TRANSLATE_NOOP("Phrase", "The copy at the day's close could not be put into {1} ({2}): the season itself is recorded; check the place and make the copy again");
+        case Code::personNamedTwice: return QT_TRANSLATE_NOOP("Phrase", "Somebody is called \"{1}\" already: add what tells the two apart");
+        case Code::documentHeadDiffers: return QT_TRANSLATE_NOOP("Phrase", "The document says its head is {1}, but its entries give {2}: some are missing or changed; export the season again");
         // formats
         case Code::textIsUtf16: return QT_TRANSLATE_NOOP("Phrase", "The file is written in UTF-16: save it as text in UTF-8");
         case Code::encodingAmbiguous: return QT_TRANSLATE_NOOP("Phrase", "A character of this file is \"{1}\" in one encoding and \"{2}\" in another: say which it uses (encoding: windows1252 or latin9)");
@@ -279,6 +285,9 @@ const char* phraseTemplate(Code code) {
         case Code::dishImpossible: return QT_TRANSLATE_NOOP("Phrase", "A dish cannot weigh {1} wet and {2} dry: check the weights");
         case Code::fieldUnknown: return QT_TRANSLATE_NOOP("Phrase", "No field of this name is known here: correct the name or take it out");
         case Code::farmFileVersion: return QT_TRANSLATE_NOOP("Phrase", "The farm file is of version {1}; this program reads version 1");
+        case Code::typedFieldUnknown: return QT_TRANSLATE_NOOP("Phrase", "This entry has no such field: its fields are {1}");
+        case Code::typedFieldTwice: return QT_TRANSLATE_NOOP("Phrase", "This field is given twice: give it once");
+        case Code::kindUnknown: return QT_TRANSLATE_NOOP("Phrase", "\"{1}\" is no kind of entry: use one of {2}");
         // review
         case Code::dayUnknown: return QT_TRANSLATE_NOOP("Phrase", "Nothing is recorded on {1}: choose a day of the season");
         case Code::reviewDaySheet: return QT_TRANSLATE_NOOP("Phrase", "Day sheet of {1}, {2}");
@@ -373,6 +382,29 @@ const char* phraseTemplate(Code code) {
         case Code::questionUnknownKinds: return QT_TRANSLATE_NOOP("Phrase", "{1} entries are of kinds that this version does not know: they are kept and not counted");
         case Code::questionRowsSetAside: return QT_TRANSLATE_NOOP("Phrase", "{1} rows of imported files could not be read: look them through");
         case Code::questionWaiting: return QT_TRANSLATE_NOOP("Phrase", "{1} corrections wait for the entry they speak of");
+        case Code::reviewWeather: return QT_TRANSLATE_NOOP("Phrase", "Weather");
+        case Code::reviewAdditives: return QT_TRANSLATE_NOOP("Phrase", "Additives and treatments");
+        case Code::reviewCover: return QT_TRANSLATE_NOOP("Phrase", "Cover");
+        case Code::reviewIncidents: return QT_TRANSLATE_NOOP("Phrase", "Incidents");
+        case Code::reviewShifts: return QT_TRANSLATE_NOOP("Phrase", "Shifts");
+        case Code::questionStillOnShift: return QT_TRANSLATE_NOOP("Phrase", "A shift that began {1} has not ended: enter its end");
+        case Code::columnSky: return QT_TRANSLATE_NOOP("Phrase", "Sky");
+        case Code::columnRain: return QT_TRANSLATE_NOOP("Phrase", "Rain");
+        case Code::columnWind: return QT_TRANSLATE_NOOP("Phrase", "Wind");
+        case Code::columnStep: return QT_TRANSLATE_NOOP("Phrase", "Step");
+        case Code::columnFrom: return QT_TRANSLATE_NOOP("Phrase", "From, along");
+        case Code::columnTo: return QT_TRANSLATE_NOOP("Phrase", "To, along");
+        case Code::columnSort: return QT_TRANSLATE_NOOP("Phrase", "Sort");
+        case Code::columnWhatHappened: return QT_TRANSLATE_NOOP("Phrase", "What happened");
+        case Code::columnProduct: return QT_TRANSLATE_NOOP("Phrase", "Product");
+        case Code::columnProductMass: return QT_TRANSLATE_NOOP("Phrase", "Amount");
+        case Code::columnProductVolume: return QT_TRANSLATE_NOOP("Phrase", "Volume");
+        case Code::columnGramsPerTonne: return QT_TRANSLATE_NOOP("Phrase", "g a tonne");
+        case Code::columnLitresPerTonne: return QT_TRANSLATE_NOOP("Phrase", "L a tonne");
+        case Code::columnDuty: return QT_TRANSLATE_NOOP("Phrase", "Duty");
+        case Code::columnTablet: return QT_TRANSLATE_NOOP("Phrase", "Tablet");
+        case Code::columnHoursOnShift: return QT_TRANSLATE_NOOP("Phrase", "Hours on shift");
+        case Code::columnTemperature: return QT_TRANSLATE_NOOP("Phrase", "Temperature");
     }
     // clang-format on
     throw std::logic_error("a code without a phrase");

@@ -36,6 +36,10 @@ namespace treadwell {
     X(dishDisagrees) \
     X(coreHeightUnclear) \
     X(coreDensityUnclear) \
+    X(stretchEmpty) \
+    X(documentUnreadable) \
+    X(documentForeign) \
+    X(documentNewer) \
     /* journal */ \
     X(journalExists) \
     X(journalForeign) \
@@ -68,6 +72,8 @@ namespace treadwell {
     X(clockBehind) \
     X(clockMoved) \
     X(secondPlaceFailed) \
+    X(personNamedTwice) \
+    X(documentHeadDiffers) \
     /* formats */ \
     X(textIsUtf16) \
     X(encodingAmbiguous) \
@@ -277,6 +283,9 @@ namespace treadwell {
     X(dishImpossible) \
     X(fieldUnknown) \
     X(farmFileVersion) \
+    X(typedFieldUnknown) \
+    X(typedFieldTwice) \
+    X(kindUnknown) \
     /* review */ \
     X(dayUnknown) \
     X(reviewDaySheet) \
@@ -370,7 +379,30 @@ namespace treadwell {
     X(questionNoCost) \
     X(questionUnknownKinds) \
     X(questionRowsSetAside) \
-    X(questionWaiting)
+    X(questionWaiting) \
+    X(reviewWeather) \
+    X(reviewAdditives) \
+    X(reviewCover) \
+    X(reviewIncidents) \
+    X(reviewShifts) \
+    X(questionStillOnShift) \
+    X(columnSky) \
+    X(columnRain) \
+    X(columnWind) \
+    X(columnStep) \
+    X(columnFrom) \
+    X(columnTo) \
+    X(columnSort) \
+    X(columnWhatHappened) \
+    X(columnProduct) \
+    X(columnProductMass) \
+    X(columnProductVolume) \
+    X(columnGramsPerTonne) \
+    X(columnLitresPerTonne) \
+    X(columnDuty) \
+    X(columnTablet) \
+    X(columnHoursOnShift) \
+    X(columnTemperature)
 // clang-format on
 
 enum class Code : std::uint16_t {

@@ -29,6 +29,8 @@ enum class Dimension : std::uint8_t {
     slope,
     costRate,
     massPerRate,
+    productMass,
+    productVolume,
     dishMass,
     chopLength,
     temperature,

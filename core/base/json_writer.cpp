@@ -91,6 +91,12 @@ JsonWriter& JsonWriter::value(bool truth) {
     return *this;
 }
 
+JsonWriter& JsonWriter::json(std::string_view text) {
+    separate();
+    m_text += text;
+    return *this;
+}
+
 JsonWriter& JsonWriter::null() {
     separate();
     m_text += "null";

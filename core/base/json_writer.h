@@ -28,6 +28,8 @@ class JsonWriter {
     JsonWriter& value(int number) { return value(static_cast<std::int64_t>(number)); }
     JsonWriter& value(bool truth);
     JsonWriter& null();
+    /// A value that is JSON already, as it stands.
+    JsonWriter& json(std::string_view text);
 
     template <class T>
     JsonWriter& member(std::string_view name, const T& content) {

@@ -76,9 +76,10 @@ const Learnt& LearningHistory::at(const season::Season& season, Instant now) {
         days.push_back(day);
         const std::size_t before = measurements;
         const auto isKnown = [now](const auto& measured) { return measured.at <= now; };
+        const auto& cores = day->records.of<entries::Core>();
         measurements +=
             static_cast<std::size_t>(std::count_if(day->surveys.begin(), day->surveys.end(), isKnown) +
-                                     std::count_if(day->cores.begin(), day->cores.end(), isKnown));
+                                     std::count_if(cores.begin(), cores.end(), isKnown));
         if (measurements > before) last = days.size();
     }
     days.resize(last);

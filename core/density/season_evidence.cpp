@@ -93,7 +93,8 @@ void settle(Holder& holder, Evidence evidence) {
     }
 }
 
-CoreEvidence evidenceOf(const season::CoreTaken& taken, const season::FarmBook& farm, Fillings& fillings) {
+CoreEvidence evidenceOf(const season::Dated<entries::Core>& taken, const season::FarmBook& farm,
+                        Fillings& fillings) {
     CoreEvidence result{taken};
     const entries::Core& core = taken.what;
     const auto measured = core.dryDensity();
@@ -167,7 +168,7 @@ SeasonEvidence evidenceOf(const season::Season& season, Instant now) {
     Fillings fillings{season};
     bool surveyed = false;
     for (const auto& day : season.days()) {
-        for (const season::CoreTaken& core : day->cores) {
+        for (const auto& core : day->records.of<entries::Core>()) {
             if (core.at <= now) evidence.cores.push_back(evidenceOf(core, season.farm(), fillings));
         }
         surveyed = surveyed || !day->surveys.empty();

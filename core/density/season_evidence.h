@@ -10,7 +10,7 @@ namespace treadwell::density {
 
 /// A core of the season: what it is evidence of, or why it is none.
 struct CoreEvidence {
-    season::CoreTaken core;
+    season::Dated<entries::Core> core;
     std::optional<Evidence> evidence = {};
     std::optional<Message> reason = {};
 };

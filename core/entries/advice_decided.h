@@ -21,6 +21,7 @@ constexpr std::array<std::string_view, 3> enumTexts(AdviceDecision /*decision*/)
 struct AdviceDecided {
     static constexpr std::string_view kKind = "advice_decided";
     static constexpr int kVersion = 1;
+    static constexpr bool kRecord = true;
 
     farm::SiloId silo;
     std::string advice;  ///< the candidate's stable name

@@ -25,14 +25,22 @@ using Decoder = Result<Body> (*)(std::string_view);
 struct KnownKind {
     KindVersion kind;
     Decoder decode;
+    Body (*empty)();
 };
 
 template <class... Kinds>
 constexpr auto knownKinds(std::type_identity<std::variant<std::monostate, Kinds...>> /*of*/) {
-    return std::array{KnownKind{{Kinds::kKind, Kinds::kVersion}, &decodeAs<Kinds>}...};
+    return std::array{
+        KnownKind{{Kinds::kKind, Kinds::kVersion}, &decodeAs<Kinds>, [] { return Body{Kinds{}}; }}...};
 }
 
 constexpr auto kKnownKinds = knownKinds(std::type_identity<Body>{});
+
+constexpr auto kKindNames = [] {
+    std::array<std::string_view, kKnownKinds.size()> names{};
+    for (std::size_t i = 0; i < names.size(); ++i) names[i] = kKnownKinds[i].kind.kind;
+    return names;
+}();
 
 [[noreturn]] void refuseUnknown() {
     throw std::logic_error("an entry of an unknown kind is kept as it was read, never written anew");
@@ -43,6 +51,17 @@ constexpr auto kKnownKinds = knownKinds(std::type_identity<Body>{});
 KindVersion kindOf(const Body& body) {
     if (body.index() == 0) refuseUnknown();
     return kKnownKinds[body.index() - 1].kind;
+}
+
+std::span<const std::string_view> kindNames() {
+    return kKindNames;
+}
+
+std::optional<Body> emptyBody(std::string_view kind) {
+    for (const KnownKind& known : kKnownKinds) {
+        if (known.kind.kind == kind) return known.empty();
+    }
+    return std::nullopt;
 }
 
 Result<void> validate(const Body& body) {

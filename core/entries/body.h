@@ -1,27 +1,36 @@
 #pragma once
 
 #include "core/base/error.h"
+#include "core/entries/additive.h"
 #include "core/entries/advice_decided.h"
 #include "core/entries/caution_shown.h"
 #include "core/entries/core.h"
+#include "core/entries/cover.h"
 #include "core/entries/day_closed.h"
 #include "core/entries/dry_matter_sample.h"
 #include "core/entries/entry.h"
 #include "core/entries/field_defined.h"
 #include "core/entries/height_survey.h"
+#include "core/entries/incident.h"
 #include "core/entries/layer_seen.h"
 #include "core/entries/load.h"
 #include "core/entries/note.h"
 #include "core/entries/pause.h"
 #include "core/entries/row_set_aside.h"
 #include "core/entries/rules_set.h"
+#include "core/entries/season_carried.h"
 #include "core/entries/season_started.h"
+#include "core/entries/shift.h"
 #include "core/entries/silo_defined.h"
+#include "core/entries/surface_treatment.h"
 #include "core/entries/tractor_defined.h"
 #include "core/entries/tractor_work.h"
 #include "core/entries/truck_defined.h"
 #include "core/entries/void_entry.h"
+#include "core/entries/weather_seen.h"
 
+#include <optional>
+#include <span>
 #include <variant>
 
 namespace treadwell::entries {
@@ -30,7 +39,8 @@ namespace treadwell::entries {
 /// counted.
 using Body = std::variant<std::monostate, SeasonStarted, SiloDefined, TractorDefined, TruckDefined,
                           FieldDefined, RulesSet, Load, DryMatterSample, TractorWork, LayerSeen, HeightSurvey,
-                          Core, Pause, Note, VoidEntry, DayClosed, AdviceDecided, CautionShown, RowSetAside>;
+                          Core, Pause, Note, VoidEntry, DayClosed, AdviceDecided, CautionShown, RowSetAside,
+                          SeasonCarried, WeatherSeen, Incident, Shift, Additive, SurfaceTreatment, Cover>;
 
 struct Entry {
     Header header;
@@ -46,6 +56,12 @@ struct KindVersion {
 
 /// Not for std::monostate, which has no kind of its own (std::logic_error).
 [[nodiscard]] KindVersion kindOf(const Body& body);
+
+/// The names of all kinds, in the order of the variant.
+[[nodiscard]] std::span<const std::string_view> kindNames();
+
+/// An entry of this kind with nothing filled in; none for a kind that is not known.
+[[nodiscard]] std::optional<Body> emptyBody(std::string_view kind);
 
 [[nodiscard]] Result<void> validate(const Body& body);
 

@@ -11,6 +11,7 @@ namespace treadwell::entries {
 struct CautionShown {
     static constexpr std::string_view kKind = "caution_shown";
     static constexpr int kVersion = 1;
+    static constexpr bool kRecord = true;
 
     std::string caution;  ///< its stable name
 

@@ -26,6 +26,7 @@ constexpr std::array<std::string_view, 4> enumTexts(CoreOrigin /*origin*/) noexc
 struct Core {
     static constexpr std::string_view kKind = "core";
     static constexpr int kVersion = 1;
+    static constexpr bool kRecord = true;
 
     farm::SiloId silo;
     Length along;                  ///< from the back wall

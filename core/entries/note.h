@@ -11,6 +11,7 @@ namespace treadwell::entries {
 struct Note {
     static constexpr std::string_view kKind = "note";
     static constexpr int kVersion = 1;
+    static constexpr bool kRecord = true;
 
     std::string text;
 

@@ -14,6 +14,7 @@ namespace treadwell::entries {
 struct RowSetAside {
     static constexpr std::string_view kKind = "row_set_aside";
     static constexpr int kVersion = 1;
+    static constexpr bool kRecord = true;
 
     std::string file;  ///< its name, without folders
     std::string list;  ///< what the file holds: `tickets`

@@ -127,6 +127,34 @@ Result<Journal> Journal::create(const std::filesystem::path& path, Instant now) 
     return open(path, Access::write, now);
 }
 
+Result<void> Journal::build(const std::filesystem::path& path,
+                            const std::function<Result<People>(const Take&)>& source) {
+    return makeWhole(path, [&](const std::filesystem::path& beside) -> Result<void> {
+        const Medium medium = mediumOf(beside);
+        SQLite::Database database = openForWriting(beside, medium);
+        prepareToWrite(database, medium);
+        makeTables(database);
+        SQLite::Transaction transaction(database);
+        SQLite::Statement insert(database, kInsertRow);
+        Heads heads;
+        const auto people = source([&](StoredEntry&& entry) -> Result<void> {
+            if (faultOf(heads, entry)) {
+                return fail(Code::entryOutOfOrder, "entry", entry.header.device.value.text(),
+                            entry.header.deviceSequence);
+            }
+            bindRow(insert, entry);
+            insert.exec();
+            insert.reset();
+            return {};
+        });
+        if (!people) return tl::unexpected(people.error());
+        transaction.commit();
+        for (const auto& [id, name] : *people) journal::namePerson(database, id, name);
+        keepTidy(database);
+        return {};
+    });
+}
+
 Result<Journal> Journal::open(const std::filesystem::path& given, Access access, Instant now) {
     std::error_code unresolved;
     const std::filesystem::path resolved = std::filesystem::canonical(given, unresolved);
@@ -332,6 +360,33 @@ Result<std::optional<std::string>> Journal::evidence(const Hash& hash) const {
     } catch (const SQLite::Exception& exception) {
         return damaged(m_state->path, exception);
     }
+}
+
+Result<People> Journal::people() const {
+    try {
+        return readPeople(m_state->database);
+    } catch (const SQLite::Exception& exception) {
+        return damaged(m_state->path, exception);
+    }
+}
+
+Result<void> Journal::writePeople(const std::function<void(SQLite::Database&)>& write) {
+    if (!isWritable()) return fail(Code::journalReadOnly, "file", m_state->path.string());
+    try {
+        write(m_state->database);
+    } catch (const SQLite::Exception& exception) {
+        return fail(Code::journalWriteFailed, "person", m_state->path.string(),
+                    std::string{exception.what()});
+    }
+    return {};
+}
+
+Result<void> Journal::namePerson(entries::PersonId id, const std::string& name) {
+    return writePeople([&](SQLite::Database& database) { journal::namePerson(database, id, name); });
+}
+
+Result<void> Journal::erasePerson(entries::PersonId id) {
+    return writePeople([&](SQLite::Database& database) { journal::erasePerson(database, id); });
 }
 
 Result<void> Journal::backupTo(const std::filesystem::path& copy) const {

@@ -4,6 +4,7 @@
 #include "core/entries/evidence.h"
 #include "core/journal/chain.h"
 #include "core/journal/lease.h"
+#include "core/journal/people.h"
 
 #include <filesystem>
 #include <functional>
@@ -22,6 +23,13 @@ class Journal {
     /// Makes a new file, whole or not at all, and opens it for writing. Errors: journalExists,
     /// fileUnwritable, journalHeld.
     [[nodiscard]] static Result<Journal> create(const std::filesystem::path& path, Instant now);
+
+    /// Makes a new file of entries that stood in another, in the order of arrival, and of the names that
+    /// `source` gives in the end; whole or not at all. Errors: journalExists, fileUnwritable,
+    /// entryOutOfOrder where an entry does not follow from those before it, and those of `source`.
+    using Take = std::function<Result<void>(entries::StoredEntry&&)>;
+    [[nodiscard]] static Result<void> build(const std::filesystem::path& path,
+                                            const std::function<Result<People>(const Take&)>& source);
 
     /// Opens for reading alone where writing was asked for and cannot be, and where the file is damaged;
     /// `readOnlyReason` then says why. An older layout is brought to this one when it is opened for writing;
@@ -69,11 +77,20 @@ class Journal {
     /// What an entry was read from; none where it was never here or was erased. Error: journalDamaged.
     [[nodiscard]] Result<std::optional<std::string>> evidence(const Hash& hash) const;
 
+    /// Error: journalDamaged.
+    [[nodiscard]] Result<People> people() const;
+    /// Adds a person, or gives one another name. Errors: journalReadOnly, journalWriteFailed.
+    [[nodiscard]] Result<void> namePerson(entries::PersonId id, const std::string& name);
+    /// Errors: journalReadOnly, journalWriteFailed.
+    [[nodiscard]] Result<void> erasePerson(entries::PersonId id);
+
     /// A copy of all that is committed, checked as a whole before it gets its name; never over another file.
     /// Errors: journalExists, fileUnwritable, journalDamaged.
     [[nodiscard]] Result<void> backupTo(const std::filesystem::path& copy) const;
 
   private:
+    [[nodiscard]] Result<void> writePeople(const std::function<void(SQLite::Database&)>& write);
+
     struct State;
     explicit Journal(std::unique_ptr<State> state);
 

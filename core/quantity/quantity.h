@@ -46,7 +46,7 @@ class Quantity {
     double m_si = 0.0;
 };
 
-/// The exact conversions (international pound, foot and short ton).
+/// The exact conversions (international pound, foot and short ton; US liquid gallon).
 namespace conversion {
 inline constexpr double kKilogramsPerPound = 0.45359237;
 inline constexpr double kMetresPerFoot = 0.3048;
@@ -60,6 +60,8 @@ inline constexpr double kSecondsPerMinute = 60.0;
 inline constexpr double kKilogramsPerTonne = 1000.0;
 inline constexpr double kKelvinPerFahrenheit = 5.0 / 9.0;
 inline constexpr double kSecondsPerDay = 24.0 * kSecondsPerHour;
+inline constexpr double kLitresPerCubicMetre = 1000.0;
+inline constexpr double kCubicMetresPerGallon = 0.003785411784;  // 231 cubic inches
 }  // namespace conversion
 
 }  // namespace treadwell

@@ -21,7 +21,10 @@ constexpr Unit kShortTon{"ton", "ton", kKilogramsPerShortTon, 1};
 constexpr double kTonnePerHour = kKilogramsPerTonne / kSecondsPerHour;
 constexpr double kShortTonPerHour = kKilogramsPerShortTon / kSecondsPerHour;
 
-constexpr std::array kMassUnits{kKilogram, kPound, kTonne, kShortTon};
+constexpr std::array kMassUnits{kKilogram, kPound, kTonne, kShortTon, kGram};
+constexpr std::array kProductUnits{kGram, kTonne};
+constexpr std::array kLitreUnits{Unit{"l", "litres", 1.0 / kLitresPerCubicMetre, 1},
+                                 Unit{"mL", "ml", 0.001 / kLitresPerCubicMetre, 0}};
 constexpr std::array kLengthUnits{Unit{"cm", "cm", 0.01, 0}, Unit{"mm", "mm", 0.001, 0},
                                   Unit{"in", "in", kMetresPerInch, 1}};
 constexpr std::array kLayerUnits{Unit{"mm", "mm", 0.001, 0}, Unit{"m", "m", 1.0, 2},
@@ -99,6 +102,16 @@ constexpr std::array kTable{
         {"kg per t/h", "kg_per_t_per_h", kSecondsPerHour / kKilogramsPerTonne, 0},
         {"lb per ton/h", "lb_per_ton_per_h", kKilogramsPerPound* kSecondsPerHour / kKilogramsPerShortTon, 0},
         {}},
+    UnitRow{Dimension::productMass,
+            "mass of a product",
+            {"kg", "kg", 1.0, 1},
+            {"lb", "lb", kKilogramsPerPound, 1},
+            kProductUnits},
+    UnitRow{Dimension::productVolume,
+            "volume of a product",
+            {"L", "litres", 1.0 / kLitresPerCubicMetre, 1},
+            {"gal", "gal", kCubicMetresPerGallon, 1},
+            kLitreUnits},
     UnitRow{Dimension::dishMass, "weight of a dish", kGram, kGram, {}},
     UnitRow{Dimension::chopLength,
             "length of chop",

@@ -33,7 +33,8 @@ Result<Document> daySheet(const season::Season& season, LocalDay date, Instant n
     const DayView view{season, *day, until};
     Document sheet{"daySheet", {Code::reviewDaySheet, {day->farm().farm, toIso8601(date)}}, {}};
     for (const auto section : {headOf, deliveriesOf, dryMatterOf, tractorsOf, densityOf, laidLayersOf,
-                               adviceOf, pausesOf, layersOf, heightsOf, notesOf, cautionsOf, questionsOf}) {
+                               adviceOf, pausesOf, layersOf, heightsOf, additivesOf, coverOf, weatherOf,
+                               incidentsOf, shiftsOf, notesOf, cautionsOf, questionsOf}) {
         sheet.sections.push_back(section(view));
     }
     return sheet;

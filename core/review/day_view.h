@@ -34,6 +34,14 @@ template <class Map, class IdType>
 /// A table, or that nothing was recorded where it has no row.
 [[nodiscard]] Block orNothing(Table table);
 
+/// What a tractor did of a day.
+struct Worked {
+    Seconds packing{};
+    Seconds spreading{};  ///< at work and not packing
+    [[nodiscard]] Seconds all() const noexcept { return packing + spreading; }
+};
+[[nodiscard]] std::map<farm::TractorId, Worked> workedIn(const DayView& view);
+
 // The sections, in the order of the sheet.
 [[nodiscard]] Section deliveriesOf(const DayView& view);
 [[nodiscard]] Section dryMatterOf(const DayView& view);
@@ -44,6 +52,11 @@ template <class Map, class IdType>
 [[nodiscard]] Section pausesOf(const DayView& view);
 [[nodiscard]] Section layersOf(const DayView& view);
 [[nodiscard]] Section heightsOf(const DayView& view);
+[[nodiscard]] Section additivesOf(const DayView& view);
+[[nodiscard]] Section coverOf(const DayView& view);
+[[nodiscard]] Section weatherOf(const DayView& view);
+[[nodiscard]] Section incidentsOf(const DayView& view);
+[[nodiscard]] Section shiftsOf(const DayView& view);
 [[nodiscard]] Section notesOf(const DayView& view);
 [[nodiscard]] Section cautionsOf(const DayView& view);
 [[nodiscard]] Section questionsOf(const DayView& view);

@@ -11,9 +11,15 @@
 
 namespace treadwell::review {
 
+/// A stable name of an enumeration, or `yes` and `no`: a literal.
+struct Word {
+    std::string_view name;
+    friend bool operator==(const Word&, const Word&) = default;
+};
+
 /// What a table's cell holds, before it is put into words: nothing, a quantity, a count, a plain number,
-/// somebody's own words, a time or a sentence.
-using Cell = std::variant<std::monostate, Amount, std::int64_t, double, std::string, Instant, Message>;
+/// somebody's own words, a time, a sentence or a word of ours.
+using Cell = std::variant<std::monostate, Amount, std::int64_t, double, std::string, Instant, Message, Word>;
 
 struct Column {
     std::string_view key;  ///< stable, lowerCamel, for JSON and CSV; a literal

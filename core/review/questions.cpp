@@ -21,6 +21,7 @@ class Questions final {
         askAboutSamples();
         askAboutLayers();
         askAboutTractors();
+        askAboutShifts();
         askAboutEntries();
         return std::move(m_asked);
     }
@@ -99,10 +100,18 @@ class Questions final {
         }
     }
 
+    void askAboutShifts() {
+        if (!m_view.day.closed) return;
+        for (const season::ShiftSpan& shift : m_view.day.shifts) {
+            if (shift.begin > m_view.until || (shift.end && *shift.end <= m_view.until)) continue;
+            ask(Code::questionStillOnShift, shift.onShiftSince);
+        }
+    }
+
     void askAboutEntries() {
-        const auto& rows = m_view.day.setAside;
-        const auto aside = std::count_if(
-            rows.begin(), rows.end(), [&](const season::AsideNote& row) { return row.at <= m_view.until; });
+        const auto& rows = m_view.day.records.of<entries::RowSetAside>();
+        const auto aside =
+            std::count_if(rows.begin(), rows.end(), [&](const auto& row) { return row.at <= m_view.until; });
         if (aside > 0) ask(Code::questionRowsSetAside, std::int64_t{aside});
         if (m_view.day.unknownKinds > 0) ask(Code::questionUnknownKinds, m_view.day.unknownKinds);
         const auto waiting = static_cast<std::int64_t>(m_view.season.waiting().size());

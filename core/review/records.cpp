@@ -37,7 +37,7 @@ Section adviceOf(const DayView& view) {
                  {"chanceBefore", Code::columnChanceBefore},
                  {"chanceAfter", Code::columnChanceAfter}},
                 {}};
-    for (const season::AdviceNote& note : view.day.advice) {
+    for (const auto& note : view.day.records.of<entries::AdviceDecided>()) {
         if (note.at > view.until) continue;
         const entries::AdviceDecided& what = note.what;
         table.rows.push_back({note.at, nameIn(view.day.farm().silos, std::optional{what.silo}), what.advice,
@@ -106,7 +106,7 @@ Section heightsOf(const DayView& view) {
 
 Section notesOf(const DayView& view) {
     Table table{"notes", {{"at", Code::columnTime}, {"note", Code::columnNote}}, {}};
-    for (const season::NoteTaken& note : view.day.notes) {
+    for (const auto& note : view.day.records.of<entries::Note>()) {
         if (note.at <= view.until) table.rows.push_back({note.at, note.what.text});
     }
     return {"notes", Code::reviewNotes, {orNothing(std::move(table))}};
@@ -114,7 +114,7 @@ Section notesOf(const DayView& view) {
 
 Section cautionsOf(const DayView& view) {
     Table table{"shown", {{"at", Code::columnTime}, {"caution", Code::columnCaution}}, {}};
-    for (const season::CautionNote& note : view.day.cautions) {
+    for (const auto& note : view.day.records.of<entries::CautionShown>()) {
         if (note.at <= view.until) table.rows.push_back({note.at, note.what.caution});
     }
     Section section{"cautions", Code::reviewCautions, {orNothing(std::move(table))}};

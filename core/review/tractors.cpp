@@ -6,11 +6,7 @@ namespace {
 
 constexpr Seconds kHour = std::chrono::hours{1};
 
-struct Worked {
-    Seconds packing{};
-    Seconds spreading{};  ///< at work and not packing
-    [[nodiscard]] Seconds all() const noexcept { return packing + spreading; }
-};
+}  // namespace
 
 std::map<farm::TractorId, Worked> workedIn(const DayView& view) {
     std::map<farm::TractorId, Worked> worked;
@@ -22,8 +18,6 @@ std::map<farm::TractorId, Worked> workedIn(const DayView& view) {
     }
     return worked;
 }
-
-}  // namespace
 
 Section tractorsOf(const DayView& view) {
     Table table{"tractors",

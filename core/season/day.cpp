@@ -61,13 +61,26 @@ class DayFold {
         m_carry.layers[seen.silo] = dated(seen);
     }
     void operator()(const entries::HeightSurvey& survey) { m_day.surveys.push_back(dated(survey)); }
-    void operator()(const entries::Core& core) { m_day.cores.push_back(dated(core)); }
-    void operator()(const entries::Note& note) { m_day.notes.push_back(dated(note)); }
     void operator()(const entries::VoidEntry& /*without a target*/) {}
     void operator()(const entries::DayClosed& closed) { m_day.closed = dated(closed); }
-    void operator()(const entries::AdviceDecided& decided) { m_day.advice.push_back(dated(decided)); }
-    void operator()(const entries::RowSetAside& row) { m_day.setAside.push_back(dated(row)); }
-    void operator()(const entries::CautionShown& shown) { m_day.cautions.push_back(dated(shown)); }
+    template <RecordKind Kind>
+    void operator()(const Kind& record) {
+        m_day.records.add(dated(record));
+    }
+
+    void operator()(const entries::Shift& shift) {
+        const Instant at = m_fact->happened();
+        Instant since = at;
+        if (const auto open = m_carry.shifts.find(shift.person); open != m_carry.shifts.end()) {
+            since = open->second.onShiftSince;
+            open->second.end = at;
+            m_day.shifts.push_back(open->second);
+            m_carry.shifts.erase(open);
+        }
+        if (!shift.begins) return;
+        m_carry.shifts[shift.person] = {shift.person, shift.duty, shift.holdsTablet, shift.tractor,
+                                        since,        at,         std::nullopt};
+    }
 
     void operator()(const entries::Pause& pause) {
         const auto same = [&](const PauseSpan& open) { return open.silo == pause.silo; };
@@ -87,8 +100,10 @@ class DayFold {
     void finish() {
         for (auto& [tractor, span] : m_carry.working) m_day.work.push_back(span);
         m_day.pauses.insert(m_day.pauses.end(), m_carry.pauses.begin(), m_carry.pauses.end());
-        std::stable_sort(m_day.work.begin(), m_day.work.end(),
-                         [](const WorkSpan& a, const WorkSpan& b) { return a.begin < b.begin; });
+        for (const auto& [person, span] : m_carry.shifts) m_day.shifts.push_back(span);
+        const auto byBegin = [](const auto& a, const auto& b) { return a.begin < b.begin; };
+        std::stable_sort(m_day.work.begin(), m_day.work.end(), byBegin);
+        std::stable_sort(m_day.shifts.begin(), m_day.shifts.end(), byBegin);
     }
 
   private:
@@ -237,7 +252,7 @@ Delivered sinceFirstLoadOn(const Day& day, farm::SiloId silo, Instant now) {
 bool operator==(const Carry& a, const Carry& b) {
     return (a.farm == b.farm || *a.farm == *b.farm) && a.working == b.working && a.layers == b.layers &&
            a.fieldSamples == b.fieldSamples && a.lastSample == b.lastSample && a.pauses == b.pauses &&
-           a.begun == b.begun;
+           a.shifts == b.shifts && a.begun == b.begun;
 }
 
 Day foldDay(LocalDay date, Instant begin, Instant end, std::vector<FactPointer> facts, const Carry& before) {

@@ -3,7 +3,9 @@
 #include "core/quantity/relations.h"
 #include "core/season/fact.h"
 #include "core/season/farm_book.h"
+#include "core/season/records.h"
 
+#include <array>
 #include <map>
 #include <memory>
 #include <optional>
@@ -66,22 +68,20 @@ struct PauseSpan {
     friend bool operator==(const PauseSpan&, const PauseSpan&) = default;
 };
 
-template <class Kind>
-struct Dated {
-    entries::EntryId entry;
-    Instant at;
-    Kind what;
+struct ShiftSpan {
+    entries::PersonId person;
+    entries::Duty duty = entries::Duty::packing;
+    bool holdsTablet = false;
+    std::optional<farm::TractorId> tractor;
+    Instant onShiftSince;  ///< with another duty, or yesterday, it may be
+    Instant begin;         ///< of this duty
+    std::optional<Instant> end;
 
-    friend bool operator==(const Dated&, const Dated&) = default;
+    friend bool operator==(const ShiftSpan&, const ShiftSpan&) = default;
 };
 
 using LayerNote = Dated<entries::LayerSeen>;
 using Survey = Dated<entries::HeightSurvey>;
-using CoreTaken = Dated<entries::Core>;
-using NoteTaken = Dated<entries::Note>;
-using AdviceNote = Dated<entries::AdviceDecided>;
-using CautionNote = Dated<entries::CautionShown>;
-using AsideNote = Dated<entries::RowSetAside>;
 
 /// What was placed in one silo and how long it was packed.
 struct Delivered {
@@ -113,8 +113,9 @@ struct Carry {
     std::map<farm::SiloId, LayerNote> layers;
     std::map<farm::FieldId, Sample> fieldSamples;
     std::optional<Sample> lastSample;
-    std::vector<PauseSpan> pauses;  ///< those that go on
-    std::set<farm::SiloId> begun;   ///< silos that hold a load
+    std::vector<PauseSpan> pauses;                  ///< those that go on
+    std::map<entries::PersonId, ShiftSpan> shifts;  ///< those that go on
+    std::set<farm::SiloId> begun;                   ///< silos that hold a load
 
     friend bool operator==(const Carry& a, const Carry& b);
 };
@@ -133,11 +134,8 @@ struct Day {
     std::vector<PauseSpan> pauses;
     std::vector<LayerNote> layers;
     std::vector<Survey> surveys;
-    std::vector<CoreTaken> cores;
-    std::vector<NoteTaken> notes;
-    std::vector<AdviceNote> advice;
-    std::vector<CautionNote> cautions;
-    std::vector<AsideNote> setAside;
+    std::vector<ShiftSpan> shifts;  ///< by their begin
+    Records records;
     std::optional<Dated<entries::DayClosed>> closed;
     std::int64_t unknownKinds = 0;
     std::map<farm::SiloId, Delivered> placed;  ///< over the whole day

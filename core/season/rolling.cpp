@@ -82,6 +82,19 @@ Seconds unpaused(const Season& season, farm::SiloId silo, Instant from, Instant 
     return std::max(Seconds{0}, time);
 }
 
+std::optional<Seconds> longestShift(const Season& season, Instant now) {
+    const auto days = season.days();
+    const auto past =
+        std::find_if(days.begin(), days.end(), [&](const auto& day) { return day->begin > now; });
+    if (past == days.begin()) return std::nullopt;
+    std::optional<Seconds> longest;
+    for (const ShiftSpan& shift : (*std::prev(past))->shifts) {
+        if (shift.begin > now || (shift.end && *shift.end <= now)) continue;
+        longest = std::max(longest.value_or(Seconds{0}), Seconds{now - shift.onShiftSince});
+    }
+    return longest;
+}
+
 Rolling rollingAt(const Season& season, farm::SiloId silo, Instant now) {
     using std::chrono::microseconds;
     Rolling rolling;

@@ -39,6 +39,9 @@ struct Rolling {
 
 [[nodiscard]] Rolling rollingAt(const Season& season, farm::SiloId silo, Instant now);
 
+/// The longest that anybody has been on shift who is so at `now`; none where nobody is.
+[[nodiscard]] std::optional<Seconds> longestShift(const Season& season, Instant now);
+
 /// The loads of a silo with `from <= at < to`, in order.
 [[nodiscard]] std::vector<const LoadTipped*> loadsOf(const Season& season, farm::SiloId silo, Instant from,
                                                      Instant to);

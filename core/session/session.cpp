@@ -114,6 +114,10 @@ Result<std::optional<std::string>> Session::evidence(const Hash& hash) const {
     return m_state->journal.evidence(hash);
 }
 
+People Session::people() {
+    return {m_state->journal, m_state->ids, *m_state->clock};
+}
+
 Hash Session::head() const {
     return journal::headHash(m_state->journal.heads());
 }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/session/people.h"
 #include "core/session/proposal.h"
 
 #include <filesystem>
@@ -70,6 +71,9 @@ class Session {
 
     /// What an entry was read from; none where it was never here or was erased. Error: journalDamaged.
     [[nodiscard]] Result<std::optional<std::string>> evidence(const Hash& hash) const;
+
+    /// As long as the session lives.
+    [[nodiscard]] People people();
 
     /// What a printed sheet carries so that it can be held against the file.
     [[nodiscard]] Hash head() const;

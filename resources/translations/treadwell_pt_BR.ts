@@ -240,6 +240,22 @@
         <translation>Foi informado {1}, mas a amostra dá {2}: confira os pesos</translation>
     </message>
     <message>
+        <source>The stretch must end beyond its begin, {1}: measure both from the back wall</source>
+        <translation>O trecho deve terminar depois do seu início, {1}: meça ambos a partir da parede do fundo</translation>
+    </message>
+    <message>
+        <source>This is no JSON document that can be read ({1}): export the season again</source>
+        <translation>Este não é um documento JSON legível ({1}): exporte a safra de novo</translation>
+    </message>
+    <message>
+        <source>This JSON document is not of a season of Treadwell: choose another file</source>
+        <translation>Este documento JSON não é de uma safra do Treadwell: escolha outro arquivo</translation>
+    </message>
+    <message>
+        <source>The document has version {1}, and this program reads up to {2}: use a newer program</source>
+        <translation>O documento tem a versão {1}, e este programa lê até a {2}: use um programa mais novo</translation>
+    </message>
+    <message>
         <source>It has no name: give one</source>
         <translation>Falta o nome: dê um</translation>
     </message>
@@ -928,8 +944,72 @@
         <translation>Desde</translation>
     </message>
     <message>
-        <source>Loads</source>
-        <translation>Cargas</translation>
+        <source>To, along</source>
+        <translation>Até, ao longo</translation>
+    </message>
+    <message>
+        <source>Sort</source>
+        <translation>Tipo</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>O que aconteceu</translation>
+    </message>
+    <message>
+        <source>Product</source>
+        <translation>Produto</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation>Quantidade</translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation>Volume</translation>
+    </message>
+    <message>
+        <source>g a tonne</source>
+        <translation>g por tonelada</translation>
+    </message>
+    <message>
+        <source>L a tonne</source>
+        <translation>L por tonelada</translation>
+    </message>
+    <message>
+        <source>Duty</source>
+        <translation>Função</translation>
+    </message>
+    <message>
+        <source>Tablet</source>
+        <translation>Tablet</translation>
+    </message>
+    <message>
+        <source>Hours on shift</source>
+        <translation>Horas no turno</translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation>Temperatura</translation>
+    </message>
+    <message>
+        <source>Sky</source>
+        <translation>Céu</translation>
+    </message>
+    <message>
+        <source>Rain</source>
+        <translation>Chuva</translation>
+    </message>
+    <message>
+        <source>Wind</source>
+        <translation>Vento</translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation>Etapa</translation>
+    </message>
+    <message>
+        <source>From, along</source>
+        <translation>De, ao longo</translation>
     </message>
     <message>
         <source>As fed</source>
@@ -1122,6 +1202,30 @@
     <message>
         <source>{1} corrections wait for the entry they speak of</source>
         <translation>{1} correções esperam o registro a que se referem</translation>
+    </message>
+    <message>
+        <source>Weather</source>
+        <translation>Tempo</translation>
+    </message>
+    <message>
+        <source>Additives and treatments</source>
+        <translation>Aditivos e tratamentos</translation>
+    </message>
+    <message>
+        <source>Cover</source>
+        <translation>Cobertura</translation>
+    </message>
+    <message>
+        <source>Incidents</source>
+        <translation>Ocorrências</translation>
+    </message>
+    <message>
+        <source>Shifts</source>
+        <translation>Turnos</translation>
+    </message>
+    <message>
+        <source>A shift that began {1} has not ended: enter its end</source>
+        <translation>Um turno que começou {1} não terminou: informe o fim</translation>
     </message>
     <message>
         <source>A height was read at {1}, and the silo ends at {2}: correct the place, or the silo's dimensions</source>
@@ -1395,6 +1499,30 @@
         <source>What came since the heights before: {1}, 80 % band {2} to {3}</source>
         <translation>O que chegou desde as alturas anteriores: {1}, faixa de 80 % de {2} a {3}</translation>
     </message>
+    <message>
+        <source>This entry has no such field: its fields are {1}</source>
+        <translation>Este lançamento não tem esse campo: os campos são {1}</translation>
+    </message>
+    <message>
+        <source>This field is given twice: give it once</source>
+        <translation>Este campo foi informado duas vezes: informe-o uma vez</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is no kind of entry: use one of {2}</source>
+        <translation>&quot;{1}&quot; não é um tipo de lançamento: use um destes: {2}</translation>
+    </message>
+    <message>
+        <source>Somebody is called &quot;{1}&quot; already: add what tells the two apart</source>
+        <translation>Já há alguém chamado &quot;{1}&quot;: acrescente o que distingue os dois</translation>
+    </message>
+    <message>
+        <source>The document says its head is {1}, but its entries give {2}: some are missing or changed; export the season again</source>
+        <translation>O documento diz que sua cabeça é {1}, mas os registros dão {2}: alguns faltam ou mudaram; exporte a safra de novo</translation>
+    </message>
+    <message>
+        <source>Loads</source>
+        <translation>Cargas</translation>
+    </message>
 </context>
 <context>
     <name>Unit</name>
@@ -1429,6 +1557,668 @@
     <message>
         <source>lb per ton/h</source>
         <translation>lb por ton/h</translation>
+    </message>
+</context>
+<context>
+    <name>Field</name>
+    <message>
+        <source>across</source>
+        <translation>na largura</translation>
+    </message>
+    <message>
+        <source>activity</source>
+        <translation>atividade</translation>
+    </message>
+    <message>
+        <source>additive</source>
+        <translation>aditivo</translation>
+    </message>
+    <message>
+        <source>advice</source>
+        <translation>recomendação</translation>
+    </message>
+    <message>
+        <source>advice decided</source>
+        <translation>recomendação decidida</translation>
+    </message>
+    <message>
+        <source>after</source>
+        <translation>depois</translation>
+    </message>
+    <message>
+        <source>along</source>
+        <translation>no comprimento</translation>
+    </message>
+    <message>
+        <source>before</source>
+        <translation>antes</translation>
+    </message>
+    <message>
+        <source>begin</source>
+        <translation>início</translation>
+    </message>
+    <message>
+        <source>begins</source>
+        <translation>começa</translation>
+    </message>
+    <message>
+        <source>box volume</source>
+        <translation>volume da caçamba</translation>
+    </message>
+    <message>
+        <source>caution</source>
+        <translation>alerta</translation>
+    </message>
+    <message>
+        <source>caution shown</source>
+        <translation>alerta mostrado</translation>
+    </message>
+    <message>
+        <source>chance after</source>
+        <translation>chance depois</translation>
+    </message>
+    <message>
+        <source>chance before</source>
+        <translation>chance antes</translation>
+    </message>
+    <message>
+        <source>code</source>
+        <translation>código</translation>
+    </message>
+    <message>
+        <source>column</source>
+        <translation>coluna</translation>
+    </message>
+    <message>
+        <source>core</source>
+        <translation>amostra de cilindro</translation>
+    </message>
+    <message>
+        <source>cover</source>
+        <translation>cobertura</translation>
+    </message>
+    <message>
+        <source>crop</source>
+        <translation>cultura</translation>
+    </message>
+    <message>
+        <source>crown</source>
+        <translation>abaulamento</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>dia</translation>
+    </message>
+    <message>
+        <source>day closed</source>
+        <translation>dia fechado</translation>
+    </message>
+    <message>
+        <source>decision</source>
+        <translation>decisão</translation>
+    </message>
+    <message>
+        <source>density</source>
+        <translation>densidade</translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <translation>profundidade</translation>
+    </message>
+    <message>
+        <source>diameter</source>
+        <translation>diâmetro</translation>
+    </message>
+    <message>
+        <source>dry</source>
+        <translation>seco</translation>
+    </message>
+    <message>
+        <source>dry matter</source>
+        <translation>matéria seca</translation>
+    </message>
+    <message>
+        <source>dry matter high</source>
+        <translation>matéria seca máxima</translation>
+    </message>
+    <message>
+        <source>dry matter low</source>
+        <translation>matéria seca mínima</translation>
+    </message>
+    <message>
+        <source>dry matter sample</source>
+        <translation>amostra de matéria seca</translation>
+    </message>
+    <message>
+        <source>duty</source>
+        <translation>função</translation>
+    </message>
+    <message>
+        <source>end</source>
+        <translation>fim</translation>
+    </message>
+    <message>
+        <source>evidence</source>
+        <translation>evidência</translation>
+    </message>
+    <message>
+        <source>farm</source>
+        <translation>fazenda</translation>
+    </message>
+    <message>
+        <source>field</source>
+        <translation>talhão</translation>
+    </message>
+    <message>
+        <source>field defined</source>
+        <translation>talhão definido</translation>
+    </message>
+    <message>
+        <source>file</source>
+        <translation>arquivo</translation>
+    </message>
+    <message>
+        <source>filling</source>
+        <translation>enchimento</translation>
+    </message>
+    <message>
+        <source>filling density</source>
+        <translation>densidade de enchimento</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <translation>de</translation>
+    </message>
+    <message>
+        <source>head</source>
+        <translation>cabeça</translation>
+    </message>
+    <message>
+        <source>height</source>
+        <translation>altura</translation>
+    </message>
+    <message>
+        <source>height survey</source>
+        <translation>levantamento de alturas</translation>
+    </message>
+    <message>
+        <source>holds tablet</source>
+        <translation>está com o tablet</translation>
+    </message>
+    <message>
+        <source>hourly cost</source>
+        <translation>custo por hora</translation>
+    </message>
+    <message>
+        <source>id</source>
+        <translation>identificador</translation>
+    </message>
+    <message>
+        <source>incident</source>
+        <translation>ocorrência</translation>
+    </message>
+    <message>
+        <source>layer seen</source>
+        <translation>camada vista</translation>
+    </message>
+    <message>
+        <source>length</source>
+        <translation>comprimento</translation>
+    </message>
+    <message>
+        <source>line</source>
+        <translation>linha</translation>
+    </message>
+    <message>
+        <source>list</source>
+        <translation>lista</translation>
+    </message>
+    <message>
+        <source>load</source>
+        <translation>carga</translation>
+    </message>
+    <message>
+        <source>mass</source>
+        <translation>massa</translation>
+    </message>
+    <message>
+        <source>mass known</source>
+        <translation>massa conhecida</translation>
+    </message>
+    <message>
+        <source>maximum layer</source>
+        <translation>camada máxima</translation>
+    </message>
+    <message>
+        <source>method</source>
+        <translation>método</translation>
+    </message>
+    <message>
+        <source>minimum density</source>
+        <translation>densidade mínima</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>nome</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>nota</translation>
+    </message>
+    <message>
+        <source>origin</source>
+        <translation>procedência</translation>
+    </message>
+    <message>
+        <source>packing share</source>
+        <translation>parte do tempo compactando</translation>
+    </message>
+    <message>
+        <source>pause</source>
+        <translation>pausa</translation>
+    </message>
+    <message>
+        <source>person</source>
+        <translation>pessoa</translation>
+    </message>
+    <message>
+        <source>planned depth</source>
+        <translation>altura planejada</translation>
+    </message>
+    <message>
+        <source>porosity goal</source>
+        <translation>meta de porosidade</translation>
+    </message>
+    <message>
+        <source>product</source>
+        <translation>produto</translation>
+    </message>
+    <message>
+        <source>rain</source>
+        <translation>chuva</translation>
+    </message>
+    <message>
+        <source>ramp</source>
+        <translation>rampa</translation>
+    </message>
+    <message>
+        <source>ramp ends</source>
+        <translation>pontas com rampa</translation>
+    </message>
+    <message>
+        <source>rate window</source>
+        <translation>janela da taxa</translation>
+    </message>
+    <message>
+        <source>readings</source>
+        <translation>leituras</translation>
+    </message>
+    <message>
+        <source>reason</source>
+        <translation>motivo</translation>
+    </message>
+    <message>
+        <source>row set aside</source>
+        <translation>linha separada</translation>
+    </message>
+    <message>
+        <source>rules set</source>
+        <translation>regras definidas</translation>
+    </message>
+    <message>
+        <source>sample interval</source>
+        <translation>intervalo de amostras</translation>
+    </message>
+    <message>
+        <source>season</source>
+        <translation>safra</translation>
+    </message>
+    <message>
+        <source>season carried</source>
+        <translation>safra trazida</translation>
+    </message>
+    <message>
+        <source>season started</source>
+        <translation>safra iniciada</translation>
+    </message>
+    <message>
+        <source>shift</source>
+        <translation>turno</translation>
+    </message>
+    <message>
+        <source>silo</source>
+        <translation>silo</translation>
+    </message>
+    <message>
+        <source>silo defined</source>
+        <translation>silo definido</translation>
+    </message>
+    <message>
+        <source>sky</source>
+        <translation>céu</translation>
+    </message>
+    <message>
+        <source>sort</source>
+        <translation>tipo</translation>
+    </message>
+    <message>
+        <source>source</source>
+        <translation>origem</translation>
+    </message>
+    <message>
+        <source>speed</source>
+        <translation>velocidade</translation>
+    </message>
+    <message>
+        <source>step</source>
+        <translation>etapa</translation>
+    </message>
+    <message>
+        <source>surface treatment</source>
+        <translation>tratamento da superfície</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <translation>temperatura</translation>
+    </message>
+    <message>
+        <source>text</source>
+        <translation>texto</translation>
+    </message>
+    <message>
+        <source>thickness</source>
+        <translation>espessura</translation>
+    </message>
+    <message>
+        <source>ticket</source>
+        <translation>tíquete</translation>
+    </message>
+    <message>
+        <source>time spread</source>
+        <translation>incerteza da hora</translation>
+    </message>
+    <message>
+        <source>track width</source>
+        <translation>largura de rodagem</translation>
+    </message>
+    <message>
+        <source>tractor</source>
+        <translation>trator</translation>
+    </message>
+    <message>
+        <source>tractor defined</source>
+        <translation>trator definido</translation>
+    </message>
+    <message>
+        <source>tractor work</source>
+        <translation>trabalho do trator</translation>
+    </message>
+    <message>
+        <source>truck</source>
+        <translation>caminhão</translation>
+    </message>
+    <message>
+        <source>truck defined</source>
+        <translation>caminhão definido</translation>
+    </message>
+    <message>
+        <source>usual load</source>
+        <translation>carga usual</translation>
+    </message>
+    <message>
+        <source>usual role</source>
+        <translation>papel usual</translation>
+    </message>
+    <message>
+        <source>void</source>
+        <translation>anulação</translation>
+    </message>
+    <message>
+        <source>volume</source>
+        <translation>volume</translation>
+    </message>
+    <message>
+        <source>wall height</source>
+        <translation>altura da parede</translation>
+    </message>
+    <message>
+        <source>wanted chance</source>
+        <translation>chance desejada</translation>
+    </message>
+    <message>
+        <source>weather seen</source>
+        <translation>tempo observado</translation>
+    </message>
+    <message>
+        <source>wet</source>
+        <translation>úmido</translation>
+    </message>
+    <message>
+        <source>width</source>
+        <translation>largura</translation>
+    </message>
+    <message>
+        <source>wind</source>
+        <translation>vento</translation>
+    </message>
+    <message>
+        <source>zone</source>
+        <translation>fuso horário</translation>
+    </message>
+</context>
+<context>
+    <name>Word</name>
+    <message>
+        <source>accepted</source>
+        <translation>aceita</translation>
+    </message>
+    <message>
+        <source>away</source>
+        <translation>ausente</translation>
+    </message>
+    <message>
+        <source>barrier film</source>
+        <translation>filme de barreira</translation>
+    </message>
+    <message>
+        <source>block cut</source>
+        <translation>bloco cortado</translation>
+    </message>
+    <message>
+        <source>box</source>
+        <translation>caçamba</translation>
+    </message>
+    <message>
+        <source>breakdown</source>
+        <translation>quebra</translation>
+    </message>
+    <message>
+        <source>chopping</source>
+        <translation>colhendo</translation>
+    </message>
+    <message>
+        <source>collision</source>
+        <translation>colisão</translation>
+    </message>
+    <message>
+        <source>covering</source>
+        <translation>cobrindo</translation>
+    </message>
+    <message>
+        <source>damaged</source>
+        <translation>danificada</translation>
+    </message>
+    <message>
+        <source>declined</source>
+        <translation>recusada</translation>
+    </message>
+    <message>
+        <source>edges sealed</source>
+        <translation>bordas vedadas</translation>
+    </message>
+    <message>
+        <source>estimate</source>
+        <translation>estimativa</translation>
+    </message>
+    <message>
+        <source>face balance</source>
+        <translation>balanço da frente</translation>
+    </message>
+    <message>
+        <source>fair</source>
+        <translation>bom</translation>
+    </message>
+    <message>
+        <source>fire</source>
+        <translation>fogo</translation>
+    </message>
+    <message>
+        <source>fog</source>
+        <translation>neblina</translation>
+    </message>
+    <message>
+        <source>gas</source>
+        <translation>gás</translation>
+    </message>
+    <message>
+        <source>grass</source>
+        <translation>capim</translation>
+    </message>
+    <message>
+        <source>hauling</source>
+        <translation>transportando</translation>
+    </message>
+    <message>
+        <source>injury</source>
+        <translation>ferimento</translation>
+    </message>
+    <message>
+        <source>lifts</source>
+        <translation>camadas planas</translation>
+    </message>
+    <message>
+        <source>loader removed</source>
+        <translation>retirada pela carregadeira</translation>
+    </message>
+    <message>
+        <source>loads per cover</source>
+        <translation>cargas por passada</translation>
+    </message>
+    <message>
+        <source>lucerne</source>
+        <translation>alfafa</translation>
+    </message>
+    <message>
+        <source>machine corer</source>
+        <translation>amostrador de máquina</translation>
+    </message>
+    <message>
+        <source>maize</source>
+        <translation>milho</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>medido</translation>
+    </message>
+    <message>
+        <source>mended</source>
+        <translation>remendada</translation>
+    </message>
+    <message>
+        <source>meter</source>
+        <translation>medidor</translation>
+    </message>
+    <message>
+        <source>microwave</source>
+        <translation>micro-ondas</translation>
+    </message>
+    <message>
+        <source>near miss</source>
+        <translation>quase acidente</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>não</translation>
+    </message>
+    <message>
+        <source>other</source>
+        <translation>outro</translation>
+    </message>
+    <message>
+        <source>oven</source>
+        <translation>estufa</translation>
+    </message>
+    <message>
+        <source>overcast</source>
+        <translation>encoberto</translation>
+    </message>
+    <message>
+        <source>packing</source>
+        <translation>compactando</translation>
+    </message>
+    <message>
+        <source>rain</source>
+        <translation>chuva</translation>
+    </message>
+    <message>
+        <source>sheet</source>
+        <translation>lona</translation>
+    </message>
+    <message>
+        <source>showers</source>
+        <translation>pancadas</translation>
+    </message>
+    <message>
+        <source>shown</source>
+        <translation>mostrada</translation>
+    </message>
+    <message>
+        <source>slid</source>
+        <translation>deslizou</translation>
+    </message>
+    <message>
+        <source>spreading</source>
+        <translation>espalhando</translation>
+    </message>
+    <message>
+        <source>stuck</source>
+        <translation>atolado</translation>
+    </message>
+    <message>
+        <source>supervising</source>
+        <translation>coordenando</translation>
+    </message>
+    <message>
+        <source>tipped over</source>
+        <translation>tombou</translation>
+    </message>
+    <message>
+        <source>usual</source>
+        <translation>usual</translation>
+    </message>
+    <message>
+        <source>wall moved</source>
+        <translation>parede cedeu</translation>
+    </message>
+    <message>
+        <source>wall sheets</source>
+        <translation>lonas das paredes</translation>
+    </message>
+    <message>
+        <source>wedge</source>
+        <translation>cunha</translation>
+    </message>
+    <message>
+        <source>weighed</source>
+        <translation>pesada</translation>
+    </message>
+    <message>
+        <source>weights</source>
+        <translation>pesos</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>sim</translation>
     </message>
 </context>
 </TS>

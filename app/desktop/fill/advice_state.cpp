@@ -17,10 +17,12 @@ template <class Wanted>
 bool hasNote(const season::Season& season, farm::SiloId silo, const advice::Voice& voice, Instant now,
              Wanted wanted) {
     const season::Day* day = season.day(season.zone().dayOf(now));
-    return day != nullptr && std::any_of(day->advice.begin(), day->advice.end(), [&](const auto& note) {
-               return note.what.silo == silo && note.what.advice == voice.said &&
-                      note.at >= voice.saidSince && note.at <= now && wanted(note.what.decision);
-           });
+    if (day == nullptr) return false;
+    const auto& notes = day->records.of<entries::AdviceDecided>();
+    return std::any_of(notes.begin(), notes.end(), [&](const auto& note) {
+        return note.what.silo == silo && note.what.advice == voice.said && note.at >= voice.saidSince &&
+               note.at <= now && wanted(note.what.decision);
+    });
 }
 
 /// What the advice would say had it chosen this candidate.

@@ -44,6 +44,7 @@ std::vector<attention::CautionNow> cautionsAt(const season::Season& season,
         situation.dryMatter = rolling.siloIn.dryMatter();
     }
     situation.highestFill = highestFill(season, rolling.silo, rolling.at);
+    situation.longestShift = season::longestShift(season, rolling.at);
     return attention::cautionsFor(silo->second, situation, rolling.at);
 }
 
@@ -75,11 +76,12 @@ std::vector<widgets::CautionView> cautionViews(const std::vector<attention::Caut
 std::vector<entries::CautionShown> unrecorded(const std::vector<attention::CautionNow>& cautions,
                                               const season::Season& season, Instant now) {
     const season::Day* day = season.day(season.zone().dayOf(now));
+    const std::vector<season::Dated<entries::CautionShown>> none;
+    const auto& notes = day == nullptr ? none : day->records.of<entries::CautionShown>();
     std::vector<entries::CautionShown> shown;
     for (const attention::CautionNow& caution : cautions) {
         const std::string name{enumText(caution.caution)};
-        const bool recorded =
-            day != nullptr && std::any_of(day->cautions.begin(), day->cautions.end(),
+        const bool recorded = std::any_of(notes.begin(), notes.end(),
                                           [&](const auto& note) { return note.what.caution == name; });
         if (!recorded) shown.push_back({name});
     }

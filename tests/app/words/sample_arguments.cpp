@@ -87,6 +87,10 @@ std::vector<Argument> sampleArguments(Code code) {
         case Code::coreHeightUnclear: return {};
         case Code::coreDensityUnclear: return {};
         case Code::dishDisagrees: return {kDryMatter, kDrier};
+        case Code::stretchEmpty: return {kDepth};
+        case Code::documentUnreadable: return {kText};
+        case Code::documentForeign: return {};
+        case Code::documentNewer: return {kMore, kCount};
         // journal
         case Code::journalExists: return {kText};
         case Code::journalForeign: return {kText};
@@ -119,6 +123,8 @@ std::vector<Argument> sampleArguments(Code code) {
         case Code::clockBehind: return {Argument{Instant{}}, Argument{Instant{std::chrono::hours{1}}}};
         case Code::clockMoved: return {kMinutes};
         case Code::secondPlaceFailed: return {kText, kOther};
+        case Code::personNamedTwice: return {kText};
+        case Code::documentHeadDiffers: return {kText, kOther};
         // formats
         case Code::textIsUtf16: return {};
         case Code::encodingAmbiguous: return {kText, kOther};
@@ -328,6 +334,9 @@ std::vector<Argument> sampleArguments(Code code) {
         case Code::dishImpossible: return {kText, kOther};
         case Code::fieldUnknown: return {};
         case Code::farmFileVersion: return {kCount};
+        case Code::typedFieldUnknown: return {kOther};
+        case Code::typedFieldTwice: return {};
+        case Code::kindUnknown: return {kText, kOther};
         // review
         case Code::dayUnknown: return {kText};
         case Code::reviewDaySheet: return {kText, kOther};
@@ -422,6 +431,29 @@ std::vector<Argument> sampleArguments(Code code) {
         case Code::questionUnknownKinds: return {kCount};
         case Code::questionRowsSetAside: return {kCount};
         case Code::questionWaiting: return {kCount};
+        case Code::reviewWeather: return {};
+        case Code::reviewAdditives: return {};
+        case Code::reviewCover: return {};
+        case Code::reviewIncidents: return {};
+        case Code::reviewShifts: return {};
+        case Code::questionStillOnShift: return {Argument{Instant{}}};
+        case Code::columnSky: return {};
+        case Code::columnRain: return {};
+        case Code::columnWind: return {};
+        case Code::columnStep: return {};
+        case Code::columnFrom: return {};
+        case Code::columnTo: return {};
+        case Code::columnSort: return {};
+        case Code::columnWhatHappened: return {};
+        case Code::columnProduct: return {};
+        case Code::columnProductMass: return {};
+        case Code::columnProductVolume: return {};
+        case Code::columnGramsPerTonne: return {};
+        case Code::columnLitresPerTonne: return {};
+        case Code::columnDuty: return {};
+        case Code::columnTablet: return {};
+        case Code::columnHoursOnShift: return {};
+        case Code::columnTemperature: return {};
     }
     // clang-format on
     throw std::logic_error("a code without sample arguments");

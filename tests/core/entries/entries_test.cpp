@@ -1,9 +1,11 @@
 #include "core/entries/body.h"
+#include "core/entries/payload.h"
 #include "tests/support/season_maker.h"
 
 #include <gtest/gtest.h>
 
 #include <limits>
+#include <set>
 
 namespace treadwell::entries {
 namespace {
@@ -20,65 +22,74 @@ Load fullLoad() {
     return load;
 }
 
-/// One of each kind, every optional field filled.
-std::vector<Body> oneOfEach() {
-    farm::Tractor tractor = someTractor(1, 14);
-    tractor.hourlyCost = CostRate::fromPerHour(80);
-    farm::Truck truck;
-    truck.name = "Red";
-    truck.boxVolume = Volume::fromCubicMetres(40);
-    farm::Field field;
-    field.crop = crop::Crop::lucerne;
-    farm::SiteRules rules;
-    rules.fillingDensity = DryDensity::fromKilogramsPerCubicMetre(210);
-    const DryMatterSample sample{DryMatter::fromPercent(35), DryMatterMethod::microwave,
-                                 idOf<farm::FieldTag>(3), AsFedMass::fromKilograms(0.1),
-                                 DryMass::fromKilograms(0.035)};
-    const Instant begin = at("2026-02-10T03:00:00Z");
-    const HeightReading reading{Length::fromMetres(1), Length::fromMetres(2), Length::fromMetres(1.5)};
-    const auto silo = idOf<farm::SiloTag>(1);
-    Core core;
-    core.silo = silo;
-    core.along = Length::fromMetres(12);
-    core.height = Length::fromMetres(1.2);
-    core.dryMatter = DryMatter::fromPercent(34);
-    core.mass = AsFedMass::fromKilograms(0.4536);
-    core.diameter = Length::fromMetres(0.0508);
-    core.length = Length::fromMetres(0.3048);
-    return {SeasonStarted{"Farm", "America/Sao_Paulo"},
-            SiloDefined{someSilo()},
-            TractorDefined{tractor},
-            TruckDefined{truck},
-            FieldDefined{field},
-            RulesSet{rules},
-            fullLoad(),
-            sample,
-            someWork(4, farm::Activity::spreading, 0.5),
-            LayerSeen{silo, Length::fromCentimetres(15), LayerMethod::loadsPerCover},
-            HeightSurvey{silo, {reading, reading}},
-            core,
-            Pause{silo, false, "lunch"},
-            Note{"rain\n"},
-            VoidEntry{"twice"},
-            DayClosed{*dayFromIso8601("2026-02-10"), begin, begin + std::chrono::hours{24}},
-            AdviceDecided{silo, "addTractor", AdviceDecision::accepted, {}, {}, {}, {}},
-            CautionShown{"siloGas"},
-            RowSetAside{"tickets.csv", "tickets", 7, 4, "truck", "nameUnknown", "No truck is called Zebra",
-                        sha256("row")}};
+/// Fills every field, optional ones too, each with a value that no other field has.
+class Filler {
+  public:
+    template <class T>
+    void operator()(std::string_view /*key*/, T& target) {
+        fill(target);
+    }
+
+  private:
+    template <class T>
+    void fill(T& target) {
+        ++m_number;
+        if constexpr (isOptional<T>) {
+            fill(target.emplace());
+        } else if constexpr (isVector<T>) {
+            fill(target.emplace_back());
+            fill(target.emplace_back());
+        } else if constexpr (UnitType<T>) {
+            target = T::fromSi(m_number + 0.25);
+        } else if constexpr (NamedEnum<T>) {
+            target = static_cast<T>(enumTexts(T{}).size() - 1);
+        } else if constexpr (isId<T>) {
+            target.value.bytes[15] = static_cast<std::uint8_t>(m_number);
+        } else if constexpr (std::is_same_v<T, Hash>) {
+            target = sha256(std::to_string(m_number));
+        } else if constexpr (std::is_same_v<T, Instant>) {
+            target = instantFromMicroseconds(m_number);
+        } else if constexpr (std::is_same_v<T, LocalDay>) {
+            target = *dayFromIso8601("2026-02-10");
+        } else if constexpr (std::is_same_v<T, Seconds>) {
+            target = Seconds{m_number + 0.5};
+        } else if constexpr (std::is_same_v<T, bool>) {
+            target = !target;
+        } else if constexpr (std::is_same_v<T, std::string>) {
+            target = "\"text\" " + std::to_string(m_number) + '\n';
+        } else if constexpr (std::is_arithmetic_v<T>) {
+            target = static_cast<T>(m_number);
+        } else {
+            T::fields(*this, target);
+        }
+    }
+
+    int m_number = 0;
+};
+
+/// One of each kind of the variant, filled.
+template <class... Kinds>
+std::vector<Body> oneOfEach(std::type_identity<std::variant<std::monostate, Kinds...>> /*of*/) {
+    const auto filled = []<class Kind>(Kind kind) {
+        Filler filler;
+        Kind::fields(filler, kind);
+        return Body{kind};
+    };
+    return {filled(Kinds{})...};
 }
 
 TEST(Body, EveryKindReadsBackAsItWasWritten) {
-    const std::vector<Body> bodies = oneOfEach();
-    EXPECT_EQ(bodies.size(), std::variant_size_v<Body> - 1);
-    for (std::size_t i = 0; i < bodies.size(); ++i) {
-        EXPECT_EQ(bodies[i].index(), i + 1);
-        const auto [kind, version] = kindOf(bodies[i]);
-        const std::string payload = encode(bodies[i]);
+    std::set<std::string_view> kinds;
+    for (const Body& body : oneOfEach(std::type_identity<Body>{})) {
+        const auto [kind, version] = kindOf(body);
+        EXPECT_TRUE(kinds.insert(kind).second) << kind << " names two kinds";
+        const std::string payload = encode(body);
         const auto read = decode(kind, version, payload);
         ASSERT_TRUE(read) << kind << ' ' << payload << ' ' << read.error().field;
-        EXPECT_EQ(*read, bodies[i]) << payload;
+        EXPECT_EQ(*read, body) << payload;
         EXPECT_EQ(encode(*read), payload);
     }
+    EXPECT_EQ(kinds.size(), std::variant_size_v<Body> - 1);
 }
 
 TEST(Body, CanonicalFormIsSortedAndShort) {
@@ -146,6 +157,38 @@ TEST(Validate, ATractorAtWorkIsAtASilo) {
     EXPECT_EQ(validate(work).error().field, "silo");
     work.activity = farm::Activity::away;
     EXPECT_TRUE(validate(work));
+}
+
+TEST(Validate, AStretchEndsBeyondItsBegin) {
+    Cover cover{idOf<farm::SiloTag>(1), CoverStep::sheet, {}};
+    EXPECT_TRUE(validate(cover)) << "the whole silo";
+    cover.stretch.begin = Length::fromMetres(20);
+    EXPECT_TRUE(validate(cover));
+    cover.stretch.end = Length::fromMetres(20);
+    EXPECT_EQ(validate(cover).error().code(), Code::stretchEmpty);
+    cover.stretch.end = Length::fromMetres(600);
+    EXPECT_EQ(validate(cover).error().field, "end");
+}
+
+TEST(Validate, AProductHasANameAndAnAmount) {
+    Additive additive{idOf<farm::SiloTag>(1), {"Acid", ProductMass::fromKilograms(25), {}}};
+    EXPECT_TRUE(validate(additive));
+    additive.dose.mass.reset();
+    EXPECT_EQ(validate(additive).error().code(), Code::valueMissing);
+    additive.dose.volume = ProductVolume::fromLitres(-1);
+    EXPECT_EQ(validate(additive).error().field, "volume");
+    additive.dose.volume = ProductVolume::fromLitres(20);
+    EXPECT_TRUE(validate(additive));
+    additive.dose.product.clear();
+    EXPECT_EQ(validate(additive).error().field, "product");
+}
+
+TEST(Validate, WhatIsRecordedSaysSomething) {
+    EXPECT_EQ(validate(Incident{}).error().field, "text");
+    EXPECT_EQ(validate(Shift{}).error().field, "person");
+    EXPECT_EQ(validate(SeasonCarried{}).error().field, "from");
+    EXPECT_EQ(validate(WeatherSeen{Sky::rain, Length::fromMetres(1), {}, {}}).error().field, "rain");
+    EXPECT_TRUE(validate(WeatherSeen{Sky::rain, Length::fromCentimetres(1), {}, {}}));
 }
 
 TEST(EntryHash, ChangesWithEveryPart) {

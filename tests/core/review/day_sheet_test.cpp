@@ -226,5 +226,47 @@ TEST(DaySheet, AnUnknownDayIsAnError) {
     EXPECT_EQ(sheet.error().code(), Code::dayUnknown);
 }
 
+TEST(DaySheet, ShowsWhatHappenedAroundThePacking) {
+    testing_support::SeasonMaker maker = exampleDay();
+    const auto silo = idOf<farm::SiloTag>(1);
+    const Instant noon = at("2026-02-10T12:00:00Z");
+    maker.add(entries::WeatherSeen{entries::Sky::rain, Length::fromCentimetres(0.4), {}, {}}, noon);
+    maker.add(entries::Incident{entries::IncidentSort::nearMiss, "Slid on the ramp", silo, {}}, noon);
+    maker.add(entries::Cover{silo, entries::CoverStep::wallSheets, {}}, noon - minutes{60});
+    maker.add(entries::Additive{silo, {"Acid", ProductMass::fromKilograms(30), {}}}, noon + minutes{80});
+    maker.add(entries::Additive{silo, {"Acid", ProductMass::fromKilograms(18), {}}}, noon + minutes{90});
+    maker.add(entries::SurfaceTreatment{silo, {"Salt", {}, ProductVolume::fromLitres(20)}, {}},
+              noon + minutes{92});
+    const Document sheet = exampleSheet(maker);
+    EXPECT_EQ(tableOf(sheet, "weather", "weather").rows.at(0)[1], Cell{Word{"rain"}});
+    EXPECT_EQ(tableOf(sheet, "incidents", "incidents").rows.at(0)[4], Cell{std::string{"Slid on the ramp"}});
+    EXPECT_EQ(tableOf(sheet, "cover", "cover").rows.at(0)[2], Cell{Word{"wallSheets"}});
+    EXPECT_EQ(tableOf(sheet, "additives", "additives").rows.size(), 3u);
+    const Table& dosage = tableOf(sheet, "additives", "dosage");
+    ASSERT_EQ(dosage.rows.size(), 1u) << "a treatment is not mixed into the crop";
+    // 48 kg on the ten loads of 12 t.
+    EXPECT_NEAR(std::get<double>(dosage.rows[0][2]), 48'000.0 / 120.0, 1e-9);
+    EXPECT_EQ(dosage.rows[0][3], Cell{});
+}
+
+TEST(DaySheet, AShiftOfMoreThanEightHoursIsCautionedAbout) {
+    testing_support::SeasonMaker maker = exampleDay();
+    const entries::Shift shift{idOf<entries::PersonTag>(1), true, entries::Duty::packing, true,
+                               idOf<farm::TractorTag>(1)};
+    maker.add(shift, at("2026-02-10T05:00:00Z"));
+    const auto cautioned = [&](const char* now) {
+        return sectionOf(exampleSheet(maker, now), "shifts").blocks.size() > 1;
+    };
+    EXPECT_FALSE(cautioned("2026-02-10T12:59:00Z"));
+    EXPECT_TRUE(cautioned("2026-02-10T13:01:00Z")) << "HSE: caution at 8 hours";
+    const Table& shifts = tableOf(exampleSheet(maker, "2026-02-10T13:30:00Z"), "shifts", "shifts");
+    EXPECT_EQ(shifts.rows.at(0)[2], Cell{Word{"packing"}});
+    EXPECT_EQ(shifts.rows.at(0)[3], Cell{std::string{"Tractor 1"}});
+    EXPECT_NEAR(std::get<double>(shifts.rows.at(0)[5]), 8.5, 1e-9);
+    maker.add(entries::DayClosed{exampleDate(), at("2026-02-10T03:00:00Z"), at("2026-02-11T03:00:00Z")},
+              at("2026-02-10T13:30:00Z"));
+    EXPECT_THAT(questionsIn(exampleSheet(maker)), testing::Contains(Code::questionStillOnShift));
+}
+
 }  // namespace
 }  // namespace treadwell::review

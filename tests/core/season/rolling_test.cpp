@@ -95,6 +95,22 @@ TEST(Rolling, TwoSilosAreKeptApart) {
     EXPECT_NEAR(packing.at(idOf<farm::TractorTag>(2)).count(), 7.5 * 60, 1e-6);
 }
 
+TEST(LongestShift, IsOfThoseWhoAreOnShiftNow) {
+    SeasonMaker maker = filling();
+    EXPECT_EQ(longestShift(Season::fold({}), at("2026-02-10T13:00:00Z")), std::nullopt);
+    const auto shift = [&](std::uint8_t person, bool begins, const char* iso) {
+        maker.add(entries::Shift{idOf<entries::PersonTag>(person), begins, {}, false, {}}, at(iso));
+    };
+    shift(1, true, "2026-02-10T05:00:00Z");
+    shift(2, true, "2026-02-10T08:00:00Z");
+    shift(1, false, "2026-02-10T12:30:00Z");
+    const Season season = Season::fold(maker.entries);
+    EXPECT_EQ(longestShift(season, at("2026-02-10T04:00:00Z")), std::nullopt);
+    EXPECT_EQ(longestShift(season, at("2026-02-10T12:00:00Z")), Seconds{7 * 3600});
+    EXPECT_EQ(longestShift(season, at("2026-02-10T13:00:00Z")), Seconds{5 * 3600});
+    EXPECT_EQ(longestShift(season, at("2026-02-11T08:00:00Z")), Seconds{24 * 3600});
+}
+
 TEST(Rolling, ASiloWithoutLoadsHasRatesOfNothing) {
     const Season season = Season::fold(filling().entries);
     const Rolling rolling = rollingAt(season, idOf<farm::SiloTag>(9), at("2026-02-10T13:00:00Z"));

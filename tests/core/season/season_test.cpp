@@ -31,7 +31,8 @@ void expectSameDays(const Season& a, const Season& b) {
         EXPECT_EQ(x.pauses, y.pauses);
         EXPECT_EQ(x.layers, y.layers);
         EXPECT_EQ(x.surveys, y.surveys);
-        EXPECT_EQ(x.notes, y.notes);
+        EXPECT_EQ(x.shifts, y.shifts);
+        EXPECT_EQ(x.records, y.records);
         EXPECT_TRUE(x.before == y.before);
         EXPECT_TRUE(x.after == y.after);
     }
@@ -64,7 +65,7 @@ std::vector<Entry> busySeason(unsigned seed) {
         SeasonMaker& maker = below(3) == 0 ? two : one;
         // Few distinct times, so that ties are common.
         const Instant happened = at("2026-02-10T09:00:00Z") + 10min * below(4 * 24 * 6);
-        switch (below(8)) {
+        switch (below(10)) {
             case 0:
                 known.push_back(maker.add(
                     entries::DryMatterSample{DryMatter::fromPercent(30 + below(10)), {}, {}, {}, {}},
@@ -87,6 +88,18 @@ std::vector<Entry> busySeason(unsigned seed) {
                 maker.add(someLoad(20 + below(5)), happened, target);
                 break;
             }
+            case 5:
+                known.push_back(
+                    maker.add(entries::Shift{idOf<entries::PersonTag>(static_cast<std::uint8_t>(below(2))),
+                                             below(2) == 0,
+                                             {},
+                                             false,
+                                             {}},
+                              happened));
+                break;
+            case 6:
+                known.push_back(maker.add(entries::Note{"rain"}, happened));
+                break;
             default:
                 known.push_back(maker.add(someLoad(10 + below(5)), happened));
         }
@@ -241,6 +254,43 @@ TEST(Season, PausesPairUpAndOneGoesOn) {
     EXPECT_EQ(day.pauses[0].end, at("2026-02-10T16:00:00Z"));
     EXPECT_EQ(day.pauses[1].reason, "shower");
     EXPECT_FALSE(day.pauses[1].end);
+}
+
+TEST(Season, ADayKeepsRecordsAsTheyStand) {
+    SeasonMaker maker = startedFarm();
+    const auto rain =
+        maker.add(entries::WeatherSeen{entries::Sky::rain, {}, {}, {}}, at("2026-02-10T15:00:00Z"));
+    const auto fog =
+        maker.add(entries::WeatherSeen{entries::Sky::fog, {}, {}, {}}, at("2026-02-10T09:00:00Z"));
+    maker.add(entries::Note{"late"}, at("2026-02-10T10:00:00Z"));
+    maker.add(entries::WeatherSeen{entries::Sky::showers, {}, {}, {}}, at("2026-02-10T15:00:00Z"), rain);
+    const Season season = Season::fold(maker.entries);
+    const auto& seen = season.days().back()->records.of<entries::WeatherSeen>();
+    ASSERT_EQ(seen.size(), 2u);
+    EXPECT_EQ(seen[0].entry, fog);
+    EXPECT_EQ(seen[1].what.sky, entries::Sky::showers);
+    EXPECT_EQ(season.days().back()->records.of<entries::Note>().size(), 1u);
+}
+
+TEST(Season, AShiftGoesOnOverMidnightAndChangesOfDuty) {
+    SeasonMaker maker = startedFarm();
+    entries::Shift shift{idOf<entries::PersonTag>(1), true, entries::Duty::hauling, false, {}};
+    maker.add(shift, at("2026-02-10T22:00:00Z"));
+    shift.duty = entries::Duty::packing;
+    maker.add(shift, at("2026-02-11T02:00:00Z"));
+    shift.begins = false;
+    maker.add(shift, at("2026-02-11T06:00:00Z"));
+    const Season season = Season::fold(maker.entries);
+    const Day& evening = *season.day(*dayFromIso8601("2026-02-10"));
+    ASSERT_EQ(evening.shifts.size(), 2u);
+    EXPECT_EQ(evening.shifts[0].duty, entries::Duty::hauling);
+    EXPECT_EQ(evening.shifts[0].end, at("2026-02-11T02:00:00Z"));
+    EXPECT_FALSE(evening.shifts[1].end);
+    const Day& night = *season.day(*dayFromIso8601("2026-02-11"));
+    ASSERT_EQ(night.shifts.size(), 1u);
+    EXPECT_EQ(night.shifts[0].onShiftSince, at("2026-02-10T22:00:00Z"));
+    EXPECT_EQ(night.shifts[0].end, at("2026-02-11T06:00:00Z"));
+    EXPECT_TRUE(night.after.shifts.empty());
 }
 
 TEST(Season, AZoneThatArrivesLastStillRules) {

@@ -114,7 +114,9 @@ TEST_F(SlowPage, RecordsEachCautionOnceADayAndOnlyWhenItIsInSight) {
     EXPECT_EQ(disk.writes(), 0) << "nobody sees the page";
     page->show();
     page->refresh();
-    const auto shown = [this] { return desk->season()->days().back()->cautions.size(); };
+    const auto shown = [this] {
+        return desk->season()->days().back()->records.of<entries::CautionShown>().size();
+    };
     ASSERT_TRUE(QTest::qWaitFor([&] { return shown() > 3; }));
     ASSERT_TRUE(QTest::qWaitFor([&] { return disk.writes() == static_cast<int>(shown()); }));
     const int writes = disk.writes();

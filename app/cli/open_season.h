@@ -1,0 +1,25 @@
+#pragma once
+
+#include "app/cli/command.h"
+#include "core/session/session.h"
+
+namespace treadwell::cli {
+
+/// Entries from files and scales, and those of whom nobody was named, have no author at the keyboard.
+inline constexpr entries::PersonId kNobody{};
+
+enum class Purpose : std::uint8_t { reading, writing };
+
+/// The machine's clock, which outlives every session.
+[[nodiscard]] const Clock& machineClock();
+
+/// The season's file and what this machine remembers beside it.
+[[nodiscard]] tl::expected<session::Files, Failure> filesOf(const std::string& season,
+                                                            const words::Style& style);
+
+/// An open season; what was found at opening is told in `answer.notes`. A file that is open for reading alone
+/// is a failure where it is to be written.
+[[nodiscard]] tl::expected<session::Session, Failure> openSeason(const std::string& file, Purpose purpose,
+                                                                 const Answer& answer);
+
+}  // namespace treadwell::cli

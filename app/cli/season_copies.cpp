@@ -1,0 +1,103 @@
+#include "app/cli/season_copies.h"
+
+#include "app/cli/exports.h"
+#include "app/cli/open_season.h"
+#include "core/base/atomic_file.h"
+#include "core/base/hex.h"
+#include "core/entries/schema.h"
+#include "core/session/copies.h"
+#include "core/session/exchange.h"
+
+#include <ostream>
+
+namespace treadwell::cli {
+
+namespace {
+
+void tell(std::string_view done, const std::string& file, const Hash& head, const Answer& answer) {
+    if (answer.json) {
+        JsonWriter json{2};
+        json.beginObject().member("file", file).member("head", toHex(head)).endObject();
+        answer.out << json.text() << '\n';
+    } else {
+        answer.out << file << ": " << done << ", head " << toHex(head) << '\n';
+    }
+}
+
+/// To the file that is named, which must not be there yet, or to where answers go.
+Outcome deliver(const std::string& content, const std::optional<std::string>& output, const Answer& answer) {
+    if (!output) {
+        answer.out << content;
+        return {};
+    }
+    std::error_code unreadable;
+    if (std::filesystem::exists(std::filesystem::symlink_status(*output, unreadable))) {
+        return failed(fail(Code::journalExists, "", *output).value(), answer.style);
+    }
+    if (const auto written = writeFileAtomically(*output, content); !written) {
+        return failed(written.error(), answer.style);
+    }
+    return {};
+}
+
+bool isDocument(const std::string& bytes) {
+    const std::size_t first = bytes.find_first_not_of(" \t\r\n");
+    return first != std::string::npos && bytes[first] == '{';
+}
+
+}  // namespace
+
+Outcome backup(const CopyOptions& options, const Answer& answer) {
+    const auto opened = openSeason(options.file, Purpose::reading, answer);
+    if (!opened) return tl::unexpected{opened.error()};
+    if (const auto made = opened->backupTo(options.copy); !made) return failed(made.error(), answer.style);
+    tell("a checked copy", options.copy, opened->head(), answer);
+    return {};
+}
+
+Outcome restore(const CopyOptions& options, const Answer& answer) {
+    const auto bytes = readFile(options.copy);
+    if (!bytes) return failed(bytes.error(), answer.style);
+    if (!isDocument(*bytes)) {
+        const auto made = session::restore(options.copy, options.file, machineClock().now());
+        if (!made) return failed(made.error(), answer.style);
+        const auto opened = openSeason(options.file, Purpose::reading, answer);
+        if (!opened) return tl::unexpected{opened.error()};
+        tell("restored", options.file, opened->head(), answer);
+        return {};
+    }
+    const auto head = session::restoreDocument(*bytes, options.file);
+    if (!head) {
+        Error error = head.error();
+        if (error.field != "file") error.place.file = options.copy;
+        return failed(error, answer.style);
+    }
+    tell("restored", options.file, *head, answer);
+    return {};
+}
+
+Outcome exportSeason(const CopyOptions& options, const Answer& answer) {
+    if (options.what == "season") {
+        const auto names = options.names ? session::PeoplesNames::included : session::PeoplesNames::leftOut;
+        const auto document = session::exportDocument(options.file, names, machineClock().now());
+        if (!document) return failed(document.error(), answer.style);
+        return deliver(*document, options.output, answer);
+    }
+    const auto what = enumFromText<Export>(options.what);
+    if (!what) {
+        std::string known = "season";
+        for (const std::string_view name : enumTexts(Export{})) known += ", " + std::string{name};
+        return tl::unexpected{
+            Failure{Status::misused, "\"" + options.what + "\" cannot be exported: use one of " + known}};
+    }
+    const auto opened = openSeason(options.file, Purpose::reading, answer);
+    if (!opened) return tl::unexpected{opened.error()};
+    return deliver(csvOf(exportOf(*opened->snapshot(), *what, machineClock().now())), options.output, answer);
+}
+
+Outcome schema(const Answer& answer) {
+    answer.out << entries::documentSchema();
+    return {};
+}
+
+}  // namespace treadwell::cli

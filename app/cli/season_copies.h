@@ -1,0 +1,42 @@
+#pragma once
+
+#include "app/cli/command.h"
+
+#include <optional>
+
+namespace treadwell::cli {
+
+/// The options of what takes a season's file, or a part of it, elsewhere, as typed.
+struct CopyOptions {
+    std::string file;
+    std::string copy;
+    std::string what = "season";
+    std::optional<std::string> output;
+    bool names = false;  ///< people's names too
+};
+
+/// A checked copy under a new name.
+[[nodiscard]] Outcome backup(const CopyOptions& options, const Answer& answer);
+
+/// A season's file made anew from a copy, or from an exported document.
+[[nodiscard]] Outcome restore(const CopyOptions& options, const Answer& answer);
+
+/// The whole season as one JSON document, or a table of it as CSV.
+[[nodiscard]] Outcome exportSeason(const CopyOptions& options, const Answer& answer);
+
+/// The JSON Schema of the document.
+[[nodiscard]] Outcome schema(const Answer& answer);
+
+/// The options of a command about people, as typed.
+struct PeopleOptions {
+    std::string file;
+    std::optional<std::string> add;
+    std::optional<std::string> erase;
+    std::optional<std::string> rename;
+    std::optional<std::string> to;
+};
+
+/// Who is known in a season's file; adds, renames and erases names.
+[[nodiscard]] Outcome people(const PeopleOptions& options, const Answer& answer);
+
+}  // namespace treadwell::cli

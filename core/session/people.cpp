@@ -1,0 +1,36 @@
+#include "core/session/people.h"
+
+#include "core/journal/journal.h"
+
+namespace treadwell::session {
+
+using entries::PersonId;
+
+Result<std::map<PersonId, std::string>> People::all() const {
+    return m_journal.people();
+}
+
+Result<PersonId> People::add(const std::string& name) {
+    const PersonId id{m_ids.next(m_clock.now())};
+    return set(id, name).map([&] { return id; });
+}
+
+Result<void> People::rename(PersonId id, const std::string& name) {
+    return set(id, name);
+}
+
+Result<void> People::erase(PersonId id) {
+    return m_journal.erasePerson(id);
+}
+
+Result<void> People::set(PersonId id, const std::string& name) {
+    if (name.empty()) return fail(Code::nameEmpty, "person");
+    const auto known = all();
+    if (!known) return Unexpected{known.error()};
+    for (const auto& [other, taken] : *known) {
+        if (taken == name && other != id) return fail(Code::personNamedTwice, "person", name);
+    }
+    return m_journal.namePerson(id, name);
+}
+
+}  // namespace treadwell::session
