@@ -100,7 +100,9 @@ make_example() {
     mkdir -p "$place" "$place.part"
     "$cli" new "$place.part/example.treadwell" --farm "$data/farm.json"
     "$cli" import "$place.part/example.treadwell" --tickets "$data/tickets.csv" \
-        --tractors "$data/tractor_log.csv" --samples "$data/samples.csv" --heights "$data/heights.csv" --layers "$data/layers.csv"
+        --tractors "$data/tractor_log.csv" --samples "$data/samples.csv" --heights "$data/heights.csv" --layers "$data/layers.csv" \
+        --sieves "$data/sieves.csv" --kernels "$data/kernels.csv" --chop "$data/chop.csv" \
+        --temperatures "$data/temperatures.csv" --fields "$data/fields.csv"
     mv "$place.part"/* "$place"
     rmdir "$place.part"
 }

@@ -9,13 +9,13 @@
 #include "core/quantity/geometry.h"
 #include "core/quantity/mass.h"
 #include "core/quantity/work.h"
+#include "examples/drawing.h"
 
 #include <algorithm>
 #include <array>
 #include <cstdint>
 #include <filesystem>
 #include <iostream>
-#include <random>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -24,14 +24,7 @@ using namespace treadwell;
 
 namespace {
 
-// Seconds on the farm's wall clock since midnight of the first day of filling.
-using WallSeconds = std::int64_t;
-constexpr WallSeconds kDay = 24 * 3600;
-constexpr int kFirstDay = 15;  // of September 2026
-
-constexpr WallSeconds at(int day, int hour, int minute) {
-    return (day - 1) * kDay + hour * 3600 + minute * 60;
-}
+using namespace example;
 
 struct TractorFacts {
     const char* name;
@@ -71,41 +64,6 @@ constexpr std::array<Spell, 7> kSpells{{{at(1, 10, 0), at(1, 12, 20), 88},
                                         {at(2, 14, 40), at(2, 15, 40), 156},
                                         {at(3, 9, 40), at(3, 12, 0), 204},
                                         {at(3, 12, 40), at(3, 13, 36), 222}}};
-
-class Lot {
-  public:
-    std::int64_t between(std::int64_t lowest, std::int64_t highest) {
-        const auto width = static_cast<std::uint64_t>(highest - lowest + 1);
-        return lowest + static_cast<std::int64_t>(m_engine() % width);
-    }
-
-  private:
-    std::mt19937_64 m_engine{20260915};
-};
-
-std::string padded(std::int64_t number, std::size_t width) {
-    std::string text = std::to_string(number);
-    return std::string(width - std::min(width, text.size()), '0') + text;
-}
-
-std::string clock(WallSeconds time) {
-    return padded(time % kDay / 3600, 2) + ':' + padded(time % 3600 / 60, 2) + ':' + padded(time % 60, 2);
-}
-
-std::int64_t dayOfMonth(WallSeconds time) {
-    return kFirstDay + time / kDay;
-}
-
-// The farm's summer time is two hours before UTC all through September.
-std::string stamp(WallSeconds time) {
-    return "2026-09-" + std::to_string(dayOfMonth(time)) + 'T' + clock(time) + "+02:00";
-}
-
-// A number of `decimals` digits behind the sign, held as an integer.
-std::string decimal(std::int64_t scaled, std::size_t decimals, char sign = '.') {
-    const std::string digits = padded(scaled, decimals + 1);
-    return digits.substr(0, digits.size() - decimals) + sign + digits.substr(digits.size() - decimals);
-}
 
 struct Load {
     WallSeconds time;
@@ -329,14 +287,19 @@ int main(int argc, char** argv) {
         return 2;
     }
     const std::filesystem::path folder{argv[1]};
-    Lot lot;
+    Lot lot{20260915};
     const std::vector<Load> loads = deliver(lot);
     const std::pair<const char*, std::string> files[] = {{"farm.json", farmFile()},
                                                          {"tickets.csv", ticketFile(loads)},
                                                          {"tractor_log.csv", tractorFile()},
                                                          {"samples.csv", sampleFile(lot)},
                                                          {"heights.csv", heightFile(loads, lot)},
-                                                         {"layers.csv", layerFile()}};
+                                                         {"layers.csv", layerFile()},
+                                                         {"sieves.csv", sieveFile()},
+                                                         {"kernels.csv", kernelFile()},
+                                                         {"chop.csv", chopFile()},
+                                                         {"temperatures.csv", temperatureFile()},
+                                                         {"fields.csv", fieldFile()}};
     for (const auto& [name, content] : files) {
         if (const auto written = writeFileAtomically(folder / name, content); !written) {
             std::cerr << name << " cannot be written into " << folder

@@ -4,6 +4,7 @@
 #include "core/base/atomic_file.h"
 #include "core/intake/from_season.h"
 #include "core/intake/logs.h"
+#include "core/intake/sample_logs.h"
 #include "core/intake/tickets.h"
 
 #include <algorithm>
@@ -123,12 +124,17 @@ tl::expected<std::vector<ImportedFile>, Failure> readFiles(const ImportOptions& 
     if (!context) return tl::unexpected{context.error()};
     const auto answers = answersFrom(options);
     if (!answers) return tl::unexpected{answers.error()};
-    const std::array<Named, 6> all{{{"tickets", options.tickets, intake::readTickets},
-                                    {"tractors", options.tractors, intake::readTractorLog},
-                                    {"samples", options.samples, intake::readSamples},
-                                    {"heights", options.heights, intake::readHeights},
-                                    {"layers", options.layers, intake::readLayers},
-                                    {"cores", options.cores, intake::readCores}}};
+    const std::array<Named, 11> all{{{"tickets", options.tickets, intake::readTickets},
+                                     {"tractors", options.tractors, intake::readTractorLog},
+                                     {"samples", options.samples, intake::readSamples},
+                                     {"heights", options.heights, intake::readHeights},
+                                     {"layers", options.layers, intake::readLayers},
+                                     {"cores", options.cores, intake::readCores},
+                                     {"sieves", options.sieves, intake::readSieveTests},
+                                     {"kernels", options.kernels, intake::readKernelTests},
+                                     {"temperatures", options.temperatures, intake::readTemperatures},
+                                     {"fields", options.fields, intake::readFieldVisits},
+                                     {"chop", options.chop, intake::readChopSettings}}};
     std::vector<ImportedFile> files;
     for (const Named& named : all) {
         if (!named.path) continue;
@@ -150,9 +156,10 @@ tl::expected<std::vector<ImportedFile>, Failure> readFiles(const ImportOptions& 
         files.push_back({named.kind, *named.path, *std::move(read), {}});
     }
     if (files.empty()) {
-        return tl::unexpected{Failure{
-            Status::misused,
-            "nothing to import: give --tickets, --tractors, --samples, --heights, --layers or --cores"}};
+        return tl::unexpected{Failure{Status::misused,
+                                      "nothing to import: give --tickets, --tractors, --samples, --heights, "
+                                      "--layers, --cores, --sieves, "
+                                      "--kernels, --temperatures, --fields or --chop"}};
     }
     return files;
 }

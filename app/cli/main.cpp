@@ -6,6 +6,7 @@
 #include "app/cli/season_copies.h"
 #include "app/cli/season_entries.h"
 #include "app/cli/season_file.h"
+#include "app/cli/sieve.h"
 #include "app/cli/weigh.h"
 
 #include <CLI/CLI.hpp>
@@ -29,6 +30,8 @@ struct AnswerOptions {
 struct Request {
     AnswerOptions answer;
     EstimateOptions estimate;
+    SieveOptions sieve;
+    DryOptions dry;
     SeasonOptions season;
     NewSeasonOptions made;
     ImportOptions import;
@@ -74,6 +77,36 @@ void addEstimate(CLI::App& app, Request& request) {
     });
 }
 
+void addSieve(CLI::App& app, Request& request) {
+    CLI::App* command = app.add_subcommand("sieve", "Length of chop, its parts, and what the cut needs");
+    SieveOptions& options = request.sieve;
+    addText(*command, "--stack", options.stack, "threeTo4", "threeTo4, threeTo118 or fiveScreens");
+    addText(*command, "--sieve", options.sieves, "19mm",
+            "Of a stack of one's own, from the top down; once for each");
+    addText(*command, "--mass", options.masses, "12.5g", "On each sieve from the top down, the pan last");
+    addText(*command, "--part", options.parts, "5%", "The same in percent of the whole, instead of masses");
+    addText(*command, "--before", options.before, "210g", "The sample before it was sieved");
+    addText(*command, "--top-length", options.topLength, "48mm", "Mean length of what lies on the top sieve");
+    addText(*command, "--fibre", options.fibre, "41%", "Fibre (NDF) of the dry matter");
+    addText(*command, "--cut", options.cut, "17mm", "Length of cut that is set");
+    addText(*command, "--crop", options.crop, "maize", "maize, grass or lucerne");
+    addText(*command, "--processor", options.processor, "rolls", "none, rolls or longChop");
+    command->add_flag("--wet", options.wet, "The sample was wet from rain or dew");
+    addAnswerOptions(*command, request.answer);
+    command->callback([&request] {
+        request.run = [&request](const Answer& answer) { return sieve(request.sieve, answer); };
+    });
+}
+
+void addDry(CLI::App& app, Request& request) {
+    CLI::App* command = app.add_subcommand("dry", "The next step with a sample in the microwave");
+    addText(*command, "--wet", request.dry.wet, "100g", "The sample before drying")->required();
+    addText(*command, "--weighed", request.dry.weighings, "41.5g", "After each step; once for each");
+    addAnswerOptions(*command, request.answer);
+    command->callback(
+        [&request] { request.run = [&request](const Answer& answer) { return dry(request.dry, answer); }; });
+}
+
 CLI::App* addVerb(CLI::App& app, Request& request, const std::string& name, const std::string& help,
                   std::string& file, Outcome (*run)(const Request&, const Answer&)) {
     CLI::App* command = app.add_subcommand(name, help);
@@ -98,6 +131,13 @@ void addImport(CLI::App& app, Request& request) {
     addText(*command, "--layers", options.layers, "FILE", "Layers as spread: time, silo, thickness, method");
     addText(*command, "--cores", options.cores, "FILE",
             "Cores of an opened silo: time, along, across, depth, dry matter, mass, diameter, length");
+    addText(*command, "--sieves", options.sieves, "FILE",
+            "Sieve tests: time, field, sieves, masses or parts");
+    addText(*command, "--kernels", options.kernels, "FILE", "Kernels: time, field, material, kernels");
+    addText(*command, "--temperatures", options.temperatures, "FILE", "Temperatures: date, low, high");
+    addText(*command, "--fields", options.fields, "FILE",
+            "Standing fields: time, field, planted, silked, hybrid, milk line, dry matter");
+    addText(*command, "--chop", options.chop, "FILE", "The cut: time, cut, roll gap, cutting height");
     addText(*command, "--silo", options.silo, "NAME", "For rows that name no silo");
     addText(*command, "--encoding", options.encoding, "utf8|windows1252|latin9",
             "Where the files do not tell");
@@ -164,7 +204,11 @@ void addSeasonVerbs(CLI::App& app, Request& request) {
             [](const Request& r, const Answer& answer) { return setAside(r.season.file, answer); });
     CLI::App* sheet = addVerb(app, request, "day", "The sheet of a day", options.file,
                               [](const Request& r, const Answer& answer) { return day(r.season, answer); });
-    addText(*sheet, "--date", options.date, "2026-09-15", "The day; the last one where not given");
+    CLI::App* sampled =
+        addVerb(app, request, "samples", "Dry matter, chop, kernels and fields on a day", options.file,
+                [](const Request& r, const Answer& answer) { return cli::samples(r.season, answer); });
+    for (CLI::App* command : {sheet, sampled})
+        addText(*command, "--date", options.date, "2026-09-15", "The day; the last one where not given");
     addVerb(app, request, "check", "Hold every entry to its chain of hashes", options.file,
             [](const Request& r, const Answer& answer) { return check(r.season.file, answer); });
 }
@@ -306,6 +350,8 @@ int parseAndExecute(int argc, char** argv) {
     Request request;
     addEstimate(app, request);
     addNew(app, request);
+    addSieve(app, request);
+    addDry(app, request);
     addImport(app, request);
     addRecording(app, request);
     addPeople(app, request);

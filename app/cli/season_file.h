@@ -25,6 +25,7 @@ struct SeasonOptions {
 [[nodiscard]] Outcome layers(const SeasonOptions& options, const Answer& answer);
 [[nodiscard]] Outcome field(const SeasonOptions& options, const Answer& answer);
 [[nodiscard]] Outcome day(const SeasonOptions& options, const Answer& answer);
+[[nodiscard]] Outcome samples(const SeasonOptions& options, const Answer& answer);
 
 /// Reads every entry and holds it to the chain of hashes of the device that wrote it.
 [[nodiscard]] Outcome check(const std::string& file, const Answer& answer);

@@ -1,6 +1,7 @@
 #include "app/cli/calibration.h"
 #include "app/cli/field.h"
 #include "app/cli/layers.h"
+#include "app/cli/samples_output.h"
 #include "app/cli/season_file.h"
 #include "app/cli/state.h"
 #include "app/words/document.h"
@@ -89,6 +90,17 @@ Outcome calibration(const SeasonOptions& options, const Answer& answer) {
     Answer local = answer;
     local.style.zone = season->zone();
     printCalibration(*season, *at, formOf(options, answer), local);
+    return {};
+}
+
+Outcome samples(const SeasonOptions& options, const Answer& answer) {
+    const auto season = readSeason(options.file, answer);
+    if (!season) return tl::unexpected{season.error()};
+    const auto found = dayFrom(*season, options.date);
+    if (!found) return tl::unexpected{found.error()};
+    Answer local = answer;
+    local.style.zone = season->zone();
+    printSamples(*season, **found, SystemClock{}.now(), local);
     return {};
 }
 

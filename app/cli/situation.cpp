@@ -1,6 +1,6 @@
 #include "app/cli/situation.h"
 
-#include "core/base/enum_text.h"
+#include "app/cli/option_reader.h"
 #include "core/base/number_text.h"
 
 #include <array>
@@ -10,47 +10,13 @@ namespace treadwell::cli {
 
 namespace {
 
-/// Keeps the first failure, so that a list of readings needs no check after each.
-class Reader {
-  public:
-    explicit Reader(const words::Style& style) : m_style{style} {}
-
-    template <class Q>
-    Q read(std::string_view text, std::string_view option) {
-        return take(quantityFromText<Q>(text, option), option);
-    }
-
-    template <class Q>
-    std::optional<Q> readIfGiven(const std::optional<std::string>& text, std::string_view option) {
-        if (!text) return std::nullopt;
-        return read<Q>(*text, option);
-    }
-
-    template <class T>
-    T take(const Result<T>& result, std::string_view option) {
-        if (result) return *result;
-        if (!m_failure) m_failure = misused(result.error(), option, m_style).value();
-        return {};
-    }
-
-    void fail(std::string line) {
-        if (!m_failure) m_failure = Failure{Status::misused, std::move(line)};
-    }
-
-    [[nodiscard]] const std::optional<Failure>& failure() const { return m_failure; }
-
-  private:
-    const words::Style& m_style;
-    std::optional<Failure> m_failure;
-};
-
 /// The option's name says the unit, so a bare number is understood here as well.
-PackingIntensity minutesPerTonneFrom(Reader& reader, std::string_view text) {
+PackingIntensity minutesPerTonneFrom(OptionReader& reader, std::string_view text) {
     if (const auto number = numberFromText(text)) return PackingIntensity::fromMinutesPerTonne(*number);
     return reader.read<PackingIntensity>(text, "--minutes-per-tonne");
 }
 
-density::Work workFrom(Reader& reader, const EstimateOptions& options) {
+density::Work workFrom(OptionReader& reader, const EstimateOptions& options) {
     if (options.rate && options.minutesPerTonne) {
         reader.fail("--rate and --minutes-per-tonne: give one of them");
     } else if (options.rate) {
@@ -64,13 +30,13 @@ density::Work workFrom(Reader& reader, const EstimateOptions& options) {
 }
 
 /// `0.5` or `50%`.
-Share shareFrom(Reader& reader, std::string_view text, std::string_view option) {
+Share shareFrom(OptionReader& reader, std::string_view text, std::string_view option) {
     if (const auto number = numberFromText(text)) return Share::fromFraction(*number);
     return reader.read<Share>(text, option);
 }
 
 /// `14t`, or with its share of the time packing `10t@0.5`.
-density::Machine machineFrom(Reader& reader, std::string_view text) {
+density::Machine machineFrom(OptionReader& reader, std::string_view text) {
     constexpr std::string_view kOption = "--tractor";
     density::Machine machine{};
     const std::size_t at = text.find('@');
@@ -79,21 +45,11 @@ density::Machine machineFrom(Reader& reader, std::string_view text) {
     return machine;
 }
 
-crop::Crop cropFrom(Reader& reader, const std::string& name) {
-    if (const auto found = enumFromText<crop::Crop>(name)) return *found;
-    std::string names;
-    for (const crop::Facts& facts : crop::crops()) {
-        names += (names.empty() ? "" : ", ") + std::string{facts.name};
-    }
-    reader.fail("--crop: \"" + name + "\" is not known: use one of " + names);
-    return {};
-}
-
 }  // namespace
 
 tl::expected<density::Situation, Failure> situationFrom(const EstimateOptions& options,
                                                         const words::Style& style) {
-    Reader reader{style};
+    OptionReader reader{style};
     density::Situation situation{.work = workFrom(reader, options),
                                  .dryMatter = reader.read<DryMatter>(options.dryMatter, "--dry-matter"),
                                  .layer = reader.readIfGiven<Length>(options.layer, "--layer"),
@@ -101,7 +57,7 @@ tl::expected<density::Situation, Failure> situationFrom(const EstimateOptions& o
     for (const std::string& tractor : options.tractors) {
         situation.machines.push_back(machineFrom(reader, tractor));
     }
-    situation.crop = cropFrom(reader, options.crop);
+    situation.crop = reader.readName<crop::Crop>(options.crop, "--crop");
     if (const auto minimum = reader.readIfGiven<DryDensity>(options.minimum, "--minimum")) {
         situation.target.minimum = *minimum;
     }

@@ -130,6 +130,10 @@ const char* phraseTemplate(Code code) {
         case Code::warmthNotReached: return QT_TRANSLATE_NOOP("Phrase", "{1} are not reached within {2} days: check the temperatures and the day of silking");
         case Code::harvestTooLong: return QT_TRANSLATE_NOOP("Phrase", "The fields are not cut within {1} days: check the capacity and the days of rain");
         case Code::orderWrong: return QT_TRANSLATE_NOOP("Phrase", "The order must name each of the {1} fields once");
+        case Code::hybridOutsideWarmth: return QT_TRANSLATE_NOOP("Phrase", "No published warmth from silking for a hybrid of {1} days: only 96 to 115 are known");
+        case Code::temperaturesMissing: return QT_TRANSLATE_NOOP("Phrase", "Temperatures of {1} days are missing: those days count as the mean of the others");
+        case Code::warmthUnknown: return QT_TRANSLATE_NOOP("Phrase", "The warmth since silking cannot be reckoned: import the daily temperatures from silking on");
+        case Code::sampleFieldNow: return QT_TRANSLATE_NOOP("Phrase", "The milk line has come {1} of the way: sample whole plants now, the line alone does not tell the dry matter");
         // density
         case Code::tooFewLoads: return QT_TRANSLATE_NOOP("Phrase", "Too few loads yet for a pace: {1} of {2}");
         case Code::noLoads: return QT_TRANSLATE_NOOP("Phrase", "No load has come yet");
@@ -284,6 +288,7 @@ const char* phraseTemplate(Code code) {
         case Code::scaleUnsteady: return QT_TRANSLATE_NOOP("Phrase", "No steady weight came from {1} within {2}; frames: {3}, unreadable: {4}");
         case Code::dishImpossible: return QT_TRANSLATE_NOOP("Phrase", "A dish cannot weigh {1} wet and {2} dry: check the weights");
         case Code::fieldUnknown: return QT_TRANSLATE_NOOP("Phrase", "No field of this name is known here: correct the name or take it out");
+        case Code::temperatureUnitMissing: return QT_TRANSLATE_NOOP("Phrase", "The header gives no unit for this temperature: write C or F behind its name, like low_c");
         case Code::farmFileVersion: return QT_TRANSLATE_NOOP("Phrase", "The farm file is of version {1}; this program reads version 1");
         case Code::typedFieldUnknown: return QT_TRANSLATE_NOOP("Phrase", "This entry has no such field: its fields are {1}");
         case Code::typedFieldTwice: return QT_TRANSLATE_NOOP("Phrase", "This field is given twice: give it once");
@@ -301,6 +306,23 @@ const char* phraseTemplate(Code code) {
         case Code::reviewDeliveries: return QT_TRANSLATE_NOOP("Phrase", "What came in");
         case Code::reviewDryMatter: return QT_TRANSLATE_NOOP("Phrase", "Dry-matter samples");
         case Code::reviewMeanDryMatter: return QT_TRANSLATE_NOOP("Phrase", "Mean of what came in, by mass: {1}, on {2} samples");
+        case Code::reviewChop: return QT_TRANSLATE_NOOP("Phrase", "Chop and kernels");
+        case Code::columnTests: return QT_TRANSLATE_NOOP("Phrase", "Tests");
+        case Code::columnMeanLength: return QT_TRANSLATE_NOOP("Phrase", "Mean length");
+        case Code::columnOn19: return QT_TRANSLATE_NOOP("Phrase", "On 19 mm");
+        case Code::columnOn8: return QT_TRANSLATE_NOOP("Phrase", "On 8 mm");
+        case Code::columnOn4: return QT_TRANSLATE_NOOP("Phrase", "On 4 mm");
+        case Code::columnBelow4: return QT_TRANSLATE_NOOP("Phrase", "Below 4 mm");
+        case Code::columnCut: return QT_TRANSLATE_NOOP("Phrase", "Cut");
+        case Code::columnMaterial: return QT_TRANSLATE_NOOP("Phrase", "Material");
+        case Code::columnKernels: return QT_TRANSLATE_NOOP("Phrase", "Kernels in a cup");
+        case Code::columnScore: return QT_TRANSLATE_NOOP("Phrase", "Starch through 4.75 mm");
+        case Code::columnProcessing: return QT_TRANSLATE_NOOP("Phrase", "Processing");
+        case Code::materialFresh: return QT_TRANSLATE_NOOP("Phrase", "fresh");
+        case Code::materialFermented: return QT_TRANSLATE_NOOP("Phrase", "fermented");
+        case Code::processingOptimal: return QT_TRANSLATE_NOOP("Phrase", "optimal");
+        case Code::processingAdequate: return QT_TRANSLATE_NOOP("Phrase", "adequate");
+        case Code::processingInadequate: return QT_TRANSLATE_NOOP("Phrase", "inadequate");
         case Code::reviewTractors: return QT_TRANSLATE_NOOP("Phrase", "Tractors");
         case Code::reviewDensity: return QT_TRANSLATE_NOOP("Phrase", "Density when full, at opening");
         case Code::reviewOfSilo: return QT_TRANSLATE_NOOP("Phrase", "Of {1}:");

@@ -128,6 +128,10 @@ namespace treadwell {
     X(warmthNotReached) \
     X(harvestTooLong) \
     X(orderWrong) \
+    X(hybridOutsideWarmth) \
+    X(temperaturesMissing) \
+    X(warmthUnknown) \
+    X(sampleFieldNow) \
     /* density: entries, warnings, the working */ \
     X(tooFewLoads) \
     X(noLoads) \
@@ -282,6 +286,7 @@ namespace treadwell {
     X(scaleUnsteady) \
     X(dishImpossible) \
     X(fieldUnknown) \
+    X(temperatureUnitMissing) \
     X(farmFileVersion) \
     X(typedFieldUnknown) \
     X(typedFieldTwice) \
@@ -299,6 +304,23 @@ namespace treadwell {
     X(reviewDeliveries) \
     X(reviewDryMatter) \
     X(reviewMeanDryMatter) \
+    X(reviewChop) \
+    X(columnTests) \
+    X(columnMeanLength) \
+    X(columnOn19) \
+    X(columnOn8) \
+    X(columnOn4) \
+    X(columnBelow4) \
+    X(columnCut) \
+    X(columnMaterial) \
+    X(columnKernels) \
+    X(columnScore) \
+    X(columnProcessing) \
+    X(materialFresh) \
+    X(materialFermented) \
+    X(processingOptimal) \
+    X(processingAdequate) \
+    X(processingInadequate) \
     X(reviewTractors) \
     X(reviewDensity) \
     X(reviewOfSilo) \

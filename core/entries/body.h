@@ -4,14 +4,18 @@
 #include "core/entries/additive.h"
 #include "core/entries/advice_decided.h"
 #include "core/entries/caution_shown.h"
+#include "core/entries/chop_ranges_set.h"
+#include "core/entries/chop_set.h"
 #include "core/entries/core.h"
 #include "core/entries/cover.h"
 #include "core/entries/day_closed.h"
 #include "core/entries/dry_matter_sample.h"
 #include "core/entries/entry.h"
 #include "core/entries/field_defined.h"
+#include "core/entries/field_observed.h"
 #include "core/entries/height_survey.h"
 #include "core/entries/incident.h"
+#include "core/entries/kernel_test.h"
 #include "core/entries/layer_seen.h"
 #include "core/entries/load.h"
 #include "core/entries/note.h"
@@ -21,8 +25,10 @@
 #include "core/entries/season_carried.h"
 #include "core/entries/season_started.h"
 #include "core/entries/shift.h"
+#include "core/entries/sieve_test.h"
 #include "core/entries/silo_defined.h"
 #include "core/entries/surface_treatment.h"
+#include "core/entries/temperatures.h"
 #include "core/entries/tractor_defined.h"
 #include "core/entries/tractor_work.h"
 #include "core/entries/truck_defined.h"
@@ -40,7 +46,8 @@ namespace treadwell::entries {
 using Body = std::variant<std::monostate, SeasonStarted, SiloDefined, TractorDefined, TruckDefined,
                           FieldDefined, RulesSet, Load, DryMatterSample, TractorWork, LayerSeen, HeightSurvey,
                           Core, Pause, Note, VoidEntry, DayClosed, AdviceDecided, CautionShown, RowSetAside,
-                          SeasonCarried, WeatherSeen, Incident, Shift, Additive, SurfaceTreatment, Cover>;
+                          SeasonCarried, WeatherSeen, Incident, Shift, Additive, SurfaceTreatment, Cover,
+                          SieveTest, KernelTest, FieldObserved, ChopSet, ChopRangesSet, Temperatures>;
 
 struct Entry {
     Header header;

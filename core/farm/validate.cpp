@@ -82,7 +82,8 @@ Result<void> validate(const SiteRules& rules) {
                     "maximumLayer"),
         holdsWithin(rules.dryMatterHigh, dry(15), dry(70), "dryMatterHigh"),
         holdsWithin(rules.dryMatterLow, dry(15), rules.dryMatterHigh, "dryMatterLow"),
-        checkDuration("sampleInterval", rules.sampleInterval), checkDuration("rateWindow", rules.rateWindow));
+        checkDuration("sampleInterval", rules.sampleInterval), checkDuration("rateWindow", rules.rateWindow),
+        holdsWithin(rules.sieveLossLimit(), Share{}, Share::fromPercent(50), "sieveLoss"));
 }
 
 }  // namespace treadwell::farm

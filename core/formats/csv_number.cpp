@@ -2,6 +2,8 @@
 
 #include "core/base/number_text.h"
 
+#include <algorithm>
+
 namespace treadwell::formats {
 
 namespace {
@@ -83,11 +85,18 @@ Result<DecimalSign> decimalSignOf(std::span<const CsvRecord> records) {
     std::optional<Witness> either;
     for (const CsvRecord& record : records) {
         for (std::size_t i = 0; i < record.cells.size(); ++i) {
-            const Says says = whatSays(record.cells[i]);
-            if (says == Says::nothing) continue;
-            auto& witness = says == Says::point ? point : says == Says::comma ? comma : either;
-            if (!witness)
-                witness = Witness{record.cells[i], {{}, record.line, static_cast<std::int64_t>(i) + 1}};
+            // A cell may hold several numbers: `5,5/58,5/32/4`.
+            for (std::string_view rest = record.cells[i]; !rest.empty();) {
+                const std::size_t end = std::min(rest.find('/'), rest.size());
+                const std::string_view number = rest.substr(0, end);
+                rest.remove_prefix(std::min(end + 1, rest.size()));
+                const Says says = whatSays(number);
+                if (says == Says::nothing) continue;
+                auto& witness = says == Says::point ? point : says == Says::comma ? comma : either;
+                if (!witness)
+                    witness =
+                        Witness{std::string{number}, {{}, record.line, static_cast<std::int64_t>(i) + 1}};
+            }
         }
     }
     if (point && comma) {

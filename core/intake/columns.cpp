@@ -49,10 +49,33 @@ constexpr std::array<Heading, kColumnCount> kHeadings{{
     {Column::diameter, "diameter|durchmesser|diametro"},
     {Column::length, "length|laenge|lange|core length|comprimento amostra"},
     {Column::density, "density|density dm|dichte|densidade"},
+    {Column::sieves, "sieves|sieve|screens|siebe|siebweiten|peneiras"},
+    {Column::sieveMasses, "masses|weights|on sieves|gewichte|siebmassen|massas|pesos"},
+    {Column::sieveParts, "parts|anteile|partes"},
+    {Column::before, "before|sample weight|vorher|einwaage|antes|amostra"},
+    {Column::topLength, "top length|length on top|laenge oben|lange oben|comprimento em cima"},
+    {Column::rainWet, "wet sample|rain wet|nass|molhada"},
+    {Column::material, "material|stoff"},
+    {Column::kernels, "kernels|kernels in cup|koerner|korner|graos"},
+    {Column::whole, "whole|whole sample|gesamt|total amostra"},
+    {Column::coarse, "coarse|grob|grosso"},
+    {Column::wholeStarch, "whole starch|starch|staerke|starke|amido"},
+    {Column::coarseStarch, "coarse starch|staerke grob|starke grob|amido grosso"},
+    {Column::low, "low|lowest|minimum|min|tmin|tiefst|minima"},
+    {Column::high, "high|highest|maximum|max|tmax|hoechst|hochst|maxima"},
+    {Column::planted, "planted|planting|aussaat|plantio"},
+    {Column::silked, "silked|silking|weibliche bluete|weibliche blute|espigamento"},
+    {Column::hybrid, "hybrid|variety|sorte|hibrido"},
+    {Column::hybridDays, "hybrid days|maturity days|reifetage|dias do hibrido"},
+    {Column::milkLine, "milk line|milchlinie|linha do leite"},
+    {Column::cutLength, "cut|cut length|chop length|haecksellaenge|hacksellange|corte"},
+    {Column::rollGap, "roll gap|walzenspalt|folga dos rolos"},
+    {Column::cuttingHeight, "cutting height|stubble|stoppelhoehe|stoppelhohe|altura de corte"},
+    {Column::processor, "processor|aufbereiter|processador"},
 }};
 
-constexpr std::array<std::string_view, 15> kUnits{"kg", "t",  "lb", "lbs", "ton",     "tons", "g", "m",
-                                                  "cm", "mm", "ft", "in",  "percent", "m3",   "l"};
+constexpr std::array<std::string_view, 17> kUnits{"kg", "t",  "lb", "lbs",     "ton", "tons", "g", "m", "cm",
+                                                  "mm", "ft", "in", "percent", "m3",  "l",    "c", "f"};
 
 std::string_view unitAtEnd(std::string_view words) {
     const std::size_t split = words.rfind(' ');

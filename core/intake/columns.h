@@ -45,16 +45,44 @@ enum class Column : std::uint8_t {
     volume,
     diameter,
     length,
-    density
+    density,
+    sieves,
+    sieveMasses,
+    sieveParts,
+    before,
+    topLength,
+    rainWet,
+    material,
+    kernels,
+    whole,
+    coarse,
+    wholeStarch,
+    coarseStarch,
+    low,
+    high,
+    planted,
+    silked,
+    hybrid,
+    hybridDays,
+    milkLine,
+    cutLength,
+    rollGap,
+    cuttingHeight,
+    processor
 };
 
-inline constexpr std::size_t kColumnCount = 29;
+inline constexpr std::size_t kColumnCount = 52;
 
 constexpr std::array<std::string_view, kColumnCount> enumTexts(Column /*column*/) noexcept {
-    return {"ticket",    "date",   "time",     "truck",   "field",    "silo",      "gross", "tare",
-            "net",       "unit",   "status",   "tractor", "activity", "share",     "wet",   "dry",
-            "dryMatter", "method", "along",    "across",  "height",   "thickness", "depth", "origin",
-            "mass",      "volume", "diameter", "length",  "density"};
+    return {"ticket",      "date",       "time",          "truck",       "field",        "silo",
+            "gross",       "tare",       "net",           "unit",        "status",       "tractor",
+            "activity",    "share",      "wet",           "dry",         "dryMatter",    "method",
+            "along",       "across",     "height",        "thickness",   "depth",        "origin",
+            "mass",        "volume",     "diameter",      "length",      "density",      "sieves",
+            "sieveMasses", "sieveParts", "before",        "topLength",   "rainWet",      "material",
+            "kernels",     "whole",      "coarse",        "wholeStarch", "coarseStarch", "low",
+            "high",        "planted",    "silked",        "hybrid",      "hybridDays",   "milkLine",
+            "cutLength",   "rollGap",    "cuttingHeight", "processor"};
 }
 
 /// What one file calls a column.

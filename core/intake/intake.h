@@ -43,7 +43,7 @@ struct Context {
     Names<farm::TractorId> tractors;
     Names<farm::TruckId> trucks;
     Names<farm::FieldId> fields;
-    Names<entries::PersonId> people;  ///< their names stand beside the season, not in it
+    Names<entries::PersonId> people;              ///< their names stand beside the season, not in it
     std::set<Hash> known;                         ///< evidence and fact hashes of what is already recorded
     std::multimap<std::string, KnownLoad> loads;  ///< by ticket number
     std::vector<TappedLoad> tapped;

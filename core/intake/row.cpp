@@ -1,6 +1,7 @@
 #include "core/intake/row.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace treadwell::intake {
 
@@ -49,14 +50,30 @@ Result<double> Row::number(Column column) const {
     return *number;
 }
 
+Result<std::int64_t> Row::count(Column column) const {
+    return number(column).and_then([&](double value) -> Result<std::int64_t> {
+        constexpr double kMost = 1e9;
+        if (value != std::floor(value) || std::abs(value) > kMost)
+            return Unexpected{wrong(column, Code::numberUnreadable, std::string{text(column)})};
+        return static_cast<std::int64_t>(value);
+    });
+}
+
 Result<Length> Row::length(Column column) const {
     return number(column).map([unit = columns().unitOf(column)](double value) {
-        if (unit == "mm") return Length::fromMetres(value / 1000.0);
+        if (unit == "mm") return Length::fromMillimetres(value);
         if (unit == "cm") return Length::fromCentimetres(value);
         if (unit == "ft") return Length::fromFeet(value);
         if (unit == "in") return Length::fromInches(value);
         return Length::fromMetres(value);
     });
+}
+
+Result<LocalDay> Row::day(Column column) const {
+    if (text(column).empty()) return Unexpected{wrong(column, Code::valueMissing)};
+    const auto day = dayFromText(text(column), m_sheet.dateOrder);
+    if (!day) return Unexpected{wrong(column, Code::wallTimeUnreadable, std::string{text(column)})};
+    return *day;
 }
 
 Result<FarmZone::WallInstant> Row::moment() const {

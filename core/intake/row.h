@@ -34,16 +34,21 @@ class Row {
     [[nodiscard]] const formats::CsvRecord& record() const noexcept { return m_record; }
     [[nodiscard]] const Columns& columns() const noexcept { return m_sheet.columns; }
     [[nodiscard]] const Context& context() const noexcept { return m_context; }
+    [[nodiscard]] auto decimalSign() const noexcept { return m_sheet.table.decimalSign; }
 
     /// Empty where the file has no such column.
     [[nodiscard]] std::string_view text(Column column) const;
     /// Errors: valueMissing, numberUnreadable.
     [[nodiscard]] Result<double> number(Column column) const;
+    /// A whole number. Errors: valueMissing, numberUnreadable.
+    [[nodiscard]] Result<std::int64_t> count(Column column) const;
     /// A length in the header's unit, metres where it has none.
     [[nodiscard]] Result<Length> length(Column column) const;
     /// From the date and time columns, or from the time column alone. Errors: valueMissing,
     /// wallTimeUnreadable.
     [[nodiscard]] Result<FarmZone::WallInstant> moment() const;
+    /// The day of a column that holds one. Errors: valueMissing, wallTimeUnreadable.
+    [[nodiscard]] Result<LocalDay> day(Column column) const;
     /// The silo that the row names, or the context's. Errors: valueMissing, nameUnknown, nameShared.
     [[nodiscard]] Result<farm::SiloId> silo() const;
     /// Errors: valueMissing, nameUnknown, nameShared.

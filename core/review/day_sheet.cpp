@@ -32,7 +32,7 @@ Result<Document> daySheet(const season::Season& season, LocalDay date, Instant n
     const Instant until = std::clamp(now, day->begin, day->end - std::chrono::microseconds{1});
     const DayView view{season, *day, until};
     Document sheet{"daySheet", {Code::reviewDaySheet, {day->farm().farm, toIso8601(date)}}, {}};
-    for (const auto section : {headOf, deliveriesOf, dryMatterOf, tractorsOf, densityOf, laidLayersOf,
+    for (const auto section : {headOf, deliveriesOf, dryMatterOf, chopOf, tractorsOf, densityOf, laidLayersOf,
                                adviceOf, pausesOf, layersOf, heightsOf, additivesOf, coverOf, weatherOf,
                                incidentsOf, shiftsOf, notesOf, cautionsOf, questionsOf}) {
         sheet.sections.push_back(section(view));

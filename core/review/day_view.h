@@ -45,6 +45,7 @@ struct Worked {
 // The sections, in the order of the sheet.
 [[nodiscard]] Section deliveriesOf(const DayView& view);
 [[nodiscard]] Section dryMatterOf(const DayView& view);
+[[nodiscard]] Section chopOf(const DayView& view);
 [[nodiscard]] Section tractorsOf(const DayView& view);
 [[nodiscard]] Section densityOf(const DayView& view);
 [[nodiscard]] Section laidLayersOf(const DayView& view);

@@ -19,12 +19,6 @@ constexpr std::array<std::string_view, 3> enumTexts(Processor /*processor*/) noe
 struct PartRange {
     Share low;
     Share high;
-
-    template <class Visit, class Self>
-    static void fields(Visit& visit, Self& self) {
-        visit("high", self.high);
-        visit("low", self.low);
-    }
     friend bool operator==(const PartRange&, const PartRange&) = default;
 };
 
@@ -43,11 +37,15 @@ struct ChopRanges {
 
     template <class Visit, class Self>
     static void fields(Visit& visit, Self& self) {
-        visit("below_4_mm", self.below4);
+        visit("below_4_mm_high", self.below4.high);
+        visit("below_4_mm_low", self.below4.low);
         visit("crop", self.crop);
-        visit("on_19_mm", self.on19);
-        visit("on_4_mm", self.on4);
-        visit("on_8_mm", self.on8);
+        visit("on_19_mm_high", self.on19.high);
+        visit("on_19_mm_low", self.on19.low);
+        visit("on_4_mm_high", self.on4.high);
+        visit("on_4_mm_low", self.on4.low);
+        visit("on_8_mm_high", self.on8.high);
+        visit("on_8_mm_low", self.on8.low);
         visit("processor", self.processor);
     }
     friend bool operator==(const ChopRanges&, const ChopRanges&) = default;

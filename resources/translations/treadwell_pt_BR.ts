@@ -1523,6 +1523,94 @@
         <source>Loads</source>
         <translation>Cargas</translation>
     </message>
+    <message>
+        <source>The header gives no unit for this temperature: write C or F behind its name, like low_c</source>
+        <translation>O cabeçalho não diz a unidade desta temperatura: escreva C ou F depois do nome, como low_c</translation>
+    </message>
+    <message>
+        <source>No published warmth from silking for a hybrid of {1} days: only 96 to 115 are known</source>
+        <translation>Não há soma térmica publicada do espigamento para um híbrido de {1} dias: só se conhecem de 96 a 115</translation>
+    </message>
+    <message>
+        <source>Temperatures of {1} days are missing: those days count as the mean of the others</source>
+        <translation>Faltam as temperaturas de {1} dias: eles contam como a média dos outros</translation>
+    </message>
+    <message>
+        <source>The warmth since silking cannot be reckoned: import the daily temperatures from silking on</source>
+        <translation>A soma térmica desde o espigamento não pode ser calculada: importe as temperaturas diárias a partir do espigamento</translation>
+    </message>
+    <message>
+        <source>The milk line has come {1} of the way: sample whole plants now, the line alone does not tell the dry matter</source>
+        <translation>A linha do leite já percorreu {1}: amostre plantas inteiras agora, só a linha não diz a matéria seca</translation>
+    </message>
+    <message>
+        <source>Chop and kernels</source>
+        <translation>Picado e grãos</translation>
+    </message>
+    <message>
+        <source>Tests</source>
+        <translation>Testes</translation>
+    </message>
+    <message>
+        <source>Mean length</source>
+        <translation>Comprimento médio</translation>
+    </message>
+    <message>
+        <source>On 19 mm</source>
+        <translation>Em 19 mm</translation>
+    </message>
+    <message>
+        <source>On 8 mm</source>
+        <translation>Em 8 mm</translation>
+    </message>
+    <message>
+        <source>On 4 mm</source>
+        <translation>Em 4 mm</translation>
+    </message>
+    <message>
+        <source>Below 4 mm</source>
+        <translation>Abaixo de 4 mm</translation>
+    </message>
+    <message>
+        <source>Cut</source>
+        <translation>Corte</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Material</translation>
+    </message>
+    <message>
+        <source>Kernels in a cup</source>
+        <translation>Grãos por copo</translation>
+    </message>
+    <message>
+        <source>Starch through 4.75 mm</source>
+        <translation>Amido que passa por 4,75 mm</translation>
+    </message>
+    <message>
+        <source>Processing</source>
+        <translation>Processamento</translation>
+    </message>
+    <message>
+        <source>fresh</source>
+        <translation>fresco</translation>
+    </message>
+    <message>
+        <source>fermented</source>
+        <translation>fermentado</translation>
+    </message>
+    <message>
+        <source>optimal</source>
+        <translation>ótimo</translation>
+    </message>
+    <message>
+        <source>adequate</source>
+        <translation>adequado</translation>
+    </message>
+    <message>
+        <source>inadequate</source>
+        <translation>insuficiente</translation>
+    </message>
 </context>
 <context>
     <name>Unit</name>
@@ -2005,6 +2093,150 @@
         <source>zone</source>
         <translation>fuso horário</translation>
     </message>
+    <message>
+        <source>below 4 mm high</source>
+        <translation>abaixo de 4 mm, máximo</translation>
+    </message>
+    <message>
+        <source>below 4 mm low</source>
+        <translation>abaixo de 4 mm, mínimo</translation>
+    </message>
+    <message>
+        <source>chop ranges set</source>
+        <translation>faixas de picado definidas</translation>
+    </message>
+    <message>
+        <source>chop set</source>
+        <translation>picado ajustado</translation>
+    </message>
+    <message>
+        <source>coarse</source>
+        <translation>grosso</translation>
+    </message>
+    <message>
+        <source>coarse starch</source>
+        <translation>amido do grosso</translation>
+    </message>
+    <message>
+        <source>cutting height</source>
+        <translation>altura de corte</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>dias</translation>
+    </message>
+    <message>
+        <source>field observed</source>
+        <translation>talhão observado</translation>
+    </message>
+    <message>
+        <source>high</source>
+        <translation>máxima</translation>
+    </message>
+    <message>
+        <source>hybrid</source>
+        <translation>híbrido</translation>
+    </message>
+    <message>
+        <source>hybrid days</source>
+        <translation>dias do híbrido</translation>
+    </message>
+    <message>
+        <source>kernel test</source>
+        <translation>teste de grãos</translation>
+    </message>
+    <message>
+        <source>kernels</source>
+        <translation>grãos</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation>mínima</translation>
+    </message>
+    <message>
+        <source>masses</source>
+        <translation>massas</translation>
+    </message>
+    <message>
+        <source>material</source>
+        <translation>material</translation>
+    </message>
+    <message>
+        <source>milk line</source>
+        <translation>linha do leite</translation>
+    </message>
+    <message>
+        <source>on 19 mm high</source>
+        <translation>sobre 19 mm, máximo</translation>
+    </message>
+    <message>
+        <source>on 19 mm low</source>
+        <translation>sobre 19 mm, mínimo</translation>
+    </message>
+    <message>
+        <source>on 4 mm high</source>
+        <translation>sobre 4 mm, máximo</translation>
+    </message>
+    <message>
+        <source>on 4 mm low</source>
+        <translation>sobre 4 mm, mínimo</translation>
+    </message>
+    <message>
+        <source>on 8 mm high</source>
+        <translation>sobre 8 mm, máximo</translation>
+    </message>
+    <message>
+        <source>on 8 mm low</source>
+        <translation>sobre 8 mm, mínimo</translation>
+    </message>
+    <message>
+        <source>openings</source>
+        <translation>aberturas</translation>
+    </message>
+    <message>
+        <source>parts</source>
+        <translation>partes</translation>
+    </message>
+    <message>
+        <source>planted</source>
+        <translation>plantado</translation>
+    </message>
+    <message>
+        <source>processor</source>
+        <translation>processador</translation>
+    </message>
+    <message>
+        <source>roll gap</source>
+        <translation>folga dos rolos</translation>
+    </message>
+    <message>
+        <source>sieve loss</source>
+        <translation>perda na peneira</translation>
+    </message>
+    <message>
+        <source>sieve test</source>
+        <translation>teste de peneiras</translation>
+    </message>
+    <message>
+        <source>silked</source>
+        <translation>embonecado</translation>
+    </message>
+    <message>
+        <source>temperatures</source>
+        <translation>temperaturas</translation>
+    </message>
+    <message>
+        <source>top length</source>
+        <translation>comprimento de cima</translation>
+    </message>
+    <message>
+        <source>whole</source>
+        <translation>inteiro</translation>
+    </message>
+    <message>
+        <source>whole starch</source>
+        <translation>amido do inteiro</translation>
+    </message>
 </context>
 <context>
     <name>Word</name>
@@ -2219,6 +2451,26 @@
     <message>
         <source>yes</source>
         <translation>sim</translation>
+    </message>
+    <message>
+        <source>fermented</source>
+        <translation>fermentado</translation>
+    </message>
+    <message>
+        <source>fresh</source>
+        <translation>fresco</translation>
+    </message>
+    <message>
+        <source>long chop</source>
+        <translation>picado longo</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>nenhum</translation>
+    </message>
+    <message>
+        <source>rolls</source>
+        <translation>rolos</translation>
     </message>
 </context>
 </TS>

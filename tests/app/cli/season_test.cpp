@@ -23,9 +23,18 @@ class Example : public testing::Test {
     }
 
     Answered importAll() {
-        return runProgram({"import", season, "--tickets", kExamples + "tickets.csv", "--tractors",
-                           kExamples + "tractor_log.csv", "--samples", kExamples + "samples.csv", "--heights",
-                           kExamples + "heights.csv", "--layers", kExamples + "layers.csv", "--json"});
+        return runProgram({"import",         season,
+                           "--tickets",      kExamples + "tickets.csv",
+                           "--tractors",     kExamples + "tractor_log.csv",
+                           "--samples",      kExamples + "samples.csv",
+                           "--heights",      kExamples + "heights.csv",
+                           "--layers",       kExamples + "layers.csv",
+                           "--sieves",       kExamples + "sieves.csv",
+                           "--kernels",      kExamples + "kernels.csv",
+                           "--chop",         kExamples + "chop.csv",
+                           "--temperatures", kExamples + "temperatures.csv",
+                           "--fields",       kExamples + "fields.csv",
+                           "--json"});
     }
 
     Folder folder;
@@ -83,6 +92,28 @@ TEST_F(Example, TheWorkingOfAReadingNamesItsEntries) {
     EXPECT_EQ(json.text("/readings/silo/working/0/code"), "workingLayers");
     EXPECT_EQ(double(simdjson::dom::array{json.root.at_pointer("/readings/silo/working/0/entries")}.size()),
               json.number("/in_silo/loads"));
+}
+
+TEST_F(Example, SamplesTellOfChopKernelsAndFields) {
+    const std::vector<std::string> arguments{"samples", season, "--date", "2026-09-17"};
+    std::vector<std::string> withJson = arguments;
+    withJson.push_back("--json");
+    const Json json{runProgram(withJson).out};
+    EXPECT_EQ(json.number("/dry_matter/samples"), 4);
+    EXPECT_EQ(json.text("/chop/0/field"), "Vellerbruch");
+    EXPECT_EQ(json.number("/chop/0/tests"), 3);
+    EXPECT_LT(json.number("/chop_trend/mm_per_day"), 0);
+    const auto field = [&json](const std::string& name) {
+        for (const char* at : {"/fields/0", "/fields/1", "/fields/2"}) {
+            if (json.text(std::string{at} + "/field") == name) return std::string{at};
+        }
+        return std::string{};
+    };
+    EXPECT_GT(json.number(field("Vellerbruch") + "/points_per_day"), 0.4);
+    EXPECT_EQ(json.text(field("Lurrenbreite") + "/by_planting/first"), "2026-08-17");
+    const Answered text = runProgram(arguments);
+    EXPECT_THAT(text.out, HasSubstr("Chop Vellerbruch"));
+    EXPECT_THAT(text.out, HasSubstr("in a cup"));
 }
 
 TEST_F(Example, AdviceWeighsChangesAgainstAsNow) {

@@ -179,6 +179,10 @@ std::vector<Argument> sampleArguments(Code code) {
         case Code::warmthNotReached: return {kWarmth, kCount};
         case Code::harvestTooLong: return {kCount};
         case Code::orderWrong: return {kCount};
+        case Code::hybridOutsideWarmth: return {kCount};
+        case Code::temperaturesMissing: return {kCount};
+        case Code::warmthUnknown: return {};
+        case Code::sampleFieldNow: return {kShare};
         // density
         case Code::tooFewLoads: return {kCount, kMore};
         case Code::noLoads: return {};
@@ -333,6 +337,7 @@ std::vector<Argument> sampleArguments(Code code) {
         case Code::scaleUnsteady: return {kText, kMinutes, kCount, kMore};
         case Code::dishImpossible: return {kText, kOther};
         case Code::fieldUnknown: return {};
+        case Code::temperatureUnitMissing: return {};
         case Code::farmFileVersion: return {kCount};
         case Code::typedFieldUnknown: return {kOther};
         case Code::typedFieldTwice: return {};
@@ -350,6 +355,23 @@ std::vector<Argument> sampleArguments(Code code) {
         case Code::reviewDeliveries: return {};
         case Code::reviewDryMatter: return {};
         case Code::reviewMeanDryMatter: return {kDryMatter, kCount};
+        case Code::reviewChop: return {};
+        case Code::columnTests: return {};
+        case Code::columnMeanLength: return {};
+        case Code::columnOn19: return {};
+        case Code::columnOn8: return {};
+        case Code::columnOn4: return {};
+        case Code::columnBelow4: return {};
+        case Code::columnCut: return {};
+        case Code::columnMaterial: return {};
+        case Code::columnKernels: return {};
+        case Code::columnScore: return {};
+        case Code::columnProcessing: return {};
+        case Code::materialFresh: return {};
+        case Code::materialFermented: return {};
+        case Code::processingOptimal: return {};
+        case Code::processingAdequate: return {};
+        case Code::processingInadequate: return {};
         case Code::reviewTractors: return {};
         case Code::reviewDensity: return {};
         case Code::reviewOfSilo: return {kText};

@@ -2,6 +2,7 @@
 #include "core/base/atomic_file.h"
 #include "core/intake/farm_file.h"
 #include "core/intake/logs.h"
+#include "core/intake/sample_logs.h"
 #include "core/intake/tickets.h"
 #include "core/quantity/relations.h"
 #include "tests/core/intake/farm_context.h"
@@ -55,7 +56,8 @@ TEST(Example, ItsMakerWritesTheFilesThatAreKept) {
     const std::string maker = TREADWELL_BINARY "/bin/treadwell-example-maker";
     ASSERT_EQ(std::system(('"' + maker + "\" \"" + folder.string() + '"').c_str()), 0);
     for (const char* name :
-         {"farm.json", "tickets.csv", "tractor_log.csv", "samples.csv", "heights.csv", "layers.csv"}) {
+         {"farm.json", "tickets.csv", "tractor_log.csv", "samples.csv", "heights.csv", "layers.csv",
+          "sieves.csv", "kernels.csv", "chop.csv", "temperatures.csv", "fields.csv"}) {
         EXPECT_EQ(*readFile(folder / name), example(name)) << name;
     }
 }
@@ -100,6 +102,11 @@ TEST(Example, TheLogsAreReadToTheLastRow) {
     EXPECT_GT(readExample(readTractorLog, "tractor_log.csv").used, 30);
     EXPECT_EQ(readExample(readSamples, "samples.csv").used, 12);
     EXPECT_EQ(readExample(readLayers, "layers.csv").used, 6);
+    EXPECT_EQ(readExample(readSieveTests, "sieves.csv").used, 7);
+    EXPECT_EQ(readExample(readKernelTests, "kernels.csv").used, 6);
+    EXPECT_EQ(readExample(readChopSettings, "chop.csv").used, 3);
+    EXPECT_EQ(readExample(readTemperatures, "temperatures.csv").used, 63);
+    EXPECT_EQ(readExample(readFieldVisits, "fields.csv").used, 12);
     EXPECT_EQ(readExample(readHeights, "heights.csv").proposals.size(), 3u);
 }
 

@@ -44,7 +44,8 @@ TEST_F(SessionTest, KeepsWhatAnEntryWasReadFrom) {
     const Session session = opened();
     EXPECT_EQ(session.evidence(row.hash).value(), row.content);
     EXPECT_EQ(session.evidence(sha256("other")).value(), std::nullopt);
-    EXPECT_EQ(session.snapshot()->days().back()->records.of<entries::RowSetAside>().at(0).what.reason, "Zebra is unknown");
+    EXPECT_EQ(session.snapshot()->days().back()->records.of<entries::RowSetAside>().at(0).what.reason,
+              "Zebra is unknown");
 }
 
 TEST_F(SessionTest, FillsTheHeader) {
