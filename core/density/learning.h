@@ -1,27 +1,16 @@
 #pragma once
 
-#include "core/density/calibration.h"
-#include "core/density/measured.h"
-#include "core/density/silo_layers.h"
-
-#include <map>
-#include <memory>
+#include "core/density/season_evidence.h"
 
 namespace treadwell::density {
 
-/// A silo's surveys and what they were held against.
-struct SurveyedSilo {
-    std::vector<MeasuredSilo> surveys;  ///< all, also those that give no density
-    std::optional<Instant> newest;      ///< of those that do
-    std::optional<DepthSlope> slope;    ///< the farm's own, after three evenings in this silo
-};
-
 /// What a season's measurements teach up to a moment.
 struct Learnt {
-    std::map<farm::SiloId, SurveyedSilo> silos;  ///< those with a survey
-    Calibration calibration;                     ///< the survey's residual itself where nothing was measured
+    std::map<farm::SiloId, std::shared_ptr<const SurveyedSilo>> silos;  ///< those with a survey
+    Calibration calibration;  ///< the survey's residual itself where nothing was measured
 
-    [[nodiscard]] const SurveyedSilo* find(farm::SiloId silo) const;
+    /// Nothing without a survey.
+    [[nodiscard]] std::shared_ptr<const SurveyedSilo> find(farm::SiloId silo) const;
 };
 
 /// All evidence of the season up to `now`: cores, and of each silo the newest heights (see evidenceOf()).

@@ -76,7 +76,7 @@ Readings ReadingsHistory::at(const season::Season& season, farm::SiloId silo, In
         return readings;
     }
     const Learnt& learnt = m_learning.at(season, now);
-    if (const SurveyedSilo* surveyed = learnt.find(silo)) readings.surveyed = *surveyed;
+    readings.surveyed = learnt.find(silo);
     auto layers = laySilo(season, known->second, m_layers.at(season, known->second, now), readings.rolling,
                           readings.pace, learnt.calibration.residualOf(silo));
     if (!layers) {

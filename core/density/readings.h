@@ -11,12 +11,12 @@ namespace treadwell::density {
 struct Readings {
     season::Rolling rolling;
     std::optional<packing::Pace> pace;
-    std::optional<SiloLayers> layers;      ///< none of a silo that is not known, or that cannot be stacked
-    std::optional<SurveyedSilo> surveyed;  ///< the heights read in it
-    std::vector<Message> learnt;           ///< what moved the readings and narrowed their bands
-    SiloReading layer;                     ///< the layer under way
-    SiloReading today;                     ///< what was tipped today, of all its layers
-    SiloReading silo;                      ///< all that lies in it
+    std::optional<SiloLayers> layers;  ///< none of a silo that is not known, or that cannot be stacked
+    std::shared_ptr<const SurveyedSilo> surveyed;  ///< the heights read in it, if any
+    std::vector<Message> learnt;                   ///< what moved the readings and narrowed their bands
+    SiloReading layer;                             ///< the layer under way
+    SiloReading today;                             ///< what was tipped today, of all its layers
+    SiloReading silo;                              ///< all that lies in it
 };
 
 /// What the band of one of the readings is made of, and what would narrow it; nothing without an estimate.

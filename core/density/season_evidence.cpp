@@ -1,6 +1,5 @@
 #include "core/density/season_evidence.h"
 
-#include "core/density/measured.h"
 #include "core/density/weak_places.h"
 
 #include <cmath>
@@ -15,7 +14,23 @@ constexpr double kCoreError = 0.026 * 0.026;
 constexpr double kBalanceError = 0.05 * 0.05;
 constexpr Length kHalfFace = Length::fromMetres(1);
 
-/// A silo as it lay at a moment, estimated without calibration.
+/// A silo as it lay at a moment, estimated as a whole without calibration.
+struct Whole {
+    SiloLayers layers;
+    SiloReading reading;
+};
+
+Result<Whole> wholeAt(const season::Season& season, const farm::Silo& silo, Instant at) {
+    auto layers = laySilo(season, silo, packing::layersOf(season, silo, at),
+                          season::rollingAt(season, silo.id, at), std::nullopt, {});
+    if (!layers) return Unexpected{layers.error()};
+    const std::size_t count = layers->layers.size();
+    if (count == 0) return fail(Code::noLoads, "silo");
+    SiloReading reading = readingOf(season, *layers, {0, count, Instant::min()}, Reading::day);
+    return Whole{*std::move(layers), std::move(reading)};
+}
+
+/// The same with its density at every place.
 struct Lying {
     SiloLayers layers;
     Field field;
@@ -24,22 +39,14 @@ struct Lying {
     double effectiveLayers;
 };
 
-double sum(const InputParts& parts) {
-    return parts.machineMass + parts.layer + parts.packingTime + parts.loadMass + parts.dryMatter;
-}
-
-Result<Lying> lyingAt(const season::Season& season, const farm::Silo& silo, Instant at) {
-    auto layers = laySilo(season, silo, packing::layersOf(season, silo, at),
-                          season::rollingAt(season, silo.id, at), std::nullopt, {});
-    if (!layers) return Unexpected{layers.error()};
-    const std::size_t count = layers->layers.size();
-    if (count == 0) return fail(Code::noLoads, "silo");
-    const SiloReading whole = readingOf(season, *layers, {0, count, Instant::min()}, Reading::day);
-    if (!whole.estimate) return Unexpected{Error{*whole.reason, "silo", {}}};
-    auto field = fieldOf(season, *layers, Filled::asItLies);
+Result<Lying> lyingIn(const season::Season& season, Result<Whole> whole) {
+    if (!whole) return Unexpected{whole.error()};
+    const SiloReading& reading = whole->reading;
+    if (!reading.estimate) return Unexpected{Error{*reading.reason, "silo", {}}};
+    auto field = fieldOf(season, whole->layers, Filled::asItLies);
     if (!field) return fail(Code::coreOutsideLayers, "silo");
-    return Lying{*std::move(layers), *std::move(field), sum(whole.estimate->inputs),
-                 whole.estimate->elasticity, whole.options.effectiveLayers};
+    return Lying{std::move(whole->layers), *std::move(field), reading.estimate->inputs.total(),
+                 reading.estimate->elasticity, reading.options.effectiveLayers};
 }
 
 /// Keeps how silos lay, since many cores are taken of one.
@@ -52,7 +59,7 @@ class Fillings {
         const auto key = std::pair{silo.id, loads};
         const auto known = m_lying.find(key);
         if (known != m_lying.end()) return known->second;
-        return m_lying.emplace(key, lyingAt(m_season, silo, at)).first->second;
+        return m_lying.emplace(key, lyingIn(m_season, wholeAt(m_season, silo, at))).first->second;
     }
 
   private:
@@ -123,31 +130,52 @@ CoreEvidence evidenceOf(const season::Dated<entries::Core>& taken, const season:
     return result;
 }
 
-std::optional<SurveyEvidence> newestSurvey(const season::Season& season, const farm::Silo& silo,
-                                           Instant now) {
-    const std::vector<MeasuredSilo> surveys = measuredIn(season, silo, now);
-    for (auto survey = surveys.rbegin(); survey != surveys.rend(); ++survey) {
-        if (!survey->whole) continue;
-        SurveyEvidence result{silo.id, survey->survey, survey->at};
-        const auto lying = lyingAt(season, silo, survey->at);
-        if (!lying) {
-            result.reason = lying.error().message;
-            return result;
-        }
-        const SpreadParts parts = fixedParts({}, Reading::silo, 1.0, lying->layers.asItLies.meanDepth);
-        Evidence evidence;
-        evidence.silo = silo.id;
-        evidence.kind = entries::EvidenceKind::survey;
-        evidence.measured = survey->whole->density.median();
-        evidence.predicted = lying->layers.asItLies.mean;
-        evidence.inputs = lying->inputs;
-        evidence.error =
-            logRatioVariance(survey->whole->parts, lying->elasticity) + parts[SpreadPart::depthSlope];
-        evidence.layers = lying->effectiveLayers;
-        settle(result, std::move(evidence));
+SurveyEvidence evidenceOf(farm::SiloId silo, const MeasuredSilo& survey, const Result<Lying>& lying) {
+    SurveyEvidence result{silo, survey.survey, survey.at};
+    if (!lying) {
+        result.reason = lying.error().message;
         return result;
     }
-    return std::nullopt;
+    const SpreadParts parts = fixedParts({}, Reading::silo, 1.0, lying->layers.asItLies.meanDepth);
+    Evidence evidence;
+    evidence.silo = silo;
+    evidence.kind = entries::EvidenceKind::survey;
+    evidence.measured = survey.whole->density.median();
+    evidence.predicted = lying->layers.asItLies.mean;
+    evidence.inputs = lying->inputs;
+    evidence.error = logRatioVariance(survey.whole->parts, lying->elasticity) + parts[SpreadPart::depthSlope];
+    evidence.layers = lying->effectiveLayers;
+    settle(result, std::move(evidence));
+    return result;
+}
+
+SlopeEvidence eveningOf(const MeasuredSilo& survey, const Estimate& predicted, double layers) {
+    const double layerVariance = Residual{}.layer / layers;
+    return {survey.surface->meanDepth,
+            survey.whole->dry / survey.whole->volume / bracketOf(predicted.packing.factor),
+            std::sqrt(survey.whole->parts.heights + layerVariance)};
+}
+
+void takeSurveys(SeasonEvidence& evidence, const season::Season& season, const farm::Silo& silo,
+                 Instant now) {
+    SurveyedSilo surveyed{measuredIn(season, silo, now), {}, {}};
+    if (surveyed.surveys.empty()) return;
+    std::vector<SlopeEvidence> evenings;
+    const MeasuredSilo* newest = nullptr;
+    Result<Whole> lay = fail(Code::noLoads, "silo");
+    for (const MeasuredSilo& survey : surveyed.surveys) {
+        if (!survey.whole) continue;
+        newest = &survey;
+        lay = wholeAt(season, silo, survey.at);
+        if (!lay || !lay->reading.asItLies) continue;
+        surveyed.newest = survey.at;
+        evenings.push_back(eveningOf(survey, *lay->reading.asItLies, lay->reading.options.effectiveLayers));
+    }
+    surveyed.slope = depthSlopeFrom(evenings);
+    if (newest != nullptr) {
+        evidence.surveys.push_back(evidenceOf(silo.id, *newest, lyingIn(season, std::move(lay))));
+    }
+    evidence.surveyed.emplace(silo.id, std::make_shared<const SurveyedSilo>(std::move(surveyed)));
 }
 
 }  // namespace
@@ -166,23 +194,13 @@ std::vector<Evidence> SeasonEvidence::usable() const {
 SeasonEvidence evidenceOf(const season::Season& season, Instant now) {
     SeasonEvidence evidence;
     Fillings fillings{season};
-    bool surveyed = false;
     for (const auto& day : season.days()) {
         for (const auto& core : day->records.of<entries::Core>()) {
             if (core.at <= now) evidence.cores.push_back(evidenceOf(core, season.farm(), fillings));
         }
-        surveyed = surveyed || !day->surveys.empty();
     }
-    if (!surveyed) return evidence;
-    for (const auto& [id, silo] : season.farm().silos) {
-        if (auto survey = newestSurvey(season, silo, now)) evidence.surveys.push_back(*std::move(survey));
-    }
+    for (const auto& [id, silo] : season.farm().silos) takeSurveys(evidence, season, silo, now);
     return evidence;
-}
-
-Calibration calibrationAt(const season::Season& season, Instant now) {
-    // What evidenceOf() settles has been checked.
-    return calibrate(evidenceOf(season, now).usable()).value();
 }
 
 }  // namespace treadwell::density

@@ -1,8 +1,10 @@
 #pragma once
 
 #include "core/density/calibration.h"
-#include "core/season/season.h"
+#include "core/density/measured.h"
 
+#include <map>
+#include <memory>
 #include <optional>
 #include <vector>
 
@@ -24,9 +26,17 @@ struct SurveyEvidence {
     std::optional<Message> reason = {};
 };
 
+/// A silo's surveys and what they were held against.
+struct SurveyedSilo {
+    std::vector<MeasuredSilo> surveys;  ///< all, also those that give no density
+    std::optional<Instant> newest;      ///< of those that do
+    std::optional<DepthSlope> slope;    ///< the farm's own, after three evenings in this silo
+};
+
 struct SeasonEvidence {
     std::vector<CoreEvidence> cores;      ///< in the order of the season
     std::vector<SurveyEvidence> surveys;  ///< each silo's newest that gives a density
+    std::map<farm::SiloId, std::shared_ptr<const SurveyedSilo>> surveyed;  ///< those with a survey
 
     /// What calibrate() takes.
     [[nodiscard]] std::vector<Evidence> usable() const;
@@ -41,8 +51,5 @@ struct SeasonEvidence {
 /// each by itself. Loose material is no evidence. Of a silo's heights the newest that give a density count:
 /// each holds all that the ones before held. Cores of silos that the farm does not know say so.
 [[nodiscard]] SeasonEvidence evidenceOf(const season::Season& season, Instant now);
-
-/// The farm as this season's evidence up to `now` has it.
-[[nodiscard]] Calibration calibrationAt(const season::Season& season, Instant now);
 
 }  // namespace treadwell::density

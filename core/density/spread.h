@@ -100,6 +100,9 @@ struct InputParts {
     double packingTime;
     double loadMass;
     double dryMatter;
+    [[nodiscard]] double total() const noexcept {
+        return machineMass + layer + packingTime + loadMass + dryMatter;
+    }
 };
 [[nodiscard]] InputParts inputParts(const InputSpread& inputs, double elasticity) noexcept;
 

@@ -1,5 +1,6 @@
 #include "core/density/season_evidence.h"
 
+#include "core/density/learning.h"
 #include "core/density/silo_layers.h"
 #include "tests/support/season_maker.h"
 
@@ -106,12 +107,12 @@ TEST(SeasonEvidence, CoresMoveTheFarmAndWhatComesLaterIsNotSeen) {
     SeasonMaker maker = filled();
     for (int i = 0; i < 8; ++i) maker.add(core(150, 1.0, 0.1 * i), kOpened);
     const auto season = season::Season::fold(maker.entries);
-    const Calibration calibration = calibrationAt(season, kOpened);
+    const Calibration calibration = learnFrom(season, kOpened).calibration;
     ASSERT_EQ(calibration.silos.size(), 1U);
     EXPECT_EQ(calibration.silos[0].cores, 8);
     EXPECT_LT(calibration.silos[0].level.mean, -0.05);
     EXPECT_LT(calibration.next.level, 0.0);
-    EXPECT_TRUE(calibrationAt(season, kOpened - 1h).silos.empty());
+    EXPECT_TRUE(learnFrom(season, kOpened - 1h).calibration.silos.empty());
 }
 
 TEST(SeasonEvidence, TheNewestHeightsOfASiloCount) {
