@@ -75,13 +75,6 @@ void writeYardsticks(JsonWriter& json, const density::Yardsticks& yardsticks) {
         .endObject();
 }
 
-template <class D>
-std::string bandInWords(const D& distribution, const words::Style& style) {
-    return inWords(distribution.median().amount(), style) + ", 80 % band " +
-           inWords(distribution.low80().amount(), style) + " to " +
-           inWords(distribution.high80().amount(), style);
-}
-
 void printYardsticks(const density::Yardsticks& yardsticks, const Answer& answer) {
     const words::Style& style = answer.style;
     answer.out << "\nThe trade's yardsticks\n";
@@ -127,6 +120,16 @@ void printWorking(const density::Estimate& estimate, const Answer& answer) {
 
 void writeDensity(JsonWriter& json, const std::string& name, const density::Distribution& density) {
     writeBand(json, name + "_kg_dm_m3", density, [](DryDensity d) { return d.kilogramsPerCubicMetre(); });
+}
+
+void addBand(std::vector<Cell>& row, const density::Distribution* density) {
+    if (density == nullptr) {
+        row.resize(row.size() + 3);
+        return;
+    }
+    row.emplace_back(density->median().amount());
+    row.emplace_back(density->low80().amount());
+    row.emplace_back(density->high80().amount());
 }
 
 void writeEstimate(JsonWriter& json, const density::Estimate& estimate, bool working,

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/cli/command.h"
+#include "app/cli/table.h"
 #include "core/density/doubts.h"
 #include "core/density/readings.h"
 
@@ -10,6 +11,18 @@ namespace treadwell::cli {
 
 /// Member `name_kg_dm_m3`: {median, low80, high80}.
 void writeDensity(JsonWriter& json, const std::string& name, const density::Distribution& density);
+
+/// `231 kg DM/m3, 80 % band 208 kg DM/m3 to 255 kg DM/m3`
+template <class D>
+[[nodiscard]] std::string bandInWords(const D& distribution, const words::Style& style) {
+    using words::inWords;
+    return inWords(distribution.median().amount(), style) + ", 80 % band " +
+           inWords(distribution.low80().amount(), style) + " to " +
+           inWords(distribution.high80().amount(), style);
+}
+
+/// Three cells, empty without a density.
+void addBand(std::vector<Cell>& row, const density::Distribution* density);
 
 /// Members of the object that is open in `json`.
 void writeEstimate(JsonWriter& json, const density::Estimate& estimate, bool working,

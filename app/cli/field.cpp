@@ -12,7 +12,6 @@ namespace treadwell::cli {
 namespace {
 
 using density::Box;
-using density::Distribution;
 using density::Field;
 using density::FieldMean;
 using density::FieldPoint;
@@ -138,13 +137,7 @@ void writeField(const Asked& asked, Instant at, const Answer& answer) {
     answer.out << json.text() << '\n';
 }
 
-void addBand(std::vector<Cell>& row, const Distribution& density) {
-    row.emplace_back(density.median().amount());
-    row.emplace_back(density.low80().amount());
-    row.emplace_back(density.high80().amount());
-}
-
-void addBand(std::vector<Column>& columns) {
+void addBandColumns(std::vector<Column>& columns) {
     columns.push_back({"density", "Density", Dimension::dryDensity});
     columns.push_back({"density_low80", "80 % from", Dimension::dryDensity});
     columns.push_back({"density_high80", "to", Dimension::dryDensity});
@@ -158,13 +151,13 @@ Table placesOf(const Asked& asked) {
                  {"laid", "Laid"},
                  {"depth", "Depth", Dimension::length}},
                 {}};
-    addBand(table.columns);
+    addBandColumns(table.columns);
     for (const Place& place : asked.places) {
         const packing::Layer& layer = *asked.layers.layers[place.point.layer].layer;
         auto& row = table.rows.emplace_back(std::vector<Cell>{
             place.where.along.amount(), place.where.up.amount(), place.where.across.amount(), layer.number,
             layer.begin, place.point.depth.amount()});
-        addBand(row, place.point.density);
+        addBand(row, &place.point.density);
     }
     return table;
 }
@@ -175,19 +168,14 @@ Table sectionsOf(const Asked& asked) {
                  {"dry_matter_mass", "Dry", Dimension::dryMass},
                  {"volume", "Volume", Dimension::volume}},
                 {}};
-    addBand(table.columns);
+    addBandColumns(table.columns);
     for (const Section& section : asked.sections) {
         auto& row = table.rows.emplace_back(std::vector<Cell>{section.from.amount(), section.to.amount(),
                                                               section.mean.dry.amount(),
                                                               section.mean.volume.amount()});
-        addBand(row, section.mean.density);
+        addBand(row, &section.mean.density);
     }
     return table;
-}
-
-std::string bandInWords(const Distribution& density, const words::Style& style) {
-    return inWords(density.median().amount(), style) + ", 80 % band " +
-           inWords(density.low80().amount(), style) + " to " + inWords(density.high80().amount(), style);
 }
 
 void printWeakPlace(const Asked& asked, const WeakPlace& weak, const Answer& answer) {

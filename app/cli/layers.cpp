@@ -143,14 +143,8 @@ std::set<farm::TractorId> tractorsIn(const LayerBook& book) {
     return tractors;
 }
 
-void addBand(std::vector<Cell>& row, const std::optional<density::Estimate>& estimate) {
-    if (!estimate) {
-        row.resize(row.size() + 3);
-        return;
-    }
-    row.emplace_back(estimate->density.median().amount());
-    row.emplace_back(estimate->density.low80().amount());
-    row.emplace_back(estimate->density.high80().amount());
+const density::Distribution* densityOf(const std::optional<density::Estimate>& estimate) {
+    return estimate ? &estimate->density : nullptr;
 }
 
 std::vector<Cell> rowOf(const Listed& listed, const Estimated& estimated,
@@ -170,9 +164,9 @@ std::vector<Cell> rowOf(const Listed& listed, const Estimated& estimated,
                           packing::passesOn(layer, listed.season.farm()),
                           std::string{layer.closed ? "yes" : "no"},
                           estimated.whenFull.layerAmount()};
-    addBand(row, estimated.reading.estimate);
+    addBand(row, densityOf(estimated.reading.estimate));
     row.emplace_back(estimated.asItLies.layerAmount());
-    addBand(row, estimated.reading.asItLies);
+    addBand(row, densityOf(estimated.reading.asItLies));
     for (const farm::TractorId& tractor : tractors) {
         const auto packed = layer.packing.find(tractor);
         row.emplace_back(durationAmount(packed == layer.packing.end() ? Seconds{0} : packed->second));

@@ -1,3 +1,4 @@
+#include "app/cli/names.h"
 #include "app/cli/season_file.h"
 
 #include <algorithm>
@@ -8,12 +9,6 @@ namespace {
 
 tl::unexpected<Failure> misusedLine(std::string line) {
     return tl::unexpected{Failure{Status::misused, std::move(line)}};
-}
-
-std::string silosOf(const season::FarmBook& farm) {
-    std::string names;
-    for (const auto& [id, silo] : farm.silos) names += (names.empty() ? "" : ", ") + silo.name;
-    return names;
 }
 
 }  // namespace
@@ -40,11 +35,8 @@ tl::expected<farm::Silo, Failure> siloFrom(const season::FarmBook& farm,
         return tl::unexpected{Failure{Status::failed, "The farm has no silo: define one in the farm file"}};
     }
     if (!name && farm.silos.size() == 1) return farm.silos.begin()->second;
-    if (!name) return misusedLine("--silo: there are several: give one of " + silosOf(farm));
-    for (const auto& [id, silo] : farm.silos) {
-        if (silo.name == *name) return silo;
-    }
-    return misusedLine("--silo: none is called \"" + *name + "\": give one of " + silosOf(farm));
+    if (!name) return misusedLine("--silo: there are several: give one of " + namesOf(farm.silos));
+    return thingCalled(farm.silos, *name, "--silo").map([](const auto& found) { return found->second; });
 }
 
 tl::expected<const season::Day*, Failure> dayFrom(const season::Season& season,

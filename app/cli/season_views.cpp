@@ -14,24 +14,34 @@ namespace treadwell::cli {
 
 namespace {
 
-/// A silo of a season at a moment, and how to speak of it: on the farm's clock.
-struct View {
+/// A season, and how to speak of it: on the farm's clock.
+struct Told {
     season::Season season;
+    Answer answer;
+};
+
+tl::expected<Told, Failure> toldOf(const SeasonOptions& options, const Answer& answer) {
+    auto season = readSeason(options.file, answer);
+    if (!season) return tl::unexpected{season.error()};
+    Answer local = answer;
+    local.style.zone = season->zone();
+    return Told{*std::move(season), local};
+}
+
+/// A silo of it at a moment.
+struct View : Told {
     farm::Silo silo;
     Instant at;
-    Answer answer;
 };
 
 tl::expected<View, Failure> viewOf(const SeasonOptions& options, const Answer& answer) {
     const auto at = momentFrom(options.at, answer.style);
     if (!at) return tl::unexpected{at.error()};
-    auto season = readSeason(options.file, answer);
-    if (!season) return tl::unexpected{season.error()};
-    const auto silo = siloFrom(season->farm(), options.silo);
+    auto told = toldOf(options, answer);
+    if (!told) return tl::unexpected{told.error()};
+    const auto silo = siloFrom(told->season.farm(), options.silo);
     if (!silo) return tl::unexpected{silo.error()};
-    Answer local = answer;
-    local.style.zone = season->zone();
-    return View{*std::move(season), *silo, *at, local};
+    return View{*std::move(told), *silo, *at};
 }
 
 ListForm formOf(const SeasonOptions& options, const Answer& answer) {
@@ -85,40 +95,35 @@ Outcome field(const SeasonOptions& options, const Answer& answer) {
 Outcome calibration(const SeasonOptions& options, const Answer& answer) {
     const auto at = momentFrom(options.at, answer.style);
     if (!at) return tl::unexpected{at.error()};
-    const auto season = readSeason(options.file, answer);
-    if (!season) return tl::unexpected{season.error()};
-    Answer local = answer;
-    local.style.zone = season->zone();
-    printCalibration(*season, *at, formOf(options, answer), local);
+    const auto told = toldOf(options, answer);
+    if (!told) return tl::unexpected{told.error()};
+    printCalibration(told->season, *at, formOf(options, answer), told->answer);
     return {};
 }
 
 Outcome samples(const SeasonOptions& options, const Answer& answer) {
-    const auto season = readSeason(options.file, answer);
-    if (!season) return tl::unexpected{season.error()};
-    const auto found = dayFrom(*season, options.date);
+    const auto told = toldOf(options, answer);
+    if (!told) return tl::unexpected{told.error()};
+    const auto found = dayFrom(told->season, options.date);
     if (!found) return tl::unexpected{found.error()};
-    Answer local = answer;
-    local.style.zone = season->zone();
-    printSamples(*season, **found, SystemClock{}.now(), local);
+    printSamples(told->season, **found, SystemClock{}.now(), told->answer);
     return {};
 }
 
 Outcome day(const SeasonOptions& options, const Answer& answer) {
-    const auto season = readSeason(options.file, answer);
-    if (!season) return tl::unexpected{season.error()};
-    const auto found = dayFrom(*season, options.date);
+    const auto told = toldOf(options, answer);
+    if (!told) return tl::unexpected{told.error()};
+    const auto found = dayFrom(told->season, options.date);
     if (!found) return tl::unexpected{found.error()};
-    Answer local = answer;
-    local.style.zone = season->zone();
-    const auto sheet = review::daySheet(*season, (*found)->date, SystemClock{}.now());
-    if (!sheet) return failed(sheet.error(), local.style);
+    const words::Style& style = told->answer.style;
+    const auto sheet = review::daySheet(told->season, (*found)->date, SystemClock{}.now());
+    if (!sheet) return failed(sheet.error(), style);
     if (answer.json) {
         JsonWriter json{2};
-        words::writeJson(json, *sheet, local.style);
+        words::writeJson(json, *sheet, style);
         answer.out << json.text() << '\n';
     } else {
-        answer.out << words::plainText(*sheet, local.style);
+        answer.out << words::plainText(*sheet, style);
     }
     return {};
 }

@@ -37,17 +37,14 @@ void writeFrame(JsonWriter& json, const formats::ScaleFrame& frame, Instant at, 
     json.endObject();
 }
 
-template <class Id, class Things>
-tl::expected<std::optional<Id>, Failure> idOf(const Things& things, const std::optional<std::string>& name,
-                                              const std::string& option) {
-    if (!name) return std::optional<Id>{};
-    std::string names;
-    for (const auto& [id, thing] : things) {
-        if (thing.name == *name) return std::optional<Id>{id};
-        names += (names.empty() ? "" : ", ") + thing.name;
-    }
-    return tl::unexpected{
-        Failure{Status::misused, option + ": none is called \"" + *name + "\": give one of " + names}};
+template <class Things>
+tl::expected<std::optional<typename Things::key_type>, Failure> idOf(const Things& things,
+                                                                     const std::optional<std::string>& name,
+                                                                     const std::string& option) {
+    if (!name) return std::nullopt;
+    return thingCalled(things, *name, option).map([](const auto& found) {
+        return std::optional{found->first};
+    });
 }
 
 tl::expected<entries::Load, Failure> knownOf(const WeighOptions& options, const season::FarmBook& farm) {
@@ -55,10 +52,10 @@ tl::expected<entries::Load, Failure> knownOf(const WeighOptions& options, const 
     const auto silo = siloFrom(farm, options.silo);
     if (!silo) return tl::unexpected{silo.error()};
     known.silo = silo->id;
-    const auto truck = idOf<farm::TruckId>(farm.trucks, options.truck, "--truck");
+    const auto truck = idOf(farm.trucks, options.truck, "--truck");
     if (!truck) return tl::unexpected{truck.error()};
     known.truck = *truck;
-    const auto field = idOf<farm::FieldId>(farm.fields, options.field, "--field");
+    const auto field = idOf(farm.fields, options.field, "--field");
     if (!field) return tl::unexpected{field.error()};
     known.field = *field;
     known.ticket = options.ticket;

@@ -9,15 +9,11 @@ namespace treadwell::words {
 
 namespace {
 
+using entries::HasFields;
 using entries::isId;
 using entries::isOptional;
 using entries::isVector;
 using entries::UnitType;
-
-template <class T>
-concept HasFields = requires(entries::PayloadWriter& writer, const T& value) {
-    T::fields(writer, value);
-};
 
 /// `packing_share` and `nearMiss` as words.
 std::string spaced(std::string_view name) {

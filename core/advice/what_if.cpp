@@ -22,10 +22,6 @@ std::vector<std::size_t> orderOf(const std::vector<Tractor>& tractors) {
     return order;
 }
 
-Length heldToEquation(Length layer) {
-    return std::clamp(layer, density::kThinnestLayer, density::kThickestLayer);
-}
-
 bool atWork(farm::Activity activity) {
     return activity != farm::Activity::away;
 }
@@ -96,8 +92,9 @@ Outcome Comparer::outcomeOf(const Change& change) const {
     }
     const double strength = density::strongestPrefix(fleet).value;
     const auto valueAt = [&](Length layer) {
-        return density::evaluateCase(m_frame, density::packingFactorOf(strength, m_frame.dryMatter,
-                                                                       heldToEquation(layer).centimetres()));
+        return density::evaluateCase(
+            m_frame,
+            density::packingFactorOf(strength, m_frame.dryMatter, density::heldLayer(layer).centimetres()));
     };
 
     const Length now = m_situation.layer.value_or(density::kAssumedLayer);

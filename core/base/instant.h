@@ -19,6 +19,9 @@ using Seconds = std::chrono::duration<double>;
 using WallTime = std::chrono::local_time<std::chrono::microseconds>;
 
 using LocalDay = std::chrono::year_month_day;
+[[nodiscard]] constexpr LocalDay dayAfter(LocalDay day) noexcept {
+    return LocalDay{std::chrono::local_days{day} + std::chrono::days{1}};
+}
 
 [[nodiscard]] constexpr Instant instantFromMicroseconds(std::int64_t us) noexcept {
     return Instant{std::chrono::microseconds{us}};

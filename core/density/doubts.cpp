@@ -1,6 +1,7 @@
 #include "core/density/doubts.h"
 
 #include "core/density/measured.h"
+#include "core/stats/square.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,9 +12,7 @@ namespace {
 
 constexpr double kLeastFall = 0.01;  ///< of the variance, that a measurement must bring to be named
 
-double square(double x) {
-    return x * x;
-}
+using stats::square;
 
 /// One independent error: its variance, what it does to ln(density) and what heights see of it.
 struct Error {

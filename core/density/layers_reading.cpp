@@ -1,5 +1,6 @@
 #include "core/density/grounds.h"
 #include "core/density/silo_layers.h"
+#include "core/stats/square.h"
 
 #include <algorithm>
 #include <cmath>
@@ -12,9 +13,7 @@ namespace {
 
 constexpr Length kDeepestMean = Length::fromMetres(20);  // that a situation may have
 
-double square(double x) {
-    return x * x;
-}
+using stats::square;
 
 double sdOf(packing::ThicknessBasis basis) {
     switch (basis) {

@@ -5,6 +5,7 @@
 #include "core/density/situation.h"
 #include "core/packing/layers.h"
 #include "core/season/rolling.h"
+#include "core/stats/square.h"
 
 #include <algorithm>
 #include <cmath>
@@ -18,9 +19,7 @@ constexpr std::chrono::microseconds kTick{1};
 /// Crop never lies much looser than it is tipped.
 constexpr double kLoosestPart = 0.5;
 
-double square(double x) {
-    return x * x;
-}
+using stats::square;
 
 double slopeIntegral(double depth_m, double slope) {
     const double surface = 1.0 - slope * FieldEquation::kUnitDepth;

@@ -67,9 +67,8 @@ class Facts {
                 m_fleet[i].minutes += (packed->second / layer.mass).minutesPerTonne();
             }
         }
-        const Length thickness = std::clamp(layer.thickness, kThinnestLayer, kThickestLayer);
         return {packingFactorOf(strongestPrefix(m_fleet).value, layer.dryMatter().fraction(),
-                                thickness.centimetres())};
+                                heldLayer(layer.thickness).centimetres())};
     }
 
     const season::FarmBook& m_farm;

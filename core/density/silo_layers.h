@@ -57,6 +57,11 @@ struct LayerSpan {
     Instant from = Instant::min();
 };
 
+/// How a span of layers is read by itself.
+[[nodiscard]] constexpr Reading kindOf(const LayerSpan& span) noexcept {
+    return span.count == 1 ? Reading::layer : Reading::day;
+}
+
 /// What was tipped from `from` on; the first layer may hold older crop, which is left out.
 [[nodiscard]] LayerSpan layersSince(const SiloLayers& layers, Instant from);
 
@@ -69,6 +74,10 @@ struct SiloReading {
     std::optional<Estimate> estimate;       ///< when full: the headline
     std::optional<Estimate> asItLies;       ///< at today's depth, less certain
     std::optional<Message> reason;
+
+    [[nodiscard]] const std::optional<Estimate>& of(Filled filled) const noexcept {
+        return filled == Filled::whenFull ? estimate : asItLies;
+    }
 };
 
 /// What several layers, or one, amount to: all their dry matter over all their volume.

@@ -2,6 +2,7 @@
 
 #include "core/base/number_text.h"
 #include "core/quantity/range.h"
+#include "core/stats/square.h"
 
 #include <algorithm>
 #include <cmath>
@@ -94,9 +95,7 @@ void checkOptions(const Options& options, Checks& checks) {
         .hold(entries.dryMatter.value_or(0.0), 0.0, 2.0, "entries.dryMatter");
 }
 
-double square(double x) {
-    return x * x;
-}
+using stats::square;
 
 }  // namespace
 
@@ -141,7 +140,7 @@ std::vector<MachineWork> machineWork(const Situation& situation) {
 }
 
 Length layerUsed(const Situation& situation) noexcept {
-    return std::clamp(situation.layer.value_or(kAssumedLayer), kThinnestLayer, kThickestLayer);
+    return heldLayer(situation.layer.value_or(kAssumedLayer));
 }
 
 InputSpread inputSpread(const Situation& situation, const Options& options) noexcept {

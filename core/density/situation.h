@@ -7,6 +7,7 @@
 #include "core/density/target.h"
 #include "core/packing/layers.h"
 
+#include <algorithm>
 #include <optional>
 #include <variant>
 #include <vector>
@@ -82,6 +83,11 @@ struct Options {
 
 /// Each machine's packing for a tonne as fed.
 [[nodiscard]] std::vector<MachineWork> machineWork(const Situation& situation);
+
+/// A thickness as spread held to what the equation takes, 10-40 cm.
+[[nodiscard]] constexpr Length heldLayer(Length thickness) noexcept {
+    return std::clamp(thickness, kThinnestLayer, kThickestLayer);
+}
 
 /// The thickness the equation is given: seen or assumed, held to 10-40 cm.
 [[nodiscard]] Length layerUsed(const Situation& situation) noexcept;

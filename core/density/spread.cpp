@@ -1,6 +1,7 @@
 #include "core/density/spread.h"
 
 #include "core/density/field_equation.h"
+#include "core/stats/square.h"
 
 #include <algorithm>
 #include <cmath>
@@ -13,9 +14,7 @@ namespace {
 /// Half the slope with depth, as the standard deviation of that slope.
 constexpr double kDepthSlopeSd = 0.5 * FieldEquation::kFactorSlope;
 
-double square(double x) {
-    return x * x;
-}
+using stats::square;
 
 }  // namespace
 

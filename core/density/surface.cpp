@@ -1,5 +1,7 @@
 #include "core/density/surface.h"
 
+#include "core/stats/square.h"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -25,9 +27,7 @@ struct Point {
     double along, across, height;
 };
 
-double square(double x) {
-    return x * x;
-}
+using stats::square;
 
 Result<std::vector<Point>> checked(const farm::Silo& silo, std::span<const entries::HeightReading> readings) {
     if (readings.empty()) return fail(Code::readingsMissing, "readings");

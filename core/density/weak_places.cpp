@@ -72,9 +72,8 @@ class Weighing {
     }
 
     [[nodiscard]] std::optional<WeakPlace> place(const LayerSpan& span) const {
-        const SiloReading reading =
-            readingOf(m_season, m_layers, span, span.count == 1 ? Reading::layer : Reading::day);
-        const auto& estimate = m_filled == Filled::whenFull ? reading.estimate : reading.asItLies;
+        const SiloReading reading = readingOf(m_season, m_layers, span, kindOf(span));
+        const auto& estimate = reading.of(m_filled);
         if (!estimate) return std::nullopt;
         const std::size_t last = span.first + span.count - 1;
         const packing::Layer& top = *m_layers.layers[last].layer;
@@ -105,7 +104,7 @@ class Weighing {
         const StackedLayer& place = m_layers.stack(m_filled).layers[k];
         const double factor = facts.packing(m_filled).si;
         Factors factors{.dry_kg = facts.layer->dry.kilograms(),
-                        .thickness = std::log(usedThickness(*facts.layer).centimetres()),
+                        .thickness = std::log(heldLayer(facts.layer->thickness).centimetres()),
                         .dryMatter = std::log(facts.layer->dryMatter().fraction()),
                         .depthFactor = std::log(FieldEquation::factor(place.depth.metres())),
                         .elasticity = FieldEquation::elasticity(factor),
@@ -117,10 +116,6 @@ class Weighing {
         // What is left of the packing factor: the machines' mean mass, as far as they count.
         factors.machines = std::log(factor) + factors.thickness - 0.5 * (factors.minutes + factors.dryMatter);
         return factors;
-    }
-
-    static Length usedThickness(const packing::Layer& layer) {
-        return std::clamp(layer.thickness, kThinnestLayer, kThickestLayer);
     }
 
     [[nodiscard]] double minutesPerTonne(const LayerFacts& facts) const {
@@ -184,7 +179,7 @@ std::optional<Field> fieldOf(const season::Season& season, const SiloLayers& lay
     const double level = std::exp(layers.residual.level);
     for (std::size_t k = 0; k < layers.layers.size(); ++k) {
         const SiloReading reading = readingOf(season, layers, {k, 1}, Reading::layer);
-        const auto& estimate = filled == Filled::whenFull ? reading.estimate : reading.asItLies;
+        const auto& estimate = reading.of(filled);
         if (!estimate) return std::nullopt;
         const LayerFacts& facts = layers.layers[k];
         const double own = estimate->spread[SpreadPart::place];

@@ -42,6 +42,13 @@ inline constexpr bool isId = false;
 template <class Tag>
 inline constexpr bool isId<Id<Tag>> = true;
 
+/// A record that lists its fields for a visitor.
+class PayloadWriter;
+template <class T>
+concept HasFields = requires(PayloadWriter& writer, const T& value) {
+    T::fields(writer, value);
+};
+
 /// Collects the fields and writes them as JSON with sorted keys.
 class PayloadWriter {
   public:
@@ -77,7 +84,7 @@ class PayloadWriter {
             std::string text = "[";
             for (const auto& item : value) text += (text.size() > 1 ? "," : "") + json(item);
             return text + "]";
-        } else if constexpr (requires(PayloadWriter w) { T::fields(w, value); }) {
+        } else if constexpr (HasFields<T>) {
             PayloadWriter nested;
             T::fields(nested, value);
             return nested.text();

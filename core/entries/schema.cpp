@@ -8,11 +8,6 @@ namespace treadwell::entries {
 
 namespace {
 
-template <class T>
-concept HasFields = requires(PayloadWriter& writer, const T& value) {
-    T::fields(writer, value);
-};
-
 /// The visitor that lists an object's members as schemas, sorted by key.
 class MemberSchemas {
   public:

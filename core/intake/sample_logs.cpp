@@ -138,8 +138,7 @@ Result<Temperature> temperature(const Row& row, Column column) {
 
 /// When the extremes of a day are known.
 Instant lastInstantOf(LocalDay day, const FarmZone& zone) {
-    const LocalDay next{std::chrono::local_days{day} + std::chrono::days{1}};
-    return zone.startOf(next) - std::chrono::microseconds{1};
+    return zone.startOf(dayAfter(day)) - std::chrono::microseconds{1};
 }
 
 Result<Proposal> temperatures(const Row& row) {

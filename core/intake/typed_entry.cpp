@@ -13,15 +13,11 @@ namespace treadwell::intake {
 namespace {
 
 using entries::fieldName;
+using entries::HasFields;
 using entries::isId;
 using entries::isOptional;
 using entries::isVector;
 using entries::UnitType;
-
-template <class T>
-concept HasFields = requires(entries::PayloadWriter& writer, const T& value) {
-    T::fields(writer, value);
-};
 
 template <class Texts>
 std::string listed(const Texts& texts) {

@@ -30,7 +30,12 @@ Result<Document> daySheet(const season::Season& season, LocalDay date, Instant n
     if (day == nullptr) return fail(Code::dayUnknown, "day", toIso8601(date));
     // The last instant of the day: midnight itself is the next day's.
     const Instant until = std::clamp(now, day->begin, day->end - std::chrono::microseconds{1});
-    const DayView view{season, *day, until};
+    DayView view{season, *day, until};
+    for (const season::LoadTipped& load : day->loads) {
+        const farm::SiloId silo = load.load.silo;
+        if (load.at <= until && !view.readings.contains(silo))
+            view.readings.emplace(silo, density::readingsAt(season, silo, until));
+    }
     Document sheet{"daySheet", {Code::reviewDaySheet, {day->farm().farm, toIso8601(date)}}, {}};
     for (const auto section : {headOf, deliveriesOf, dryMatterOf, chopOf, tractorsOf, densityOf, laidLayersOf,
                                adviceOf, pausesOf, layersOf, heightsOf, additivesOf, coverOf, weatherOf,

@@ -1,7 +1,7 @@
 #pragma once
 
+#include "core/density/readings.h"
 #include "core/review/document.h"
-#include "core/season/season.h"
 
 #include <map>
 #include <optional>
@@ -13,7 +13,8 @@ namespace treadwell::review {
 struct DayView {
     const season::Season& season;
     const season::Day& day;
-    Instant until;  ///< the moment; within the day
+    Instant until;                                            ///< the moment; within the day
+    std::map<farm::SiloId, density::Readings> readings = {};  ///< of the silos that got a load, for the sheet
 };
 
 /// A farm's own name of a thing, or nothing where the id is missing or not defined.

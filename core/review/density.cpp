@@ -1,8 +1,6 @@
 #include "core/density/readings.h"
 #include "core/review/day_view.h"
 
-#include <set>
-
 namespace treadwell::review {
 
 namespace {
@@ -39,14 +37,9 @@ Section densityOf(const DayView& view) {
                  {"porosityHigh80", Code::columnPorosityHigh},
                  {"packing", Code::columnPackingTime}},
                 {}};
-    std::set<farm::SiloId> silos;
-    for (const season::LoadTipped& load : view.day.loads) {
-        if (load.at <= view.until) silos.insert(load.load.silo);
-    }
     std::vector<Message> remarks;
-    for (const farm::SiloId& silo : silos) {
+    for (const auto& [silo, readings] : view.readings) {
         const std::string name = nameText(view.day.farm().silos, silo);
-        const density::Readings readings = density::readingsAt(view.season, silo, view.until);
         std::vector<Message> own;
         addReading(table, own, name, Code::readingToday, readings.today);
         addReading(table, own, name, Code::readingSilo, readings.silo);

@@ -3,7 +3,6 @@
 #include "core/review/day_view.h"
 
 #include <algorithm>
-#include <set>
 
 namespace treadwell::review {
 
@@ -41,8 +40,7 @@ struct Laid {
     [[nodiscard]] const packing::Layer& at(std::size_t k) const { return *layers.layers[k].layer; }
 
     [[nodiscard]] density::SiloReading reading(LayerSpan span) const {
-        return readingOf(season, layers, span,
-                         span.count == 1 ? density::Reading::layer : density::Reading::day);
+        return readingOf(season, layers, span, kindOf(span));
     }
 
     [[nodiscard]] std::vector<Cell> row(LayerSpan span) const {
@@ -129,13 +127,8 @@ void addSilo(Tables& tables, const Laid& laid, LayerSpan day) {
 
 Section laidLayersOf(const DayView& view) {
     Section section{"laidLayers", Code::reviewLaidLayers, {}};
-    std::set<farm::SiloId> silos;
-    for (const season::LoadTipped& load : view.day.loads) {
-        if (load.at <= view.until) silos.insert(load.load.silo);
-    }
     Tables tables;
-    for (const farm::SiloId silo : silos) {
-        const density::Readings readings = density::readingsAt(view.season, silo, view.until);
+    for (const auto& [silo, readings] : view.readings) {
         if (!readings.layers) continue;  // the section on density says why
         LayerSpan day = density::layersSince(*readings.layers, view.day.begin);
         day.from = Instant::min();

@@ -1,6 +1,7 @@
 #include "core/samples/dry_matter.h"
 
 #include "core/quantity/range.h"
+#include "core/stats/square.h"
 #include "core/stats/straight_line.h"
 #include "core/stats/student.h"
 
@@ -14,9 +15,7 @@ namespace {
 
 constexpr DryMatter kAll = DryMatter::fromFraction(1);
 
-double square(double x) {
-    return x * x;
-}
+using stats::square;
 
 double hoursBetween(Instant a, Instant b) {
     return std::abs(std::chrono::duration<double, std::ratio<3600>>{b - a}.count());

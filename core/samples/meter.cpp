@@ -1,6 +1,7 @@
 #include "core/samples/meter.h"
 
 #include "core/quantity/range.h"
+#include "core/stats/square.h"
 
 #include <cmath>
 
@@ -12,9 +13,7 @@ constexpr DryMatter kWettest = DryMatter::fromPercent(5);
 constexpr DryMatter kDriest = DryMatter::fromPercent(95);
 constexpr double kPriorPairs = 3.0;
 
-double square(double x) {
-    return x * x;
-}
+using stats::square;
 
 }  // namespace
 

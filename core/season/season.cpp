@@ -29,9 +29,8 @@ bool setsZone(const Fact& fact) {
 
 std::shared_ptr<const Day> folded(const FarmZone& zone, LocalDay date, std::vector<FactPointer> facts,
                                   const Carry& before) {
-    const LocalDay next{std::chrono::local_days{date} + std::chrono::days{1}};
     return std::make_shared<const Day>(
-        foldDay(date, zone.startOf(date), zone.startOf(next), std::move(facts), before));
+        foldDay(date, zone.startOf(date), zone.startOf(dayAfter(date)), std::move(facts), before));
 }
 
 }  // namespace
@@ -189,8 +188,7 @@ void Season::refoldAll(std::vector<FactPointer> facts) {
     Carry before;
     for (auto next = facts.begin(); next != facts.end();) {
         const LocalDay date = m_zone.dayOf((*next)->happened());
-        const LocalDay following{std::chrono::local_days{date} + std::chrono::days{1}};
-        const Instant end = m_zone.startOf(following);
+        const Instant end = m_zone.startOf(dayAfter(date));
         const auto last =
             std::find_if(next, facts.end(), [&](const auto& fact) { return fact->happened() >= end; });
         m_days.push_back(folded(m_zone, date, {next, last}, before));

@@ -2,6 +2,8 @@
 // us.
 #include "core/density/stack.h"
 
+#include "tests/support/season_maker.h"
+
 #include <benchmark/benchmark.h>
 
 namespace {
@@ -10,11 +12,7 @@ using namespace treadwell;
 using namespace treadwell::density;
 
 farm::Silo silo(farm::FillingWay way) {
-    farm::Silo silo;
-    silo.length = Length::fromMetres(60);
-    silo.width = Length::fromMetres(14);
-    silo.wallHeight = Length::fromMetres(3.5);
-    silo.plannedDepth = Length::fromMetres(3);
+    farm::Silo silo = testing_support::someSilo();
     silo.filling = way;
     return silo;
 }

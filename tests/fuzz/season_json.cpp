@@ -1,5 +1,5 @@
 // A season's JSON document: whatever is read must come back the same when it is written and read again.
-#include "core/entries/season_document.h"
+#include "tests/support/document_reading.h"
 
 #include <cstddef>
 #include <cstdint>
@@ -14,20 +14,6 @@ namespace {
 
 void require(bool holds) {
     if (!holds) std::abort();
-}
-
-struct Read {
-    Result<DocumentFrame> frame;
-    std::vector<StoredEntry> entries;
-};
-
-Read readAll(std::string_view json) {
-    std::vector<StoredEntry> entries;
-    auto frame = readDocument(json, [&](StoredEntry&& entry) -> Result<void> {
-        entries.push_back(std::move(entry));
-        return {};
-    });
-    return {std::move(frame), std::move(entries)};
 }
 
 }  // namespace

@@ -6,18 +6,16 @@
 #include "core/samples/dry_matter.h"
 #include "core/samples/kernels.h"
 #include "core/samples/particle_size.h"
+#include "tests/support/grams.h"
 
 #include <gtest/gtest.h>
 
 namespace treadwell::samples {
 namespace {
 
-AsFedMass grams(double g) {
-    return AsFedMass::fromKilograms(g / 1000.0);
-}
-DryMass dryGrams(double g) {
-    return DryMass::fromKilograms(g / 1000.0);
-}
+using testing_support::dryGrams;
+using testing_support::grams;
+
 DryMatter percent(double value) {
     return DryMatter::fromPercent(value);
 }

@@ -54,6 +54,13 @@ class SeasonMaker {
     return silo;
 }
 
+/// The same, filled in level layers.
+[[nodiscard]] inline farm::Silo someLifts() {
+    farm::Silo silo = someSilo();
+    silo.filling = farm::FillingWay::lifts;
+    return silo;
+}
+
 [[nodiscard]] inline farm::Tractor someTractor(std::uint8_t number, double tonnes) {
     farm::Tractor tractor;
     tractor.id = idOf<farm::TractorTag>(number);

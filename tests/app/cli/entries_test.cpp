@@ -1,6 +1,6 @@
 #include "core/base/atomic_file.h"
 #include "tests/app/cli/json.h"
-#include "tests/app/cli/program.h"
+#include "tests/app/cli/refused.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -155,13 +155,8 @@ TEST_F(Entries, TheExportedExampleKeepsToThePublishedSchema) {
 }
 
 TEST_F(Entries, WhatCannotBeMeantIsSaidInOneLine) {
-    struct Case {
-        std::vector<std::string> arguments;
-        int status;
-        std::string says;
-    };
     const std::string load = added({"load", "mass=12t", "--at", "2026-09-15 14:25"});
-    const std::vector<Case> cases{
+    const std::vector<Refused> cases{
         {{"add", season, "moonPhase"}, 2, "season_started, silo_defined"},
         {{"add", season, "load"}, 2, "mass: Nothing is given here"},
         {{"add", season, "load", "mass"}, 2, "write it like mass=12.3t"},
@@ -183,13 +178,7 @@ TEST_F(Entries, WhatCannotBeMeantIsSaidInOneLine) {
         {{"export", season, "--output", season}, 1, "is there already"},
         {{"new", folder.file("new.treadwell")}, 2, "give --farm, or --carry"},
     };
-    for (const Case& wrong : cases) {
-        const Answered answered = runProgram(wrong.arguments);
-        EXPECT_EQ(answered.status, wrong.status) << answered.err << wrong.says;
-        EXPECT_THAT(answered.err, HasSubstr(wrong.says));
-        EXPECT_EQ(answered.err.find('\n'), answered.err.size() - 1) << answered.err;
-        EXPECT_EQ(answered.out, "");
-    }
+    expectRefused(cases);
 }
 
 }  // namespace

@@ -1,5 +1,5 @@
 #include "tests/app/cli/json.h"
-#include "tests/app/cli/program.h"
+#include "tests/app/cli/refused.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -252,12 +252,7 @@ TEST_F(Example, RowsThatCannotBeUsedAreListed) {
 }
 
 TEST_F(Example, WhatCannotBeReadOrMeantIsSaidInOneLine) {
-    struct Case {
-        std::vector<std::string> arguments;
-        int status;
-        std::string says;
-    };
-    const std::vector<Case> cases{
+    const std::vector<Refused> cases{
         {{"import", season}, 2, "nothing to import"},
         {{"import", season, "--tickets", folder.file("none.csv")}, 1, "none.csv cannot be read"},
         {{"import", season, "--tickets", kExamples + "tickets.csv", "--date-order", "x"}, 2, "dayFirst"},
@@ -269,13 +264,7 @@ TEST_F(Example, WhatCannotBeReadOrMeantIsSaidInOneLine) {
         {{"new", folder.file("other.treadwell"), "--farm", folder.file("farm.json", "{")}, 1, "farm.json"},
         {{"check", folder.file("text", "no season")}, 1, "text"},
     };
-    for (const Case& wrong : cases) {
-        const Answered answered = runProgram(wrong.arguments);
-        EXPECT_EQ(answered.status, wrong.status) << answered.err << wrong.says;
-        EXPECT_THAT(answered.err, HasSubstr(wrong.says));
-        EXPECT_EQ(answered.err.find('\n'), answered.err.size() - 1) << answered.err;
-        EXPECT_EQ(answered.out, "");
-    }
+    expectRefused(cases);
 }
 
 }  // namespace

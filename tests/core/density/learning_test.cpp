@@ -16,17 +16,10 @@ const farm::SiloId kBunker = idOf<farm::SiloTag>(1);
 const Instant kStart = at("2026-02-10T08:00:00Z");
 const Instant kEvening = at("2026-02-10T18:40:00Z");
 
-farm::Silo box() {
-    farm::Silo silo = someSilo();
-    silo.filling = farm::FillingWay::lifts;
-    silo.rampEnds = 1;
-    return silo;
-}
-
 /// A day of 80 loads of 12 t in a level silo, 35 % dry matter, and heights in the evening.
 SeasonMaker day(std::optional<double> height) {
     SeasonMaker maker;
-    maker.add(entries::SiloDefined{box()}, kStart);
+    maker.add(entries::SiloDefined{someLifts()}, kStart);
     maker.add(entries::TractorDefined{someTractor(1, 14)}, kStart);
     maker.add(entries::LayerSeen{kBunker, Length::fromCentimetres(15), {}}, kStart);
     maker.add(entries::DryMatterSample{DryMatter::fromPercent(35), {}, {}, {}, {}}, kStart);

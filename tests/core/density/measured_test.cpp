@@ -16,13 +16,6 @@ using namespace std::chrono_literals;
 
 const farm::SiloId kBunker = idOf<farm::SiloTag>(1);
 
-farm::Silo box() {
-    farm::Silo silo = someSilo();
-    silo.filling = farm::FillingWay::lifts;
-    silo.length = Length::fromMetres(60);
-    return silo;
-}
-
 entries::HeightSurvey level(double height) {
     entries::HeightSurvey survey{kBunker, {}};
     for (int i = 0; i < 4; ++i) {
@@ -38,7 +31,7 @@ entries::HeightSurvey level(double height) {
 SeasonMaker filling(entries::MassSource source = entries::MassSource::weighed) {
     SeasonMaker maker;
     const Instant start = at("2026-02-10T06:00:00Z");
-    maker.add(entries::SiloDefined{box()}, start);
+    maker.add(entries::SiloDefined{someLifts()}, start);
     for (int i = 0; i < 60; ++i) {
         if (i % 3 == 0)
             maker.add(entries::DryMatterSample{DryMatter::fromPercent(35), {}, {}, {}, {}},
@@ -54,8 +47,8 @@ TEST(Measured, TheSiloIsWhatWasTippedOverTheRoomItTakes) {
     SeasonMaker maker = filling();
     const auto survey = maker.add(level(1.5), at("2026-02-10T17:00:00Z"));
     const auto season = season::Season::fold(maker.entries);
-    EXPECT_TRUE(measuredIn(season, box(), at("2026-02-10T16:59:59Z")).empty());
-    const auto measured = measuredIn(season, box(), at("2026-02-10T17:00:00Z"));
+    EXPECT_TRUE(measuredIn(season, someLifts(), at("2026-02-10T16:59:59Z")).empty());
+    const auto measured = measuredIn(season, someLifts(), at("2026-02-10T17:00:00Z"));
     ASSERT_EQ(measured.size(), 1u);
     EXPECT_EQ(measured[0].survey, survey);
     ASSERT_TRUE(measured[0].whole);
@@ -84,7 +77,7 @@ TEST(Measured, UnweighedLoadsKeepTheirCommonError) {
         SeasonMaker maker = filling(source);
         maker.add(level(1.5), at("2026-02-10T17:00:00Z"));
         const auto measured =
-            measuredIn(season::Season::fold(maker.entries), box(), at("2026-02-10T18:00:00Z"));
+            measuredIn(season::Season::fold(maker.entries), someLifts(), at("2026-02-10T18:00:00Z"));
         return measured.at(0).whole->parts.mass;
     };
     // Sixty trailers: 8.6 % in common and 5.1 % / sqrt(60), not 1.3 %.
@@ -106,7 +99,7 @@ TEST(Measured, WhatIsLaidOnTopSqueezesWhatLiesBelow) {
 
 // The second day's part alone: 1.7 m from the first day are squeezed to 1.583 m under 0.8 m.
 TEST(Measured, ThePartPlacedSinceTheLastSurveyCountsTheSqueeze) {
-    farm::Silo silo = box();
+    farm::Silo silo = someLifts();
     silo.rampEnds = 0;
     SeasonMaker maker = filling();
     maker.add(level(1.7), at("2026-02-10T17:00:00Z"));
@@ -129,7 +122,7 @@ TEST(Measured, ThePartPlacedSinceTheLastSurveyCountsTheSqueeze) {
 TEST(Measured, NoSurveyIsPassedOverInSilence) {
     SeasonMaker maker;
     const Instant start = at("2026-02-10T06:00:00Z");
-    maker.add(entries::SiloDefined{box()}, start);
+    maker.add(entries::SiloDefined{someLifts()}, start);
     maker.add(level(0.0), start + 1h);
     maker.add(level(1.0), start + 2h);
     maker.add(someLoad(12), start + 3h);
@@ -142,7 +135,7 @@ TEST(Measured, NoSurveyIsPassedOverInSilence) {
     for (int i = 0; i < 20; ++i) maker.add(someLoad(12), start + 9h + i * 1min);
     maker.add(level(1.4), start + 10h);
     maker.add(level(1.6), start + 11h);
-    const auto measured = measuredIn(season::Season::fold(maker.entries), box(), start + 12h);
+    const auto measured = measuredIn(season::Season::fold(maker.entries), someLifts(), start + 12h);
     const std::vector<std::optional<Code>> reasons{Code::heightsWithoutCrop,
                                                    Code::surveyWithoutLoads,
                                                    Code::surveyImpossible,

@@ -3,6 +3,7 @@
 #include "core/density/field_equation.h"
 #include "core/density/wedge_section.h"
 #include "tests/core/density/generators.h"
+#include "tests/support/season_maker.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
@@ -19,11 +20,7 @@ LaidLayer laid(double dry_kg, double bracket = 220, double limit = kOpenLimit) {
 }
 
 farm::Silo bunker(farm::FillingWay way, int ramps = 1) {
-    farm::Silo silo;
-    silo.length = Length::fromMetres(60);
-    silo.width = Length::fromMetres(14);
-    silo.wallHeight = Length::fromMetres(3.5);
-    silo.plannedDepth = Length::fromMetres(3);
+    farm::Silo silo = testing_support::someSilo();
     silo.filling = way;
     silo.rampEnds = ramps;
     return silo;

@@ -16,18 +16,12 @@ using namespace std::chrono_literals;
 
 const farm::SiloId kBunker = idOf<farm::SiloTag>(1);
 
-/// Level lifts, in which only what was packed otherwise and the depth tell the layers apart.
-farm::Silo lifts() {
-    farm::Silo silo = someSilo();
-    silo.filling = farm::FillingWay::lifts;
-    return silo;
-}
-
-/// Six hours at 100 t/h under two tractors of 14 t, layers of 15 cm seen.
+/// Six hours at 100 t/h under two tractors of 14 t, layers of 15 cm seen. In
+/// level layers only what was packed otherwise and the depth tell them apart.
 SeasonMaker evenDay(bool packed = true) {
     SeasonMaker maker;
     const Instant start = at("2026-02-10T06:00:00Z");
-    maker.add(entries::SiloDefined{lifts()}, start);
+    maker.add(entries::SiloDefined{someLifts()}, start);
     maker.add(entries::LayerSeen{kBunker, Length::fromCentimetres(15), {}}, start);
     maker.add(entries::DryMatterSample{DryMatter::fromPercent(35), {}, {}, {}, {}}, start);
     for (std::uint8_t tractor = 1; tractor <= 2; ++tractor) {
@@ -120,7 +114,7 @@ TEST(FieldOfASeason, ItsMeanIsTheSilosAllDryMatterOverAllVolume) {
     SeasonMaker maker = evenDay();
     maker.add(someWork(2, farm::Activity::away), at("2026-02-10T10:00:00Z"));
     for (const auto way : {farm::FillingWay::lifts, farm::FillingWay::wedge}) {
-        farm::Silo silo = lifts();
+        farm::Silo silo = someLifts();
         silo.filling = way;
         maker.add(entries::SiloDefined{silo}, at("2026-02-10T07:00:00Z"));
         const auto season = season::Season::fold(maker.entries);
@@ -138,7 +132,7 @@ TEST(FieldOfASeason, ItsMeanIsTheSilosAllDryMatterOverAllVolume) {
 
 TEST(FieldOfASeason, WithoutCropThereIsNothingToAsk) {
     SeasonMaker maker;
-    maker.add(entries::SiloDefined{lifts()}, at("2026-02-10T07:00:00Z"));
+    maker.add(entries::SiloDefined{someLifts()}, at("2026-02-10T07:00:00Z"));
     const auto season = season::Season::fold(maker.entries);
     const Readings readings = readingsAt(season, kBunker, at("2026-02-10T20:00:00Z"));
     const auto field = fieldOf(season, readings.layers.value(), Filled::asItLies);

@@ -2,6 +2,7 @@
 
 #include "core/base/hex.h"
 #include "core/entries/body.h"
+#include "tests/support/document_reading.h"
 #include "tests/support/season_maker.h"
 
 #include <gtest/gtest.h>
@@ -25,20 +26,6 @@ StoredEntry someEntry(std::uint8_t number) {
     entry.payload = encode(Note{"K\u00E4fer says \"rain\"\n{[,"});
     entry.hash = sha256(std::to_string(number));
     return entry;
-}
-
-struct Read {
-    Result<DocumentFrame> frame;
-    std::vector<StoredEntry> entries;
-};
-
-Read readAll(std::string_view json) {
-    std::vector<StoredEntry> entries;
-    auto frame = readDocument(json, [&](StoredEntry&& entry) -> Result<void> {
-        entries.push_back(std::move(entry));
-        return {};
-    });
-    return {std::move(frame), std::move(entries)};
 }
 
 std::string documentOf(const std::vector<StoredEntry>& entries, const DocumentFrame& frame = {}) {

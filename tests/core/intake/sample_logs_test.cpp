@@ -1,20 +1,11 @@
 #include "core/intake/sample_logs.h"
 
-#include "tests/core/intake/farm_context.h"
+#include "tests/core/intake/list_reading.h"
 
 #include <gtest/gtest.h>
 
 namespace treadwell::intake {
 namespace {
-
-using Reader = Result<Intake> (*)(std::string_view, const Context&);
-
-Intake read(Reader reader, const std::string& bytes, const Context& context = farmContext()) {
-    auto intake = reader(bytes, context);
-    if (!intake) throw std::runtime_error(std::string{toText(intake.error().code())});
-    EXPECT_EQ(accountedFor(*intake), intake->rows);
-    return *std::move(intake);
-}
 
 template <class Kind>
 Kind only(Reader reader, const std::string& bytes) {

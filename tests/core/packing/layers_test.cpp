@@ -16,12 +16,6 @@ using namespace std::chrono_literals;
 
 const farm::SiloId kBunker = idOf<farm::SiloTag>(1);
 
-farm::Silo lifts() {
-    farm::Silo silo = someSilo();
-    silo.filling = farm::FillingWay::lifts;
-    return silo;
-}
-
 /// A farm with two tractors of which the first packs from 08:00, and a dry matter of 35 %.
 SeasonMaker farmWith(const farm::Silo& silo) {
     SeasonMaker maker;
@@ -53,9 +47,9 @@ TEST(Layers, WithoutLoadsThereAreNone) {
 
 TEST(Layers, ALiftIsClosedWhereItsCropCoversTheFloor) {
     // 60 x 14 m x 15 cm at 112 / 0.35 = 320 kg/m3 as spread (Dutch trailer study 1979-86) is 40.32 t.
-    SeasonMaker maker = farmWith(lifts());
+    SeasonMaker maker = farmWith(someLifts());
     for (int i = 0; i < 10; ++i) maker.add(someLoad(10), at("2026-02-10T09:00:00Z") + i * 6min);
-    const LayerBook book = bookOf(maker, lifts(), "2026-02-10T10:00:00Z");
+    const LayerBook book = bookOf(maker, someLifts(), "2026-02-10T10:00:00Z");
     ASSERT_EQ(book.layers.size(), 3U);
     EXPECT_NEAR(book.layers[0]->mass.tonnes(), 40.32, 1e-9);
     EXPECT_EQ(book.layers[0]->loads.size(), 5U) << "the fifth load is split";
@@ -107,7 +101,7 @@ TEST(Layers, ARampOfTheHeightSeenSetsTheSurface) {
 /// 14 m x 5 m, so that a 10 t load makes one layer of 10 / (70 * 0.32) m, and 0.40 m of it packed at 225 kg
 /// DM/m3 are 18 t: less than the last three loads.
 farm::Silo oneLoadALayer() {
-    farm::Silo silo = lifts();
+    farm::Silo silo = someLifts();
     silo.length = Length::fromMetres(5);
     return silo;
 }
@@ -191,12 +185,12 @@ TEST(Layers, OneLoadNobodyRolledHasZeroMinutes) {
 }
 
 TEST(Layers, ANewThicknessCountsFromItsTimeOn) {
-    SeasonMaker maker = farmWith(lifts());
+    SeasonMaker maker = farmWith(someLifts());
     maker.add(someLoad(20.16), at("2026-02-10T09:00:00Z"));
-    maker.add(entries::LayerSeen{lifts().id, Length::fromCentimetres(30), entries::LayerMethod::measured},
+    maker.add(entries::LayerSeen{someLifts().id, Length::fromCentimetres(30), entries::LayerMethod::measured},
               at("2026-02-10T09:30:00Z"));
     maker.add(someLoad(40.32), at("2026-02-10T10:00:00Z"));
-    const LayerBook book = bookOf(maker, lifts(), "2026-02-10T10:00:00Z");
+    const LayerBook book = bookOf(maker, someLifts(), "2026-02-10T10:00:00Z");
     // Half the floor at 15 cm, half at 30: no crop is left for a second layer.
     ASSERT_EQ(book.layers.size(), 1U);
     EXPECT_TRUE(book.layers[0]->closed);
@@ -250,9 +244,9 @@ TEST(Layers, MassErrsByHowItBecameKnown) {
 std::pair<double, double> foreseenAndFinal(const SeasonMaker& maker, const char* moment) {
     const auto season = season::Season::fold(maker.entries);
     const auto pace = paceAt(season, season::rollingAt(season, kBunker, at(moment)));
-    const auto book = layersOf(season, lifts(), at(moment));
+    const auto book = layersOf(season, someLifts(), at(moment));
     const auto& layer = book.layers.back();
-    const auto later = layersOf(season, lifts(), at("2026-02-10T23:00:00Z"));
+    const auto later = layersOf(season, someLifts(), at("2026-02-10T23:00:00Z"));
     const Share left = stillToCome(*layer, book, *pace);
     return {(layer->intensity() + pace->intensity * left.fraction()).minutesPerTonne(),
             later.layers[static_cast<std::size_t>(layer->number) - 1]->intensity().minutesPerTonne()};
@@ -261,14 +255,14 @@ std::pair<double, double> foreseenAndFinal(const SeasonMaker& maker, const char*
 TEST(Layers, TheLayerUnderWayIsSteadyWhileALoadIsRolled) {
     // Loads of 10 t in layers of 10 t, two of them, or a third of one.
     for (const double layerMass : {10.0, 20.0, 10 / 3.0}) {
-        SeasonMaker maker = farmWith(lifts());
+        SeasonMaker maker = farmWith(someLifts());
         const Length thickness = Length::fromMetres(layerMass / (60 * 14 * 0.32));
         maker.add(entries::LayerSeen{kBunker, thickness, {}}, at("2026-02-10T08:00:00Z"));
         for (int i = 0; i < 120; ++i) maker.add(someLoad(10), at("2026-02-10T09:00:00Z") + i * 6min);
         for (const char* moment : {"2026-02-10T20:00:00Z", "2026-02-10T20:03:00Z", "2026-02-10T20:05:59Z"}) {
             const auto season = season::Season::fold(maker.entries);
             const auto pace = paceAt(season, season::rollingAt(season, kBunker, at(moment)));
-            const auto book = layersOf(season, lifts(), at(moment));
+            const auto book = layersOf(season, someLifts(), at(moment));
             const Layer& layer = *book.layers.back();
             const Share left = stillToCome(layer, book, *pace);
             EXPECT_NEAR((layer.intensity() + pace->intensity * left.fraction()).minutesPerTonne(), 0.6, 0.006)
@@ -279,7 +273,7 @@ TEST(Layers, TheLayerUnderWayIsSteadyWhileALoadIsRolled) {
 
 // Rule B4 in simulation: the whole layer is compared, at the moment itself and with what follows as it is.
 TEST(Layers, TheLayerUnderWayForeseesATractorThatJoins) {
-    SeasonMaker maker = farmWith(lifts());
+    SeasonMaker maker = farmWith(someLifts());
     for (int i = 0; i < 160; ++i) maker.add(someLoad(10), at("2026-02-10T09:00:00Z") + i * 5min);
     const auto [steady, reached] = foreseenAndFinal(maker, "2026-02-10T14:02:00Z");
     EXPECT_NEAR(reached, 0.5, 1e-3) << "what is delivered, but for the loads' steps";
@@ -291,7 +285,7 @@ TEST(Layers, TheLayerUnderWayForeseesATractorThatJoins) {
 }
 
 TEST(Layers, TheLayerUnderWayIsNotCarriedAwayByAStopOfTheTrucks) {
-    SeasonMaker maker = farmWith(lifts());
+    SeasonMaker maker = farmWith(someLifts());
     for (int i = 0; i < 160; ++i) {
         maker.add(someLoad(10), at("2026-02-10T09:00:00Z") + i * 5min + (i < 60 ? 0min : 50min));
     }

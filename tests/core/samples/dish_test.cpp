@@ -1,5 +1,7 @@
 #include "core/samples/dish.h"
 
+#include "tests/support/grams.h"
+
 #include <gtest/gtest.h>
 
 #include <limits>
@@ -8,12 +10,9 @@
 namespace treadwell::samples {
 namespace {
 
-AsFedMass grams(double g) {
-    return AsFedMass::fromKilograms(g / 1000.0);
-}
-DryMass dryGrams(double g) {
-    return DryMass::fromKilograms(g / 1000.0);
-}
+using testing_support::dryGrams;
+using testing_support::grams;
+
 constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
 
 TEST(Dish, RefusesImpossibleWeights) {
