@@ -2,6 +2,7 @@
 
 #include "app/cli/density_output.h"
 #include "app/cli/table.h"
+#include "core/density/codes.h"
 #include "core/density/readings.h"
 #include "core/density/weak_places.h"
 
@@ -220,7 +221,7 @@ Outcome printField(const season::Season& season, const farm::Silo& silo, Instant
     const auto field =
         readings.layers ? density::fieldOf(season, *readings.layers, question.filled) : std::nullopt;
     if (!field || readings.layers->layers.empty()) {
-        const Message reason = readings.silo.reason.value_or(Message{Code::noLoads, {}});
+        const Message reason = readings.silo.reason.value_or(Message{code::noLoads, {}});
         return tl::unexpected{Failure{Status::failed, silo.name + ": " + inWords(reason, answer.style)}};
     }
     const Asked asked = ask(season, *readings.layers, *field, question);

@@ -2,6 +2,8 @@
 
 #include "app/cli/season_file.h"
 #include "core/base/atomic_file.h"
+#include "core/formats/codes.h"
+#include "core/intake/codes.h"
 #include "core/intake/from_season.h"
 #include "core/intake/logs.h"
 #include "core/intake/sample_logs.h"
@@ -69,29 +71,26 @@ tl::expected<intake::Context, Failure> contextFrom(const ImportOptions& options,
     return context;
 }
 
+struct Answer {
+    Code question;
+    const char* option;
+};
+
 /// The option that answers what a file leaves open; empty where none does.
 std::string optionFor(Code question) {
-    switch (question) {
-        case Code::encodingAmbiguous:
-        case Code::encodingWrong:
-            return " (--encoding)";
-        case Code::delimiterAmbiguous:
-            return " (--delimiter)";
-        case Code::decimalAmbiguous:
-        case Code::decimalMixed:
-            return " (--decimal-sign)";
-        case Code::dateOrderAmbiguous:
-            return " (--date-order)";
-        case Code::massUnitMissing:
-        case Code::massUnitUnknown:
-            return " (--mass-unit)";
-        case Code::columnMissing:
-        case Code::columnTwice:
-        case Code::columnNotThere:
-            return " (--column)";
-        default:
-            return {};
-    }
+    static constexpr auto kAnswers = std::to_array<Answer>({{code::encodingAmbiguous, " (--encoding)"},
+                                                            {code::encodingWrong, " (--encoding)"},
+                                                            {code::delimiterAmbiguous, " (--delimiter)"},
+                                                            {code::decimalAmbiguous, " (--decimal-sign)"},
+                                                            {code::decimalMixed, " (--decimal-sign)"},
+                                                            {code::dateOrderAmbiguous, " (--date-order)"},
+                                                            {code::massUnitMissing, " (--mass-unit)"},
+                                                            {code::massUnitUnknown, " (--mass-unit)"},
+                                                            {code::columnMissing, " (--column)"},
+                                                            {code::columnTwice, " (--column)"},
+                                                            {code::columnNotThere, " (--column)"}});
+    const auto* found = std::ranges::find(kAnswers, question, &Answer::question);
+    return found == kAnswers.end() ? "" : found->option;
 }
 
 struct Named {
@@ -112,7 +111,7 @@ tl::expected<intake::ImportMaps, Failure> rememberedMaps(const std::filesystem::
     const auto text = readFile(file);
     if (!text) return failed(text.error(), style);
     auto maps = intake::ImportMaps::parse(*text);
-    if (!maps) return failed(fail(Code::importMapsUnreadable, "file", file.string()).value(), style);
+    if (!maps) return failed(fail(code::importMapsUnreadable, "file", file.string()).value(), style);
     return *maps;
 }
 

@@ -1,5 +1,7 @@
 #include "app/cli/names.h"
 #include "app/cli/season_file.h"
+#include "core/base/codes.h"
+#include "core/intake/codes.h"
 
 #include <algorithm>
 
@@ -17,7 +19,7 @@ tl::expected<Instant, Failure> momentFrom(const std::optional<std::string>& at, 
                                           std::string_view option) {
     if (!at) return SystemClock{}.now();
     if (const auto instant = instantFromIso8601(*at)) return *instant;
-    return misused(fail(Code::timeUnreadable, "at", *at).value(), option, style);
+    return misused(fail(code::timeUnreadable, "at", *at).value(), option, style);
 }
 
 tl::expected<entries::Body, Failure> emptyBodyOf(std::string kind, const words::Style& style) {
@@ -26,7 +28,7 @@ tl::expected<entries::Body, Failure> emptyBodyOf(std::string kind, const words::
     std::string known;
     for (const std::string_view name : entries::kindNames())
         known += (known.empty() ? "" : ", ") + std::string{name};
-    return misusedLine(words::inWords(Message{Code::kindUnknown, {kind, known}}, style));
+    return misusedLine(words::inWords(Message{code::kindUnknown, {kind, known}}, style));
 }
 
 tl::expected<farm::Silo, Failure> siloFrom(const season::FarmBook& farm,

@@ -5,6 +5,7 @@
 #include "core/base/atomic_file.h"
 #include "core/base/hex.h"
 #include "core/entries/schema.h"
+#include "core/journal/codes.h"
 #include "core/session/copies.h"
 #include "core/session/exchange.h"
 
@@ -32,7 +33,7 @@ Outcome deliver(const std::string& content, const std::optional<std::string>& ou
     }
     std::error_code unreadable;
     if (std::filesystem::exists(std::filesystem::symlink_status(*output, unreadable))) {
-        return failed(fail(Code::journalExists, "", *output).value(), answer.style);
+        return failed(fail(code::journalExists, "", *output).value(), answer.style);
     }
     if (const auto written = writeFileAtomically(*output, content); !written) {
         return failed(written.error(), answer.style);

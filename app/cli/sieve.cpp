@@ -2,6 +2,7 @@
 
 #include "app/cli/chop_output.h"
 #include "app/cli/option_reader.h"
+#include "core/samples/codes.h"
 #include "core/samples/dish.h"
 
 #include <ostream>
@@ -31,7 +32,7 @@ Result<samples::SieveParts> partsFrom(OptionReader& reader, const SieveOptions& 
         for (const std::string& text : options.parts)
             percent.push_back(reader.read<Share>(text, "--part").percent());
         return samples::partsOfPercent(openings, percent).map([&](samples::SieveParts parts) {
-            if (options.wet) parts.remarks.push_back({Code::sieveWet, {}});
+            if (options.wet) parts.remarks.push_back({code::sieveWet, {}});
             return parts;
         });
     }

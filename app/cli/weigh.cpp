@@ -4,6 +4,7 @@
 #include "app/cli/open_season.h"
 #include "app/cli/scale_line.h"
 #include "app/cli/season_file.h"
+#include "core/intake/codes.h"
 #include "core/intake/weighing.h"
 #include "core/quantity/unit_table.h"
 #include "core/quantity/work.h"
@@ -81,9 +82,9 @@ tl::expected<intake::Weighing, Failure> steadyWeight(ScaleLine& line, const word
     if (weighing) return *weighing;
     const Amount waited = durationAmount(line.wait());
     if (heard->frames == 0)
-        return failed(fail(Code::scaleSilent, "line", line.place(), waited).value(), style);
+        return failed(fail(code::scaleSilent, "line", line.place(), waited).value(), style);
     return failed(
-        fail(Code::scaleUnsteady, "line", line.place(), waited, heard->frames, heard->unreadable).value(),
+        fail(code::scaleUnsteady, "line", line.place(), waited, heard->frames, heard->unreadable).value(),
         style);
 }
 
@@ -127,7 +128,7 @@ Outcome listen(const WeighOptions& options, const Answer& answer) {
     json.endArray().member("unreadable", heard->unreadable).endObject();
     if (answer.json) answer.out << json.text() << '\n';
     if (heard->frames == 0)
-        return failed(fail(Code::scaleSilent, "line", line->place(), durationAmount(line->wait())).value(),
+        return failed(fail(code::scaleSilent, "line", line->place(), durationAmount(line->wait())).value(),
                       answer.style);
     return {};
 }

@@ -1,5 +1,7 @@
 #include "app/scale/line.h"
 
+#include "core/intake/codes.h"
+
 #include <fcntl.h>
 #include <netdb.h>
 #include <poll.h>
@@ -31,7 +33,7 @@ constexpr std::array<Baud, 8> kBauds{{{1200, B1200},
                                       {115200, B115200}}};
 
 Unexpected unreachable(const std::string& place, std::string reason) {
-    return fail(Code::scaleUnreachable, "line", place, std::move(reason));
+    return fail(code::scaleUnreachable, "line", place, std::move(reason));
 }
 
 std::string reasonOf(int error) {
@@ -98,7 +100,7 @@ Result<std::string> Line::read(std::chrono::milliseconds wait) {
     std::array<char, 512> bytes{};
     const ssize_t size = ::read(m_descriptor.get(), bytes.data(), bytes.size());
     if (size < 0 && (errno == EAGAIN || errno == EINTR)) return std::string{};
-    if (size <= 0) return fail(Code::scaleLineEnded, "line", m_place);
+    if (size <= 0) return fail(code::scaleLineEnded, "line", m_place);
     return std::string{bytes.data(), static_cast<std::size_t>(size)};
 }
 
@@ -106,7 +108,7 @@ Result<void> Line::ask(std::string_view question) {
     // A connection that is gone must be an error here, not a signal.
     ssize_t sent = ::send(m_descriptor.get(), question.data(), question.size(), MSG_NOSIGNAL);
     if (sent < 0 && errno == ENOTSOCK) sent = ::write(m_descriptor.get(), question.data(), question.size());
-    if (sent != static_cast<ssize_t>(question.size())) return fail(Code::scaleLineEnded, "line", m_place);
+    if (sent != static_cast<ssize_t>(question.size())) return fail(code::scaleLineEnded, "line", m_place);
     return {};
 }
 

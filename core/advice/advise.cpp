@@ -1,5 +1,6 @@
 #include "core/advice/advise.h"
 
+#include "core/advice/codes.h"
 #include "core/advice/wording.h"
 #include "core/packing/passes.h"
 
@@ -39,20 +40,20 @@ class Judge final {
     /// After the choice.
     [[nodiscard]] Message whyOf(const Candidate& candidate) const {
         const Outcome& outcome = candidate.outcome;
-        if (&candidate == &m_advice.best()) return {Code::adviceChosen, {}};
-        if (&candidate == &m_advice.now()) return {Code::adviceChangesNothing, {}};
+        if (&candidate == &m_advice.best()) return {code::adviceChosen, {}};
+        if (&candidate == &m_advice.now()) return {code::adviceChangesNothing, {}};
         if (tooSlow(candidate)) {
-            return {Code::adviceTooSlow,
+            return {code::adviceTooSlow,
                     {candidate.change.delivery->amount(), m_situation.delivery.amount()}};
         }
         if (!reaches(candidate)) {
-            return {Code::adviceFallsShort, {outcome.chance.amount(), m_situation.wantedChance.amount()}};
+            return {code::adviceFallsShort, {outcome.chance.amount(), m_situation.wantedChance.amount()}};
         }
         if (outcome.passes < packing::kLeastPasses && (candidate.change.layer || lessPacking(candidate))) {
-            return {Code::adviceFewPasses, {outcome.passes, packing::kLeastPasses}};
+            return {code::adviceFewPasses, {outcome.passes, packing::kLeastPasses}};
         }
-        return m_advice.verdict == Verdict::change ? Message{Code::adviceDearer, {}}
-                                                   : Message{Code::adviceNotNeeded, {}};
+        return m_advice.verdict == Verdict::change ? Message{code::adviceDearer, {}}
+                                                   : Message{code::adviceNotNeeded, {}};
     }
 
   private:
@@ -154,7 +155,7 @@ Result<Advice> advise(const AdviceSituation& situation) {
                                      .actions = actionsOf(situation, change),
                                      .outcome = outcome,
                                      .effect = density::effectOf(before, outcome.density),
-                                     .why = {Code::adviceChangesNothing, {}}});
+                                     .why = {code::adviceChangesNothing, {}}});
     }
     Judge judge{situation, advice};
     judge.choose();

@@ -1,5 +1,7 @@
 #include "core/advice/situation.h"
 
+#include "core/advice/codes.h"
+#include "core/base/codes.h"
 #include "core/base/number_text.h"
 #include "core/quantity/range.h"
 
@@ -14,9 +16,9 @@ Result<void> checkTractors(const std::vector<Tractor>& tractors) {
     for (std::size_t i = 0; i < tractors.size(); ++i) {
         const Tractor& tractor = tractors[i];
         const std::string field = "tractors[" + shortestText(static_cast<double>(i)) + ']';
-        if (tractor.name.empty()) return fail(Code::textEmpty, field + ".name");
+        if (tractor.name.empty()) return fail(code::textEmpty, field + ".name");
         if (!names.insert(tractor.name).second) {
-            return fail(Code::tractorNameTwice, field + ".name", tractor.name);
+            return fail(code::tractorNameTwice, field + ".name", tractor.name);
         }
         if (!tractor.hourlyCost) continue;
         const auto cost =

@@ -1,5 +1,6 @@
 #include "core/advice/what_if.h"
 
+#include "core/base/codes.h"
 #include "core/density/delivery_limit.h"
 #include "core/packing/passes.h"
 #include "core/quantity/range.h"
@@ -127,7 +128,7 @@ Result<Outcome> whatIf(const AdviceSituation& situation, const Change& change) {
     if (const auto checked = check(situation); !checked) return tl::unexpected{checked.error()};
     for (const Duty& duty : change.duties) {
         if (duty.tractor >= situation.tractors.size()) {
-            return fail(Code::valueOutOfRange, "tractor", static_cast<std::int64_t>(duty.tractor),
+            return fail(code::valueOutOfRange, "tractor", static_cast<std::int64_t>(duty.tractor),
                         std::int64_t{0}, static_cast<std::int64_t>(situation.tractors.size()) - 1);
         }
         const auto share = within(duty.share, Share{}, Share::fromFraction(1), "share");

@@ -1,5 +1,7 @@
 #include "core/advice/wording.h"
 
+#include "core/advice/codes.h"
+
 namespace treadwell::advice {
 
 namespace {
@@ -17,32 +19,32 @@ std::string_view tokenOf(const Duty& duty) {
 }
 
 Message actionOf(const Tractor& tractor, const Duty& duty) {
-    if (duty.activity == Activity::spreading) return {Code::adviceSpread, {tractor.name}};
-    if (duty.activity == Activity::away) return {Code::adviceLeave, {tractor.name}};
-    if (packsAll(duty)) return {Code::advicePack, {tractor.name}};
-    return {Code::advicePackPart, {tractor.name, duty.share.amount()}};
+    if (duty.activity == Activity::spreading) return {code::adviceSpread, {tractor.name}};
+    if (duty.activity == Activity::away) return {code::adviceLeave, {tractor.name}};
+    if (packsAll(duty)) return {code::advicePack, {tractor.name}};
+    return {code::advicePackPart, {tractor.name, duty.share.amount()}};
 }
 
 Message gainOf(const Advice& advice) {
     const Outcome& before = advice.now().outcome;
     const Outcome& after = advice.best().outcome;
-    return {Code::adviceGain,
+    return {code::adviceGain,
             {before.density.amount(), after.density.amount(), advice.target.density.amount(),
              before.chance.amount(), after.chance.amount()}};
 }
 
 Message thinnerOf(const Advice& advice) {
     const Outcome& after = advice.best().outcome;
-    return {Code::adviceThinnerGain,
+    return {code::adviceThinnerGain,
             {advice.now().outcome.passes, after.passes, after.upTo.value_or(after.density).amount()}};
 }
 
 void addCost(const Outcome& outcome, std::vector<Message>& says) {
     if (!outcome.cost || *outcome.cost == CostRate{}) return;
     if (*outcome.cost > CostRate{}) {
-        says.push_back({Code::adviceCosts, {outcome.cost->amount()}});
+        says.push_back({code::adviceCosts, {outcome.cost->amount()}});
     } else {
-        says.push_back({Code::adviceSaves, {(-*outcome.cost).amount()}});
+        says.push_back({code::adviceSaves, {(-*outcome.cost).amount()}});
     }
 }
 
@@ -68,9 +70,9 @@ std::vector<Message> actionsOf(const AdviceSituation& situation, const Change& c
     for (const Duty& duty : change.duties) {
         actions.push_back(actionOf(situation.tractors[duty.tractor], duty));
     }
-    if (change.layer) actions.push_back({Code::adviceLayer, {change.layer->layerAmount()}});
-    if (change.delivery) actions.push_back({Code::adviceDelivery, {change.delivery->amount()}});
-    if (actions.empty()) actions.push_back({Code::adviceAsNow, {}});
+    if (change.layer) actions.push_back({code::adviceLayer, {change.layer->layerAmount()}});
+    if (change.delivery) actions.push_back({code::adviceDelivery, {change.delivery->amount()}});
+    if (actions.empty()) actions.push_back({code::adviceAsNow, {}});
     return actions;
 }
 
@@ -82,26 +84,26 @@ std::vector<Message> saysOf(const AdviceSituation& situation, const Advice& advi
     switch (advice.verdict) {
         case Verdict::allIsWell:
             says.push_back(
-                {Code::adviceAllIsWell, {target, now.chance.amount(), situation.wantedChance.amount()}});
+                {code::adviceAllIsWell, {target, now.chance.amount(), situation.wantedChance.amount()}});
             break;
         case Verdict::change:
             says.push_back(gainOf(advice));
             break;
         case Verdict::canLeave:
-            says.push_back({Code::adviceKeeps, {target, after.chance.amount()}});
+            says.push_back({code::adviceKeeps, {target, after.chance.amount()}});
             break;
         case Verdict::thinner:
             says.push_back(thinnerOf(advice));
             break;
         case Verdict::saturated:
-            says.push_back({Code::adviceSaturated, {advice.target.limit.density.amount()}});
+            says.push_back({code::adviceSaturated, {advice.target.limit.density.amount()}});
             break;
         case Verdict::closest:
             says.push_back(gainOf(advice));
-            says.push_back({Code::adviceClosest, {situation.wantedChance.amount()}});
+            says.push_back({code::adviceClosest, {situation.wantedChance.amount()}});
             break;
         case Verdict::nothingHelps:
-            says.push_back({Code::adviceNothingHelps, {target, now.chance.amount()}});
+            says.push_back({code::adviceNothingHelps, {target, now.chance.amount()}});
             break;
     }
     addCost(after, says);

@@ -1,5 +1,7 @@
 #include "core/attention/cautions.h"
 
+#include "core/attention/codes.h"
+
 #include <algorithm>
 #include <stdexcept>
 
@@ -12,24 +14,24 @@ constexpr Source published(std::string_view citation) {
 }
 
 constexpr std::array<CautionFacts, kCautions> kTable{{
-    {Caution::rampSlope, Code::cautionRampSlope, Slope::fromRunPerRise(3).amount(),
+    {Caution::rampSlope, code::cautionRampSlope, Slope::fromRunPerRise(3).amount(),
      published("Bolsen; several extension services")},
-    {Caution::crossSlope, Code::cautionCrossSlope, Slope::fromRunPerRise(6).amount(), published("Carrabba")},
-    {Caution::fillAboveWall, Code::cautionFillAboveWall, Length::fromMetres(0).amount(),
+    {Caution::crossSlope, code::cautionCrossSlope, Slope::fromRunPerRise(6).amount(), published("Carrabba")},
+    {Caution::fillAboveWall, code::cautionFillAboveWall, Length::fromMetres(0).amount(),
      published("several national guides; one country has more for walls built to its specification")},
-    {Caution::workingWidth, Code::cautionWorkingWidth, 3.0, published("HSA Ireland")},
-    {Caution::faceDistance, Code::cautionFaceDistance, 3.0,
+    {Caution::workingWidth, code::cautionWorkingWidth, 3.0, published("HSA Ireland")},
+    {Caution::faceDistance, code::cautionFaceDistance, 3.0,
      published("Bolsen & Bolsen; once its height is also published")},
-    {Caution::cores, Code::cautionCores, std::nullopt, published("several extension services")},
-    {Caution::peopleOnFoot, Code::cautionPeopleOnFoot, 0.0, published("several extension services")},
-    {Caution::siloGas, Code::cautionSiloGas, 21.0,
+    {Caution::cores, code::cautionCores, std::nullopt, published("several extension services")},
+    {Caution::peopleOnFoot, code::cautionPeopleOnFoot, 0.0, published("several extension services")},
+    {Caution::siloGas, code::cautionSiloGas, 21.0,
      published("NIOSH (1 ppm for 15 min, 13 ppm dangerous at once); several extension services")},
-    {Caution::shiftHours, Code::cautionShiftHours, 8.0, published("HSE")},
-    {Caution::powerLines, Code::cautionPowerLines, Length::fromMetres(3.05).amount(), published("OSHA")},
-    {Caution::driverAge, Code::cautionDriverAge, 16.0, published("29 CFR 570.71")},
-    {Caution::walls, Code::cautionWalls, std::nullopt,
+    {Caution::shiftHours, code::cautionShiftHours, 8.0, published("HSE")},
+    {Caution::powerLines, code::cautionPowerLines, Length::fromMetres(3.05).amount(), published("OSHA")},
+    {Caution::driverAge, code::cautionDriverAge, 16.0, published("29 CFR 570.71")},
+    {Caution::walls, code::cautionWalls, std::nullopt,
      published("Zhao & Jofriet 1991: measured loads reached 3.8 to 4.5 times an old code's")},
-    {Caution::drySilage, Code::cautionDrySilage, DryMatter::fromPercent(60).amount(),
+    {Caution::drySilage, code::cautionDrySilage, DryMatter::fromPercent(60).amount(),
      published("several extension services")},
 }};
 
@@ -89,13 +91,13 @@ class Collector final {
 
     void addFilling() {
         if (m_silo.rampSlope.runPerRise() < numberOf(Caution::rampSlope)) {
-            add(Caution::rampSlope, Weight::seen, Code::cautionRampSteep, m_silo.rampSlope.amount(),
+            add(Caution::rampSlope, Weight::seen, code::cautionRampSteep, m_silo.rampSlope.amount(),
                 said(Caution::rampSlope));
         } else {
             stands(Caution::rampSlope, said(Caution::rampSlope));
         }
         if (m_silo.crown > Length{} && kCrownSide.runPerRise() < numberOf(Caution::crossSlope)) {
-            add(Caution::crossSlope, Weight::seen, Code::cautionCrownSteep, kCrownSide.amount(),
+            add(Caution::crossSlope, Weight::seen, code::cautionCrownSteep, kCrownSide.amount(),
                 said(Caution::crossSlope));
         } else {
             stands(Caution::crossSlope, said(Caution::crossSlope));
@@ -113,7 +115,7 @@ class Collector final {
         const Length highest = std::max(planned, m_situation.highestFill.value_or(planned));
         const Length limit = m_silo.wallHeight + Length::fromMetres(numberOf(Caution::fillAboveWall));
         if (highest <= limit) return;
-        add(Caution::fillAboveWall, Weight::seen, Code::cautionFillAboveWall,
+        add(Caution::fillAboveWall, Weight::seen, code::cautionFillAboveWall,
             (highest - m_silo.wallHeight).amount(), said(Caution::fillAboveWall));
     }
 
@@ -121,7 +123,7 @@ class Collector final {
         if (!m_situation.machineWidth) {
             stands(Caution::workingWidth, said(Caution::workingWidth));
         } else if (m_silo.width < *m_situation.machineWidth * numberOf(Caution::workingWidth)) {
-            add(Caution::workingWidth, Weight::seen, Code::cautionWidthNarrow, m_silo.width.amount(),
+            add(Caution::workingWidth, Weight::seen, code::cautionWidthNarrow, m_silo.width.amount(),
                 m_situation.machineWidth->amount(), said(Caution::workingWidth));
         }
     }
@@ -132,7 +134,7 @@ class Collector final {
         const double limit = numberOf(Caution::shiftHours);
         if (hours < limit) return;
         const Weight weight = hours >= limit * kStrongShift ? Weight::strong : Weight::seen;
-        add(Caution::shiftHours, weight, Code::cautionShiftHours, hours, said(Caution::shiftHours));
+        add(Caution::shiftHours, weight, code::cautionShiftHours, hours, said(Caution::shiftHours));
     }
 
     void addOpen() {
@@ -146,12 +148,12 @@ class Collector final {
         if (!m_situation.lastLoad) return;
         const double days = (m_now - *m_situation.lastLoad) / Seconds{std::chrono::hours{24}};
         if (days > numberOf(Caution::siloGas)) return;
-        add(Caution::siloGas, Weight::seen, Code::cautionSiloGas, days, said(Caution::siloGas));
+        add(Caution::siloGas, Weight::seen, code::cautionSiloGas, days, said(Caution::siloGas));
     }
 
     void addDrySilage() {
         if (!m_situation.dryMatter || m_situation.dryMatter->si() <= numberOf(Caution::drySilage)) return;
-        add(Caution::drySilage, Weight::seen, Code::cautionDrySilage, m_situation.dryMatter->amount(),
+        add(Caution::drySilage, Weight::seen, code::cautionDrySilage, m_situation.dryMatter->amount(),
             said(Caution::drySilage));
     }
 
@@ -172,7 +174,7 @@ const CautionFacts& factsOf(Caution caution) {
 }
 
 Message standingText() {
-    return {Code::cautionStanding, {}};
+    return {code::cautionStanding, {}};
 }
 
 std::vector<CautionNow> cautionsFor(const farm::Silo& silo, const CautionSituation& situation, Instant now) {

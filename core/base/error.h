@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/code.h"
+#include "core/base/codes.h"
 #include "core/base/dimension.h"
 #include "core/base/instant.h"
 
@@ -47,7 +48,7 @@ using Result = tl::expected<T, Error>;
 
 using Unexpected = tl::unexpected<Error>;
 
-/// `return fail(Code::valueOutOfRange, "width", Amount{...}, ...);`
+/// `return fail(code::valueOutOfRange, "width", Amount{...}, ...);`
 template <class... Arguments>
 [[nodiscard]] Unexpected fail(Code code, std::string field, Arguments&&... arguments) {
     return Unexpected{Error{{code, {Argument{std::forward<Arguments>(arguments)}...}}, std::move(field), {}}};

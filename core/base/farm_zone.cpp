@@ -1,5 +1,7 @@
 #include "core/base/farm_zone.h"
 
+#include "core/base/codes.h"
+
 #include <date/tz.h>
 
 #include <array>
@@ -22,7 +24,7 @@ Result<FarmZone> FarmZone::named(const std::string& ianaName) {
     try {
         return FarmZone{date::locate_zone(ianaName)};
     } catch (const std::runtime_error&) {
-        return fail(Code::zoneUnknown, "zone", ianaName);
+        return fail(code::zoneUnknown, "zone", ianaName);
     }
 }
 

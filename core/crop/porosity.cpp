@@ -1,5 +1,6 @@
 #include "core/crop/porosity.h"
 
+#include "core/crop/codes.h"
 #include "core/quantity/range.h"
 
 #include <limits>
@@ -17,7 +18,7 @@ Result<Porosity> porosity(DryDensity density, DryMatter dryMatter, Solids solids
     }
     const DryDensity poreFree = poreFreeDensity(dryMatter, solids);
     if (density > poreFree) {
-        return fail(Code::densityImpossible, "density", density.amount(), dryMatter.amount(),
+        return fail(code::densityImpossible, "density", density.amount(), dryMatter.amount(),
                     poreFree.amount());
     }
     return Porosity::fromFraction(1.0 - density / poreFree);

@@ -1,5 +1,6 @@
 #include "core/density/calibration_gain.h"
 
+#include "core/density/codes.h"
 #include "core/stats/normal.h"
 #include "core/stats/student.h"
 
@@ -52,11 +53,11 @@ BandGain gainOfNext(const Calibration& calibration) {
 Message messageOf(const BandGain& gain) {
     const bool coresAlone = gain.balances == 0 && gain.surveys == 0;
     if (gain.after >= gain.before) {
-        return {Code::calibrationWidened,
+        return {code::calibrationWidened,
                 {gain.cores + gain.balances + gain.surveys, gain.before.amount(), gain.after.amount()}};
     }
-    if (coresAlone) return {Code::calibrationGain, {gain.cores, gain.before.amount(), gain.after.amount()}};
-    return {Code::calibrationGainMixed,
+    if (coresAlone) return {code::calibrationGain, {gain.cores, gain.before.amount(), gain.after.amount()}};
+    return {code::calibrationGainMixed,
             {gain.cores, gain.balances, gain.surveys, gain.before.amount(), gain.after.amount()}};
 }
 

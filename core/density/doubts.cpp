@@ -1,5 +1,6 @@
 #include "core/density/doubts.h"
 
+#include "core/density/codes.h"
 #include "core/density/measured.h"
 #include "core/stats/square.h"
 
@@ -92,30 +93,30 @@ class Splitter {
         std::vector<Argument> arguments{Share::fromFraction(share).amount()};
         switch (of) {
             case DoubtOf::site:
-                return {Code::doubtSite, arguments};
+                return {code::doubtSite, arguments};
             case DoubtOf::silo:
-                return {Code::doubtSilo, arguments};
+                return {code::doubtSilo, arguments};
             case DoubtOf::face:
-                return {Code::doubtFace, arguments};
+                return {code::doubtFace, arguments};
             case DoubtOf::place:
-                return {Code::doubtPlace, arguments};
+                return {code::doubtPlace, arguments};
             case DoubtOf::depthSlope:
-                return {Code::doubtDepthSlope, arguments};
+                return {code::doubtDepthSlope, arguments};
             case DoubtOf::machineMass:
-                return {Code::doubtMachineMass, arguments};
+                return {code::doubtMachineMass, arguments};
             case DoubtOf::layer:
-                if (!m_situation.layer) return {Code::doubtLayerAssumed, arguments};
-                return named(Code::doubtLayerSeen, Code::doubtLayer, m_behind.layer, std::move(arguments));
+                if (!m_situation.layer) return {code::doubtLayerAssumed, arguments};
+                return named(code::doubtLayerSeen, code::doubtLayer, m_behind.layer, std::move(arguments));
             case DoubtOf::packingTime:
-                return {Code::doubtPackingTime, arguments};
+                return {code::doubtPackingTime, arguments};
             case DoubtOf::loadMass:
-                return {Code::doubtLoadMass, arguments};
+                return {code::doubtLoadMass, arguments};
             case DoubtOf::dryMatter:
-                return named(Code::doubtSample, Code::doubtDryMatter, m_behind.sample, std::move(arguments));
+                return named(code::doubtSample, code::doubtDryMatter, m_behind.sample, std::move(arguments));
             case DoubtOf::otherEntries:
                 break;
         }
-        return {Code::doubtOtherEntries, arguments};
+        return {code::doubtOtherEntries, arguments};
     }
     [[nodiscard]] static Message named(Code dated, Code undated, std::optional<Instant> at,
                                        std::vector<Argument> arguments) {
@@ -133,17 +134,17 @@ class Splitter {
             doubts.next.push_back({measurement, fall, after, {code, std::move(first)}});
         };
         if (!m_behind.heightsRead) {
-            add(Measurement::heights, fallByHeights(), Code::measureHeights, {kHeightsToRead});
+            add(Measurement::heights, fallByHeights(), code::measureHeights, {kHeightsToRead});
         }
         const double sample = square(kDryMatterSampleSd / m_situation.dryMatter.fraction());
-        add(Measurement::dryMatterSample, fallOf(DoubtOf::dryMatter, sample), Code::measureDryMatter, {});
-        add(Measurement::layerThickness, fallOf(DoubtOf::layer, square(kLayerSeenLogSd)), Code::measureLayer,
+        add(Measurement::dryMatterSample, fallOf(DoubtOf::dryMatter, sample), code::measureDryMatter, {});
+        add(Measurement::layerThickness, fallOf(DoubtOf::layer, square(kLayerSeenLogSd)), code::measureLayer,
             {});
         add(Measurement::tractorWeights, fallOf(DoubtOf::machineMass, square(kWeighbridgeLogSd)),
-            Code::measureTractors, {});
+            code::measureTractors, {});
         add(Measurement::loadWeights,
             fallOf(DoubtOf::loadMass, square(crop::kLooseLoadLogSd) / static_cast<double>(kLoadsToWeigh)),
-            Code::measureLoads, {kLoadsToWeigh});
+            code::measureLoads, {kLoadsToWeigh});
         std::stable_sort(doubts.next.begin(), doubts.next.end(), [](const Narrowing& a, const Narrowing& b) {
             return a.varianceFall > b.varianceFall;
         });

@@ -1,3 +1,4 @@
+#include "core/density/codes.h"
 #include "core/density/grounds.h"
 #include "core/density/silo_layers.h"
 #include "core/stats/square.h"
@@ -102,7 +103,7 @@ class Summing {
         Estimate estimate = estimateFrom(situation, options, frame, std::move(packed), fixed, grounds(frame));
         if (m_anySeen && m_anyAssumed) {
             estimate.warnings.insert(estimate.warnings.begin(),
-                                     {Code::layerAssumed, {kAssumedLayer.layerAmount()}});
+                                     {code::layerAssumed, {kAssumedLayer.layerAmount()}});
         }
         return estimate;
     }
@@ -245,9 +246,9 @@ class Summing {
         grounds.work = workEntries();
         const packing::Layer& first = *m_parts.front().facts->layer;
         const bool several = m_parts.size() > 1;
-        Message what{Code::workingOneLayer, {first.number, m_dry.amount(), first.begin, first.end}};
+        Message what{code::workingOneLayer, {first.number, m_dry.amount(), first.begin, first.end}};
         if (several) {
-            what = {Code::workingLayers,
+            what = {code::workingLayers,
                     {static_cast<std::int64_t>(m_parts.size()), m_dry.amount(),
                      Volume::fromCubicMetres(m_volume).amount(), square(m_volume) / m_volumeSquares}};
         }

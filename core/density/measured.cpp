@@ -1,6 +1,7 @@
 #include "core/density/measured.h"
 
 #include "core/crop/porosity.h"
+#include "core/density/codes.h"
 #include "core/density/field_equation.h"
 #include "core/density/situation.h"
 #include "core/packing/layers.h"
@@ -126,8 +127,8 @@ class Surveyor {
         season::Delivered delivered;
         for (const season::LoadTipped* load : loads) delivered.add(*load);
         const auto dryMatter = delivered.dryMatter();
-        if (!dryMatter) return fail(Code::surveyWithoutLoads, "loads");
-        if (!(volume > Volume{})) return fail(Code::surveyWithoutRoom, "readings", delivered.mass.amount());
+        if (!dryMatter) return fail(code::surveyWithoutLoads, "loads");
+        if (!(volume > Volume{})) return fail(code::surveyWithoutRoom, "readings", delivered.mass.amount());
         parts.mass = massVariance(loads);
         parts.dryMatter = square(dryMatterLogSd(*dryMatter, samplesBehind(loads)));
 
@@ -137,7 +138,7 @@ class Surveyor {
         const DryDensity highest = crop::poreFreeDensity(*dryMatter, solids);
         const DryDensity lowest = crop::factsOf(crop).loose * kLoosestPart;
         if (density < lowest || density > highest) {
-            return fail(Code::surveyImpossible, "readings", density.amount(), delivered.dry.amount(),
+            return fail(code::surveyImpossible, "readings", density.amount(), delivered.dry.amount(),
                         volume.amount(), lowest.amount(), highest.amount());
         }
         return MassBalance{
@@ -171,7 +172,7 @@ std::vector<Message> messagesOf(const MeasuredSilo& survey) {
     if (survey.whole) {
         const Distribution& density = survey.whole->density;
         messages.push_back(
-            {Code::measuredWhole,
+            {code::measuredWhole,
              {survey.at, density.median().amount(), density.low80().amount(), density.high80().amount()}});
     } else if (survey.reason) {
         messages.push_back(*survey.reason);
@@ -179,7 +180,7 @@ std::vector<Message> messagesOf(const MeasuredSilo& survey) {
     if (survey.placed && survey.whole && survey.placed->loads < survey.whole->loads) {
         const Distribution& density = survey.placed->density;
         messages.push_back(
-            {Code::measuredPlaced,
+            {code::measuredPlaced,
              {density.median().amount(), density.low80().amount(), density.high80().amount()}});
     } else if (survey.whole && survey.placedReason) {
         messages.push_back(*survey.placedReason);

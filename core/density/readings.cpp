@@ -1,6 +1,7 @@
 #include "core/density/readings.h"
 
 #include "core/density/calibration_gain.h"
+#include "core/density/codes.h"
 
 #include <cmath>
 
@@ -18,9 +19,9 @@ void read(Readings& readings, const season::Season& season, const SiloLayers& la
         readings.layer = readingOf(season, layers, {count - 1, 1, Instant::min()}, Reading::layer);
     } else {
         readings.layer.reason =
-            Message{Code::tooFewLoads, {readings.rolling.todayIn.loads, packing::kFewestPaceLoads}};
+            Message{code::tooFewLoads, {readings.rolling.todayIn.loads, packing::kFewestPaceLoads}};
     }
-    const Message noLoads{Code::noLoads, {}};
+    const Message noLoads{code::noLoads, {}};
     const Instant midnight = season.zone().startOf(season.zone().dayOf(layers.at));
     if (const LayerSpan today = layersSince(layers, midnight); today.count > 0) {
         readings.today = readingOf(season, layers, today, Reading::day);
@@ -42,18 +43,18 @@ void tellLearnt(Readings& readings, const Learnt& learnt, farm::SiloId silo) {
     const DryDensity before = std::min(density.limit(), density.median() * std::exp(-level));
     const SiloPosterior* own = learnt.calibration.find(silo);
     if (own == nullptr) {
-        readings.learnt.push_back({Code::learntFromFarm, {before.amount(), density.median().amount()}});
+        readings.learnt.push_back({code::learntFromFarm, {before.amount(), density.median().amount()}});
         return;
     }
     if (readings.surveyed && readings.surveyed->newest) {
-        readings.learnt.push_back({Code::learntFromHeights,
+        readings.learnt.push_back({code::learntFromHeights,
                                    {*readings.surveyed->newest, before.amount(), density.median().amount()}});
     }
     readings.learnt.push_back(messageOf(gainOf(*own)));
     if (readings.surveyed && readings.surveyed->slope) {
         const DepthSlope& slope = *readings.surveyed->slope;
         readings.learnt.push_back(
-            {Code::learntSlope,
+            {code::learntSlope,
              {Share::fromFraction(slope.perMetre).amount(), Share::fromFraction(slope.sd).amount(),
               Share::fromFraction(FieldEquation::kFactorSlope).amount(),
               Share::fromFraction(slope.priorSd).amount()}});
@@ -72,7 +73,7 @@ Readings ReadingsHistory::at(const season::Season& season, farm::SiloId silo, In
     readings.pace = packing::paceAt(season, readings.rolling);
     const auto known = season.farm().silos.find(silo);
     if (known == season.farm().silos.end()) {
-        setReason(readings, {Code::siloUnknown, {}});
+        setReason(readings, {code::siloUnknown, {}});
         return readings;
     }
     const Learnt& learnt = m_learning.at(season, now);

@@ -1,5 +1,6 @@
 #include "core/density/season_evidence.h"
 
+#include "core/density/codes.h"
 #include "core/density/weak_places.h"
 
 #include <cmath>
@@ -25,7 +26,7 @@ Result<Whole> wholeAt(const season::Season& season, const farm::Silo& silo, Inst
                           season::rollingAt(season, silo.id, at), std::nullopt, {});
     if (!layers) return Unexpected{layers.error()};
     const std::size_t count = layers->layers.size();
-    if (count == 0) return fail(Code::noLoads, "silo");
+    if (count == 0) return fail(code::noLoads, "silo");
     SiloReading reading = readingOf(season, *layers, {0, count, Instant::min()}, Reading::day);
     return Whole{*std::move(layers), std::move(reading)};
 }
@@ -44,7 +45,7 @@ Result<Lying> lyingIn(const season::Season& season, Result<Whole> whole) {
     const SiloReading& reading = whole->reading;
     if (!reading.estimate) return Unexpected{Error{*reading.reason, "silo", {}}};
     auto field = fieldOf(season, whole->layers, Filled::asItLies);
-    if (!field) return fail(Code::coreOutsideLayers, "silo");
+    if (!field) return fail(code::coreOutsideLayers, "silo");
     return Lying{std::move(whole->layers), *std::move(field), reading.estimate->inputs.total(),
                  reading.estimate->elasticity, reading.options.effectiveLayers};
 }
@@ -107,13 +108,13 @@ CoreEvidence evidenceOf(const season::Dated<entries::Core>& taken, const season:
     const auto measured = core.dryDensity();
     const auto silo = farm.silos.find(core.silo);
     if (!measured) {
-        result.reason = Message{Code::coreIsLoose, {}};
+        result.reason = Message{code::coreIsLoose, {}};
     } else if (silo == farm.silos.end()) {
-        result.reason = Message{Code::siloUnknown, {}};
+        result.reason = Message{code::siloUnknown, {}};
     } else if (const auto& lying = fillings.at(silo->second, taken.at); !lying) {
         result.reason = lying.error().message;
     } else if (const auto found = foundAt(*lying, core); !found) {
-        result.reason = Message{Code::coreOutsideLayers, {}};
+        result.reason = Message{code::coreOutsideLayers, {}};
     } else {
         const bool balance = core.origin == entries::CoreOrigin::faceBalance;
         Evidence evidence;
@@ -162,7 +163,7 @@ void takeSurveys(SeasonEvidence& evidence, const season::Season& season, const f
     if (surveyed.surveys.empty()) return;
     std::vector<SlopeEvidence> evenings;
     const MeasuredSilo* newest = nullptr;
-    Result<Whole> lay = fail(Code::noLoads, "silo");
+    Result<Whole> lay = fail(code::noLoads, "silo");
     for (const MeasuredSilo& survey : surveyed.surveys) {
         if (!survey.whole) continue;
         newest = &survey;

@@ -1,6 +1,7 @@
 #include "core/density/situation.h"
 
 #include "core/base/number_text.h"
+#include "core/density/codes.h"
 #include "core/quantity/range.h"
 #include "core/stats/square.h"
 
@@ -46,7 +47,7 @@ void checkWork(const Situation& situation, Checks& checks) {
         const auto& packed = std::get<PackedMass>(situation.work);
         checks.hold(packed.mass, AsFedMass::fromKilograms(1), AsFedMass::fromTonnes(1e6), "mass");
         if (packed.packing.size() != situation.machines.size()) {
-            checks.fault(fail(Code::packingTimesMismatch, "packing",
+            checks.fault(fail(code::packingTimesMismatch, "packing",
                               static_cast<std::int64_t>(packed.packing.size()),
                               static_cast<std::int64_t>(situation.machines.size())));
         }

@@ -1,5 +1,7 @@
 #include "core/density/surface.h"
 
+#include "core/density/codes.h"
+#include "core/samples/codes.h"
 #include "core/stats/square.h"
 
 #include <algorithm>
@@ -30,22 +32,22 @@ struct Point {
 using stats::square;
 
 Result<std::vector<Point>> checked(const farm::Silo& silo, std::span<const entries::HeightReading> readings) {
-    if (readings.empty()) return fail(Code::readingsMissing, "readings");
+    if (readings.empty()) return fail(code::readingsMissing, "readings");
     const Length highest = silo.wallHeight + silo.crown + Length::fromMetres(kAboveCrown_m);
     std::vector<Point> points;
     for (std::size_t i = 0; i < readings.size(); ++i) {
         const entries::HeightReading& reading = readings[i];
         const std::string place = "readings[" + std::to_string(i) + ']';
         if (!(reading.along >= Length{} && reading.along <= silo.length)) {
-            return fail(Code::heightOutsideSilo, place + ".along", reading.along.amount(),
+            return fail(code::heightOutsideSilo, place + ".along", reading.along.amount(),
                         silo.length.amount());
         }
         if (!(reading.across >= Length{} && reading.across <= silo.width)) {
-            return fail(Code::heightOutsideSilo, place + ".across", reading.across.amount(),
+            return fail(code::heightOutsideSilo, place + ".across", reading.across.amount(),
                         silo.width.amount());
         }
         if (!(reading.height >= Length{} && reading.height <= highest)) {
-            return fail(Code::heightAboveSilo, place + ".height", reading.height.amount(),
+            return fail(code::heightAboveSilo, place + ".height", reading.height.amount(),
                         (silo.wallHeight + silo.crown).amount());
         }
         points.push_back({reading.along.metres(), reading.across.metres(), reading.height.metres()});
@@ -207,7 +209,7 @@ Result<Surface> surfaceOf(const farm::Silo& silo, std::span<const entries::Heigh
     const auto bareFrom = std::stable_partition(points.begin(), points.end(),
                                                 [](const Point& point) { return point.height > kNoCrop_m; });
     const std::vector<Point> crop{points.begin(), bareFrom}, bare{bareFrom, points.end()};
-    if (crop.empty()) return fail(Code::heightsWithoutCrop, "readings");
+    if (crop.empty()) return fail(code::heightsWithoutCrop, "readings");
 
     Surface surface;
     surface.alongCells = static_cast<int>(std::ceil(silo.length.metres() / kLargestStepAlong_m));
@@ -218,7 +220,7 @@ Result<Surface> surfaceOf(const farm::Silo& silo, std::span<const entries::Heigh
                              static_cast<std::size_t>(surface.acrossCells));
     const Shape shape{silo, crop, bare};
     fillCells(surface, shape, points);
-    if (!(surface.volume > Volume{})) return fail(Code::heightsWithoutCrop, "readings");
+    if (!(surface.volume > Volume{})) return fail(code::heightsWithoutCrop, "readings");
 
     surface.readings = std::ssize(crop);
     surface.frontSeen = shape.front().sd_m == 0.0;

@@ -1,5 +1,6 @@
 #include "core/density/weak_places.h"
 
+#include "core/density/codes.h"
 #include "core/season/rolling.h"
 
 #include <algorithm>
@@ -131,12 +132,12 @@ class Weighing {
         if (!(time > Seconds{0})) return;
         const auto packing = season::packingOf(m_season, m_layers.silo.id, place.begin, place.end);
         place.causes.push_back(
-            {Code::weakStretch, {durationAmount(time), (place.mass / time).amount(), std::ssize(packing)}});
+            {code::weakStretch, {durationAmount(time), (place.mass / time).amount(), std::ssize(packing)}});
     }
 
     void addCauses(WeakPlace& place, const Factors& own) const {
         if (!(own.packed_kg > 0.0)) {
-            place.causes.push_back({Code::weakNotPacked, {}});
+            place.causes.push_back({code::weakNotPacked, {}});
             return;
         }
         const auto minutes = [](double log) {
@@ -150,15 +151,15 @@ class Weighing {
         const double s = m_silo.elasticity;
         std::vector<std::pair<double, Message>> causes{
             {0.5 * s * (own.minutes - m_silo.minutes),
-             {Code::weakFewMinutes, {minutes(own.minutes), minutes(m_silo.minutes)}}},
+             {code::weakFewMinutes, {minutes(own.minutes), minutes(m_silo.minutes)}}},
             {s * (own.machines - m_silo.machines),
-             {Code::weakLightTractors, {mass(own.machines), mass(m_silo.machines)}}},
+             {code::weakLightTractors, {mass(own.machines), mass(m_silo.machines)}}},
             {s * (m_silo.thickness - own.thickness),
-             {Code::weakThickLayer, {thickness(own.thickness), thickness(m_silo.thickness)}}},
+             {code::weakThickLayer, {thickness(own.thickness), thickness(m_silo.thickness)}}},
             {0.5 * s * (own.dryMatter - m_silo.dryMatter),
-             {Code::weakWetCrop, {dryMatter(own.dryMatter), dryMatter(m_silo.dryMatter)}}},
+             {code::weakWetCrop, {dryMatter(own.dryMatter), dryMatter(m_silo.dryMatter)}}},
             {own.depthFactor - m_silo.depthFactor,
-             {Code::weakNearSurface, {Length::fromMetres(own.depth_m).amount()}}}};
+             {code::weakNearSurface, {Length::fromMetres(own.depth_m).amount()}}}};
         std::stable_sort(causes.begin(), causes.end(),
                          [](const auto& a, const auto& b) { return a.first < b.first; });
         for (auto& [effect, cause] : causes) {

@@ -1,4 +1,5 @@
 #include "core/base/number_text.h"
+#include "core/density/codes.h"
 #include "core/density/messages.h"
 #include "core/density/regression.h"
 
@@ -31,11 +32,11 @@ void showPacking(const Situation& situation, const Estimate& estimate, const Gro
         steps.push_back(
             {grounds.layers->what, grounds.layers->formula, {"", Evidence::derived}, grounds.loads});
     }
-    steps.push_back({{Code::workingLayer, {estimate.layer.layerAmount()}},
+    steps.push_back({{code::workingLayer, {estimate.layer.layerAmount()}},
                      "L, 10 to 40 cm",
                      situation.layer ? source : kOurs,
                      grounds.layersSeen});
-    steps.push_back({{Code::workingPackingTime,
+    steps.push_back({{code::workingPackingTime,
                       {estimate.packing.countedTime.amount(), estimate.packing.allTime.amount(),
                        static_cast<std::int64_t>(estimate.packing.counted.size()),
                        static_cast<std::int64_t>(situation.machines.size())}},
@@ -43,7 +44,7 @@ void showPacking(const Situation& situation, const Estimate& estimate, const Gro
                      source,
                      joined(grounds.work, grounds.loads)});
     steps.push_back(
-        {{Code::workingPackingFactor,
+        {{code::workingPackingFactor,
           {estimate.packing.factor.si, estimate.packing.factor.us(), situation.dryMatter.amount()}},
          "P = sum(t w) / sqrt(sum(t)) sqrt(DM) / L",
          source,
@@ -54,14 +55,14 @@ void showDepth(const Situation& situation, const Grounds& grounds, std::vector<W
     const Source& source = fieldRegression().source;
     if (grounds.layers) {
         const bool full = grounds.layers->filled == Filled::whenFull;
-        steps.push_back({{full ? Code::workingDepthWhenFull : Code::workingDepthAsItLies,
+        steps.push_back({{full ? code::workingDepthWhenFull : code::workingDepthAsItLies,
                           {grounds.layers->depth.amount(), grounds.layers->factor}},
                          "f = 0.818 + 0.0892388 d",
                          source});
         return;
     }
     const double factor = FieldEquation::meanFactor(situation.meanDepth.metres());
-    steps.push_back({{Code::workingDepthFactor, {situation.meanDepth.amount(), factor}},
+    steps.push_back({{code::workingDepthFactor, {situation.meanDepth.amount(), factor}},
                      "f = 0.818 + 0.0446194 D",
                      source});
 }
@@ -77,20 +78,20 @@ std::string medianFormula(const Options& options, const Grounds& grounds) {
 void showDensity(const Situation& situation, const Options& options, const Estimate& estimate,
                  const Grounds& grounds, std::vector<WorkingStep>& steps) {
     const Source& source = fieldRegression().source;
-    steps.push_back({{Code::workingBracket, {bracketOf(estimate.packing.factor).amount()}},
+    steps.push_back({{code::workingBracket, {bracketOf(estimate.packing.factor).amount()}},
                      "r = 136.157 + 0.170959 P",
                      source});
     showDepth(situation, grounds, steps);
     if (options.residual.level != 0.0) {
-        steps.push_back({{Code::workingLevel, {std::exp(options.residual.level)}}, "k", kCalibration});
+        steps.push_back({{code::workingLevel, {std::exp(options.residual.level)}}, "k", kCalibration});
     }
     const Limit& limit = estimate.target.limit;
-    steps.push_back({{limit.saturation ? Code::workingSaturation : Code::workingPoreFree,
+    steps.push_back({{limit.saturation ? code::workingSaturation : code::workingPoreFree,
                       {limit.density.amount(), situation.dryMatter.amount()}},
                      limit.saturation ? "961 - 992 (1 - DM)" : "DM / ((1 - DM)/1000 + DM v)",
                      limit.saturation ? kTang : kPoreFree,
                      grounds.samples});
-    steps.push_back({{Code::workingMedian, {estimate.density.median().amount()}},
+    steps.push_back({{code::workingMedian, {estimate.density.median().amount()}},
                      medianFormula(options, grounds),
                      source});
 }
@@ -98,16 +99,16 @@ void showDensity(const Situation& situation, const Options& options, const Estim
 void showJudgement(const Estimate& estimate, std::vector<WorkingStep>& steps) {
     const Distribution& density = estimate.density;
     steps.push_back(
-        {{Code::workingBand, {density.low80().amount(), density.high80().amount(), density.sigma()}},
+        {{code::workingBand, {density.low80().amount(), density.high80().amount(), density.sigma()}},
          "median exp(-+" + fixedText(density.halfBand80(), 4) + " s)",
          kSurveyResidual});
     const Target& target = estimate.target;
-    steps.push_back({{Code::workingTarget,
+    steps.push_back({{code::workingTarget,
                       {target.density.amount(), target.minimum.amount(), target.atPorosity.amount(),
                        target.limit.density.amount()}},
                      "min(max(minimum, at porosity), limit)",
                      kUsualGoal});
-    steps.push_back({{Code::workingChance, {estimate.chance.amount()}}, "Phi(ln(r f / target) / s)", kOurs});
+    steps.push_back({{code::workingChance, {estimate.chance.amount()}}, "Phi(ln(r f / target) / s)", kOurs});
 }
 
 }  // namespace

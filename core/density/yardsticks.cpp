@@ -1,5 +1,6 @@
 #include "core/density/yardsticks.h"
 
+#include "core/density/codes.h"
 #include "core/packing/passes.h"
 
 namespace treadwell::density {
@@ -64,8 +65,8 @@ void name(Yardsticks& yardsticks) {
     for (const MassYardstick& mass : yardsticks.massRules) {
         file(packing::factsOf(mass.rule).words, mass.verdict);
     }
-    file(Code::yardstickPasses, yardsticks.passesVerdict);
-    file(Code::yardstickTarget, yardsticks.targetVerdict);
+    file(code::yardstickPasses, yardsticks.passesVerdict);
+    file(code::yardstickTarget, yardsticks.targetVerdict);
 }
 
 }  // namespace

@@ -1,5 +1,7 @@
 #include "core/entries/core.h"
 
+#include "core/base/codes.h"
+#include "core/entries/codes.h"
 #include "core/quantity/range.h"
 
 #include <numbers>
@@ -45,15 +47,15 @@ std::optional<DryDensity> Core::dryDensity() const {
 
 Result<void> validate(const Core& entry) {
     if (auto held = checkRanges(entry); !held) return held;
-    if (entry.depth.has_value() == entry.height.has_value()) return fail(Code::coreHeightUnclear, "depth");
+    if (entry.depth.has_value() == entry.height.has_value()) return fail(code::coreHeightUnclear, "depth");
     if (entry.origin == CoreOrigin::loaderRemoved) {
-        if (!entry.dryMatter) return fail(Code::valueMissing, "dryMatter");
+        if (!entry.dryMatter) return fail(code::valueMissing, "dryMatter");
         return {};
     }
     const bool byTool = entry.diameter || entry.length;
     const int ways = (entry.density ? 1 : 0) + (entry.volume ? 1 : 0) + (byTool ? 1 : 0);
     const auto density = entry.dryDensity();
-    if (ways != 1 || !density) return fail(Code::coreDensityUnclear, "density");
+    if (ways != 1 || !density) return fail(code::coreDensityUnclear, "density");
     return holdsWithin(*density, DryDensity::fromKilogramsPerCubicMetre(30),
                        DryDensity::fromKilogramsPerCubicMetre(900), "density");
 }

@@ -1,6 +1,8 @@
 #pragma once
 
+#include "core/base/codes.h"
 #include "core/base/error.h"
+#include "core/farm/codes.h"
 #include "core/quantity/product.h"
 #include "core/quantity/range.h"
 
@@ -26,8 +28,8 @@ struct Dose {
 
 /// A product has a name and an amount: 0-10 t, 0-20,000 L.
 [[nodiscard]] inline Result<void> validate(const Dose& dose) {
-    if (dose.product.empty()) return fail(Code::nameEmpty, "product");
-    if (!dose.mass && !dose.volume) return fail(Code::valueMissing, "mass");
+    if (dose.product.empty()) return fail(code::nameEmpty, "product");
+    if (!dose.mass && !dose.volume) return fail(code::valueMissing, "mass");
     return firstFailure(
         holdsWithin(dose.mass.value_or(ProductMass{}), ProductMass{}, ProductMass::fromTonnes(10), "mass"),
         holdsWithin(dose.volume.value_or(ProductVolume{}), ProductVolume{}, ProductVolume::fromLitres(20000),

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/codes.h"
 #include "core/base/enum_text.h"
 #include "core/base/error.h"
 #include "core/farm/machines.h"
@@ -54,7 +55,7 @@ struct Incident {
 
 /// What happened is told.
 [[nodiscard]] inline Result<void> validate(const Incident& entry) {
-    if (entry.text.empty()) return fail(Code::textEmpty, "text");
+    if (entry.text.empty()) return fail(code::textEmpty, "text");
     return {};
 }
 

@@ -1,5 +1,7 @@
 #include "core/entries/payload.h"
 
+#include "core/entries/codes.h"
+
 #include <simdjson.h>
 
 #include <cstring>
@@ -122,7 +124,7 @@ PayloadDocument::~PayloadDocument() = default;
 
 Result<const PayloadValue*> PayloadDocument::read(std::string_view json) {
     if (const auto code = m_state->read(json)) {
-        return fail(Code::payloadUnreadable, "payload", std::string{simdjson::error_message(code)});
+        return fail(code::payloadUnreadable, "payload", std::string{simdjson::error_message(code)});
     }
     return m_state->values.data();
 }

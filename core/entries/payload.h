@@ -7,6 +7,7 @@
 #include "core/base/instant.h"
 #include "core/base/json_writer.h"
 #include "core/base/uuid.h"
+#include "core/entries/codes.h"
 
 #include <concepts>
 #include <map>
@@ -161,9 +162,9 @@ class PayloadReader {
             (*this)(key, content);
             if (!m_error) target = std::move(content);
         } else if (absent) {
-            m_error = Error{{Code::payloadFieldMissing, {}}, std::string{key}, {}};
+            m_error = Error{{code::payloadFieldMissing, {}}, std::string{key}, {}};
         } else if (!read(*value, target)) {
-            if (!m_error) m_error = Error{{Code::payloadFieldWrong, {}}, std::string{key}, {}};
+            if (!m_error) m_error = Error{{code::payloadFieldWrong, {}}, std::string{key}, {}};
         }
     }
 

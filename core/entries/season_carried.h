@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/codes.h"
 #include "core/base/error.h"
 #include "core/base/hash.h"
 #include "core/entries/entry.h"
@@ -42,7 +43,7 @@ struct SeasonCarried {
 
 /// It names at least one.
 [[nodiscard]] inline Result<void> validate(const SeasonCarried& entry) {
-    if (entry.from.empty()) return fail(Code::valueMissing, "from");
+    if (entry.from.empty()) return fail(code::valueMissing, "from");
     return {};
 }
 

@@ -2,6 +2,7 @@
 
 #include "core/base/hex.h"
 #include "core/base/json_writer.h"
+#include "core/entries/codes.h"
 
 #include <simdjson.h>
 
@@ -98,7 +99,7 @@ class DocumentReader {
         } catch (const simdjson::simdjson_error& error) {
             return wrong(error.error());
         } catch (const WrongSort&) {
-            return fail(Code::payloadFieldWrong, m_field);
+            return fail(code::payloadFieldWrong, m_field);
         }
     }
 
@@ -106,8 +107,8 @@ class DocumentReader {
     [[nodiscard]] Unexpected wrong(simdjson::error_code code) const {
         const bool sort = code == simdjson::INCORRECT_TYPE || code == simdjson::NUMBER_OUT_OF_RANGE ||
                           code == simdjson::NUMBER_ERROR;
-        if (sort && !m_field.empty()) return fail(Code::payloadFieldWrong, m_field);
-        return fail(Code::documentUnreadable, m_field, std::string{simdjson::error_message(code)});
+        if (sort && !m_field.empty()) return fail(code::payloadFieldWrong, m_field);
+        return fail(code::documentUnreadable, m_field, std::string{simdjson::error_message(code)});
     }
 
     Result<DocumentFrame> readDocument(ondemand::document& document) {
@@ -119,43 +120,43 @@ class DocumentReader {
             if (auto known = hold(m_field, value); !known) return Unexpected{known.error()};
             hasHead |= m_field == "head";
             if (m_field != "entries") continue;
-            if (hasEntries) return fail(Code::payloadFieldWrong, m_field);
+            if (hasEntries) return fail(code::payloadFieldWrong, m_field);
             hasEntries = true;
             if (auto taken = readEntries(value); !taken) return Unexpected{taken.error()};
         }
         m_field.clear();
         // Only at its end has a document no further location.
         if (const char* rest = nullptr; document.current_location().get(rest) == simdjson::SUCCESS) {
-            return fail(Code::documentUnreadable, "", std::string{"something follows its end"});
+            return fail(code::documentUnreadable, "", std::string{"something follows its end"});
         }
-        if (!m_isVersion) return fail(Code::documentForeign, "format");
-        if (!hasHead) return fail(Code::payloadFieldMissing, "head");
-        if (!hasEntries) return fail(Code::payloadFieldMissing, "entries");
+        if (!m_isVersion) return fail(code::documentForeign, "format");
+        if (!hasHead) return fail(code::payloadFieldMissing, "head");
+        if (!hasEntries) return fail(code::payloadFieldMissing, "entries");
         return std::move(m_frame);
     }
 
     /// One member of the document itself.
     Result<void> hold(const std::string& key, ondemand::value& value) {
         if (key == "format") {
-            if (textOf(value) != kDocumentFormat) return fail(Code::documentForeign, key);
+            if (textOf(value) != kDocumentFormat) return fail(code::documentForeign, key);
             m_isFormat = true;
             return {};
         }
-        if (!m_isFormat) return fail(Code::documentForeign, key);
+        if (!m_isFormat) return fail(code::documentForeign, key);
         if (key == "version") {
             const std::int64_t version = value.get_int64();
-            if (version > kDocumentVersion) return fail(Code::documentNewer, key, version, kDocumentVersion);
+            if (version > kDocumentVersion) return fail(code::documentNewer, key, version, kDocumentVersion);
             if (version != kDocumentVersion) throw WrongSort{};
             m_isVersion = true;
             return {};
         }
-        if (!m_isVersion) return fail(Code::payloadFieldMissing, "version");
+        if (!m_isVersion) return fail(code::payloadFieldMissing, "version");
         if (key == "head") {
             m_frame.head = hashOf(value);
         } else if (key == "people") {
             return readPeople(value);
         } else if (key != "entries") {
-            return fail(Code::fieldUnknown, key);
+            return fail(code::fieldUnknown, key);
         }
         return {};
     }
@@ -172,7 +173,7 @@ class DocumentReader {
                 } else if (key == "name") {
                     name = textOf(member);
                 } else {
-                    return fail(Code::fieldUnknown, "people." + key);
+                    return fail(code::fieldUnknown, "people." + key);
                 }
             }
             if (!id || !name || !m_frame.people.emplace(*id, *name).second) throw WrongSort{};
@@ -192,7 +193,7 @@ class DocumentReader {
                 m_field = place + '.' + std::string{key};
                 const auto member = std::find_if(kEntryMembers.begin(), kEntryMembers.end(),
                                                  [&](const EntryMember& each) { return each.key == key; });
-                if (member == kEntryMembers.end()) return fail(Code::fieldUnknown, m_field);
+                if (member == kEntryMembers.end()) return fail(code::fieldUnknown, m_field);
                 const auto number = static_cast<std::size_t>(member - kEntryMembers.begin());
                 if (seen[number]) throw WrongSort{};
                 seen.set(number);
@@ -201,7 +202,7 @@ class DocumentReader {
             }
             for (std::size_t i = 0; i < kRequiredMembers; ++i) {
                 if (seen[i]) continue;
-                return fail(Code::payloadFieldMissing, place + '.' + std::string{kEntryMembers[i].key});
+                return fail(code::payloadFieldMissing, place + '.' + std::string{kEntryMembers[i].key});
             }
             if (auto taken = m_take(std::move(entry)); !taken) return taken;
         }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/codes.h"
 #include "core/base/enum_text.h"
 #include "core/base/error.h"
 #include "core/entries/entry.h"
@@ -42,7 +43,7 @@ struct Shift {
 
 /// It is somebody's.
 [[nodiscard]] inline Result<void> validate(const Shift& entry) {
-    if (entry.person.value.isNil()) return fail(Code::valueMissing, "person");
+    if (entry.person.value.isNil()) return fail(code::valueMissing, "person");
     return {};
 }
 

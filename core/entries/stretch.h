@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/error.h"
+#include "core/entries/codes.h"
 #include "core/quantity/geometry.h"
 #include "core/quantity/range.h"
 
@@ -31,7 +32,7 @@ struct Stretch {
         !held) {
         return held;
     }
-    if (end <= begin) return fail(Code::stretchEmpty, "end", begin.amount());
+    if (end <= begin) return fail(code::stretchEmpty, "end", begin.amount());
     return {};
 }
 

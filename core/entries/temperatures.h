@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/error.h"
+#include "core/samples/codes.h"
 #include "core/samples/degree_days.h"
 
 #include <string_view>
@@ -40,7 +41,7 @@ struct Temperatures {
 
 /// At least one day; each -60 to 60 C, the low not above the high.
 [[nodiscard]] inline Result<void> validate(const Temperatures& entry) {
-    if (entry.days.empty()) return fail(Code::readingsMissing, "days");
+    if (entry.days.empty()) return fail(code::readingsMissing, "days");
     for (std::size_t i = 0; i < entry.days.size(); ++i) {
         const DayTemperatures& day = entry.days[i];
         auto degrees = samples::degreesOf({day.day, day.low, day.high});

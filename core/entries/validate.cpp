@@ -1,13 +1,17 @@
+#include "core/base/codes.h"
 #include "core/entries/body.h"
+#include "core/entries/codes.h"
 #include "core/entries/density_evidence.h"
+#include "core/farm/codes.h"
 #include "core/quantity/range.h"
+#include "core/samples/codes.h"
 
 #include <cmath>
 
 namespace treadwell::entries {
 
 Result<void> validate(const SeasonStarted& entry) {
-    if (entry.farm.empty()) return fail(Code::nameEmpty, "farm");
+    if (entry.farm.empty()) return fail(code::nameEmpty, "farm");
     return FarmZone::named(entry.zone).map([](const FarmZone&) {});
 }
 
@@ -24,13 +28,13 @@ Result<void> validate(const DryMatterSample& entry) {
     if (!entry.wet || !entry.dry) return {};
     const DryMatter dish = *entry.dry / *entry.wet;
     if (!(std::abs(dish.percent() - entry.dryMatter.percent()) < 0.05)) {
-        return fail(Code::dishDisagrees, "dryMatter", entry.dryMatter.amount(), dish.amount());
+        return fail(code::dishDisagrees, "dryMatter", entry.dryMatter.amount(), dish.amount());
     }
     return {};
 }
 
 Result<void> validate(const TractorWork& entry) {
-    if (entry.activity != farm::Activity::away && !entry.silo) return fail(Code::valueMissing, "silo");
+    if (entry.activity != farm::Activity::away && !entry.silo) return fail(code::valueMissing, "silo");
     return holdsWithin(entry.packingShare, Share{}, Share::fromFraction(1), "packingShare");
 }
 
@@ -40,7 +44,7 @@ Result<void> validate(const LayerSeen& entry) {
 }
 
 Result<void> validate(const HeightSurvey& entry) {
-    if (entry.readings.empty()) return fail(Code::readingsMissing, "readings");
+    if (entry.readings.empty()) return fail(code::readingsMissing, "readings");
     for (std::size_t i = 0; i < entry.readings.size(); ++i) {
         const HeightReading& reading = entry.readings[i];
         const std::string place = "readings[" + std::to_string(i) + "].";
@@ -55,24 +59,24 @@ Result<void> validate(const HeightSurvey& entry) {
 }
 
 Result<void> validate(const Note& entry) {
-    if (entry.text.empty()) return fail(Code::textEmpty, "text");
+    if (entry.text.empty()) return fail(code::textEmpty, "text");
     return {};
 }
 
 Result<void> validate(const RowSetAside& entry) {
-    if (entry.file.empty()) return fail(Code::textEmpty, "file");
-    if (entry.reason.empty()) return fail(Code::textEmpty, "reason");
-    if (entry.line < 1) return fail(Code::valueMissing, "line");
+    if (entry.file.empty()) return fail(code::textEmpty, "file");
+    if (entry.reason.empty()) return fail(code::textEmpty, "reason");
+    if (entry.line < 1) return fail(code::valueMissing, "line");
     return {};
 }
 
 Result<void> validate(const DayClosed& entry) {
-    if (entry.end <= entry.begin) return fail(Code::spanEmpty, "end", entry.begin, entry.end);
+    if (entry.end <= entry.begin) return fail(code::spanEmpty, "end", entry.begin, entry.end);
     return {};
 }
 
 Result<void> validate(const AdviceDecided& entry) {
-    if (entry.advice.empty()) return fail(Code::nameEmpty, "advice");
+    if (entry.advice.empty()) return fail(code::nameEmpty, "advice");
     const auto highest = DryDensity::fromKilogramsPerCubicMetre(1500);
     return firstFailure(holdsWithin(entry.before, DryDensity{}, highest, "before"),
                         holdsWithin(entry.after, DryDensity{}, highest, "after"));

@@ -1,3 +1,5 @@
+#include "core/base/codes.h"
+#include "core/farm/codes.h"
 #include "core/farm/field.h"
 #include "core/farm/machines.h"
 #include "core/farm/silo.h"
@@ -9,14 +11,14 @@ namespace treadwell::farm {
 namespace {
 
 Result<void> checkName(const std::string& name) {
-    if (name.find_first_not_of(" \t") == std::string::npos) return fail(Code::nameEmpty, "name");
+    if (name.find_first_not_of(" \t") == std::string::npos) return fail(code::nameEmpty, "name");
     return {};
 }
 
 Result<void> checkDuration(std::string field, Seconds value) {
     using namespace std::chrono_literals;
     if (!(value >= 5min && value <= 24h)) {
-        return fail(Code::valueOutOfRange, std::move(field), durationAmount(value), durationAmount(5min),
+        return fail(code::valueOutOfRange, std::move(field), durationAmount(value), durationAmount(5min),
                     durationAmount(24h));
     }
     return {};
@@ -35,14 +37,14 @@ Result<void> validate(const Silo& silo) {
         holdsWithin(silo.plannedDepth, metres(0.3), silo.wallHeight + silo.crown, "plannedDepth"));
     if (!ranges) return ranges;
     if (silo.rampEnds != 1 && silo.rampEnds != 2) {
-        return fail(Code::valueOutOfRange, "rampEnds", std::int64_t{silo.rampEnds}, std::int64_t{1},
+        return fail(code::valueOutOfRange, "rampEnds", std::int64_t{silo.rampEnds}, std::int64_t{1},
                     std::int64_t{2});
     }
     const Length ramps = silo.wallHeight * silo.rampSlope.runPerRise() * silo.rampEnds;
     if (ramps > silo.length)
-        return fail(Code::rampLongerThanSilo, "rampSlope", ramps.amount(), silo.length.amount());
+        return fail(code::rampLongerThanSilo, "rampSlope", ramps.amount(), silo.length.amount());
     if (silo.crown * 6.0 > silo.width)
-        return fail(Code::crownTooWide, "crown", silo.crown.amount(), silo.width.amount());
+        return fail(code::crownTooWide, "crown", silo.crown.amount(), silo.width.amount());
     return {};
 }
 

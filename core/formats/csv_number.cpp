@@ -1,6 +1,7 @@
 #include "core/formats/csv_number.h"
 
 #include "core/base/number_text.h"
+#include "core/formats/codes.h"
 
 #include <algorithm>
 
@@ -100,11 +101,11 @@ Result<DecimalSign> decimalSignOf(std::span<const CsvRecord> records) {
         }
     }
     if (point && comma) {
-        Error error{{Code::decimalMixed, {point->text, comma->text}}, "decimalSign", comma->place};
+        Error error{{code::decimalMixed, {point->text, comma->text}}, "decimalSign", comma->place};
         return Unexpected{std::move(error)};
     }
     if (either && !point && !comma) {
-        Error error{{Code::decimalAmbiguous, {either->text}}, "decimalSign", either->place};
+        Error error{{code::decimalAmbiguous, {either->text}}, "decimalSign", either->place};
         return Unexpected{std::move(error)};
     }
     return comma ? DecimalSign::comma : DecimalSign::point;

@@ -1,5 +1,7 @@
 #include "core/formats/csv_reader.h"
 
+#include "core/formats/codes.h"
+
 #include <csv.h>
 
 #include <algorithm>
@@ -76,7 +78,7 @@ Result<char> sniffedDelimiter(const std::vector<Line>& lines) {
         bestScore = score;
     }
     if (best.size() > 1) {
-        return fail(Code::delimiterAmbiguous, "delimiter", std::string{enumText(best[0])},
+        return fail(code::delimiterAmbiguous, "delimiter", std::string{enumText(best[0])},
                     std::string{enumText(best[1])});
     }
     return signOf(best.empty() ? Delimiter::comma : best.front());
@@ -135,7 +137,7 @@ Result<std::vector<CsvRecord>> recordsOf(const std::vector<Line>& lines, char de
         }
     }
     if (record.line != 0) {
-        return Unexpected{Error{{Code::quoteOpen, {}}, "file", {{}, record.line, 0}}};
+        return Unexpected{Error{{code::quoteOpen, {}}, "file", {{}, record.line, 0}}};
     }
     return records;
 }
@@ -181,7 +183,7 @@ Result<CsvTable> readCsv(std::string_view bytes, const CsvOptions& options) {
     table.delimiter = *delimiter;
     auto records = recordsOf(lines, table.delimiter);
     if (!records) return Unexpected{records.error()};
-    if (records->empty()) return fail(Code::headerMissing, "file");
+    if (records->empty()) return fail(code::headerMissing, "file");
     table.header = std::move(records->front());
     while (table.header.cells.size() > 1 && table.header.cells.back().empty()) table.header.cells.pop_back();
     table.records.assign(std::make_move_iterator(records->begin() + 1),

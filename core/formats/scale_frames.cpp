@@ -1,6 +1,7 @@
 #include "core/formats/scale_frames.h"
 
 #include "core/base/number_text.h"
+#include "core/formats/codes.h"
 #include "core/formats/mass_unit.h"
 
 #include <algorithm>
@@ -50,7 +51,7 @@ std::string withoutBlanks(std::string_view text) {
 }
 
 Unexpected unreadable(std::string_view raw) {
-    return fail(Code::frameUnreadable, "frame", shownBytes(raw));
+    return fail(code::frameUnreadable, "frame", shownBytes(raw));
 }
 
 // Blanks before digits stand for zeros.
@@ -68,7 +69,7 @@ class BlockReader {
     [[nodiscard]] Result<ScaleReading> read() const {
         if (m_raw.front() != m_block.startByte || m_raw[m_block.end] != m_block.endByte)
             return unreadable(m_raw);
-        if (m_block.hasSum && sum() % 128 != 0) return fail(Code::frameSumWrong, "frame", shownBytes(m_raw));
+        if (m_block.hasSum && sum() % 128 != 0) return fail(code::frameSumWrong, "frame", shownBytes(m_raw));
         const auto weight = digitsOf(m_raw.substr(m_block.weight, m_block.digits));
         const auto tare = digitsOf(m_raw.substr(m_block.tare, m_block.digits));
         const bool hasBits = isStatus(0) && isStatus(1) && isStatus(2);
@@ -142,12 +143,12 @@ void ScaleFrames::takeOfLine(char byte, std::vector<ScaleFrame>& frames) {
     if (!isLineEnd(byte)) {
         m_pending += byte;
         if (m_pending.size() <= kLongestFrame) return;
-        frames.push_back(cut(fail(Code::frameTooLong, "frame", static_cast<std::int64_t>(kLongestFrame))));
+        frames.push_back(cut(fail(code::frameTooLong, "frame", static_cast<std::int64_t>(kLongestFrame))));
         m_mayBeTail = true;
         return;
     }
     if (!m_pending.empty()) {
-        Result<ScaleReading> reading = fail(Code::frameCut, "frame", shownBytes(m_pending));
+        Result<ScaleReading> reading = fail(code::frameCut, "frame", shownBytes(m_pending));
         if (!m_mayBeTail) reading = readLine();
         frames.push_back(cut(std::move(reading)));
     }

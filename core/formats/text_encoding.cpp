@@ -1,5 +1,7 @@
 #include "core/formats/text_encoding.h"
 
+#include "core/formats/codes.h"
+
 #include <algorithm>
 #include <utility>
 
@@ -85,7 +87,7 @@ std::optional<Error> doubtfulByte(std::string_view content) {
     std::string other;
     appendUtf8(one, codePointOf(*doubtful, Encoding::windows1252));
     appendUtf8(other, codePointOf(*doubtful, Encoding::latin9));
-    return fail(Code::encodingAmbiguous, "encoding", one, other).value();
+    return fail(code::encodingAmbiguous, "encoding", one, other).value();
 }
 
 bool startsWith(std::string_view bytes, std::string_view mark) {
@@ -131,12 +133,12 @@ void appendUtf8(std::string& text, char32_t codePoint) {
 
 Result<DecodedText> decodeText(std::string_view bytes, std::optional<Encoding> given) {
     if (startsWith(bytes, "\xFF\xFE") || startsWith(bytes, "\xFE\xFF"))
-        return fail(Code::textIsUtf16, "file");
+        return fail(code::textIsUtf16, "file");
     constexpr std::string_view kMark = "\xEF\xBB\xBF";
     const std::string_view content = startsWith(bytes, kMark) ? bytes.substr(kMark.size()) : bytes;
     if (!given || *given == Encoding::utf8) {
         if (isUtf8(content)) return DecodedText{std::string{content}, Encoding::utf8};
-        if (given) return fail(Code::encodingWrong, "encoding");
+        if (given) return fail(code::encodingWrong, "encoding");
     }
     if (!given) {
         if (const auto doubtful = doubtfulByte(content)) return Unexpected{*doubtful};

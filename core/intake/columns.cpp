@@ -1,5 +1,6 @@
 #include "core/intake/columns.h"
 
+#include "core/intake/codes.h"
 #include "core/intake/names.h"
 
 #include <algorithm>
@@ -108,7 +109,7 @@ Result<void> Columns::takeNamed(const formats::CsvRecord& header, std::span<cons
                                 [&](const std::string& other) { return plainWords(other) == words; });
         }
         if (cell == cells.end()) {
-            Error error{{Code::columnNotThere, {name.header, m_headers}},
+            Error error{{code::columnNotThere, {name.header, m_headers}},
                         std::string{enumText(name.column)},
                         {{}, header.line, 0}};
             return Unexpected{std::move(error)};
@@ -146,7 +147,7 @@ Result<Columns> Columns::of(const formats::CsvRecord& header, std::span<const Co
         }
         ColumnPlace& place = columns.m_places[static_cast<std::size_t>(heading->column)];
         if (place.index) {
-            Error error{{Code::columnTwice, {header.cells[*place.index], cell}},
+            Error error{{code::columnTwice, {header.cells[*place.index], cell}},
                         std::string{enumText(heading->column)},
                         {{}, header.line, static_cast<std::int64_t>(i) + 1}};
             return Unexpected{std::move(error)};
@@ -167,7 +168,7 @@ std::optional<Column> Columns::meaningOf(std::size_t index) const {
 Result<void> Columns::require(Column column) const {
     if (has(column)) return {};
     const std::string name{enumText(column)};
-    return Unexpected{Error{{Code::columnMissing, {m_headers}}, name, {{}, m_line, 0}}};
+    return Unexpected{Error{{code::columnMissing, {m_headers}}, name, {{}, m_line, 0}}};
 }
 
 }  // namespace treadwell::intake

@@ -1,6 +1,9 @@
 #include "core/intake/farm_file.h"
 
+#include "core/base/codes.h"
+#include "core/entries/codes.h"
 #include "core/entries/payload.h"
+#include "core/intake/codes.h"
 
 #include <algorithm>
 
@@ -30,7 +33,7 @@ struct KeyCollector {
 Result<void> onlyKnown(const PayloadValue& object, std::span<const std::string_view> known) {
     for (const PayloadValue& member : object) {
         if (std::find(known.begin(), known.end(), member.key) == known.end()) {
-            return fail(Code::fieldUnknown, std::string{member.key});
+            return fail(code::fieldUnknown, std::string{member.key});
         }
     }
     return {};
@@ -39,7 +42,7 @@ Result<void> onlyKnown(const PayloadValue& object, std::span<const std::string_v
 template <class Thing>
 Result<Thing> thingFrom(const PayloadValue& value, const std::string& place) {
     if (value.kind != Kind::object)
-        return Unexpected{Error{{Code::payloadFieldWrong, {}}, place.substr(0, place.size() - 1), {}}};
+        return Unexpected{Error{{code::payloadFieldWrong, {}}, place.substr(0, place.size() - 1), {}}};
     Thing thing;
     KeyCollector collector;
     Thing::fields(collector, thing);
@@ -83,10 +86,10 @@ class FarmReader {
         reader("farm", started.farm);
         reader("zone", started.zone);
         if (auto read = reader.result(); !read) return read;
-        if (format != "treadwell farm") return fail(Code::payloadFieldWrong, "format");
-        if (version != 1) return fail(Code::farmFileVersion, "version", std::int64_t{version});
+        if (format != "treadwell farm") return fail(code::payloadFieldWrong, "format");
+        if (version != 1) return fail(code::farmFileVersion, "version", std::int64_t{version});
         const auto instant = instantFromIso8601(begins);
-        if (!instant) return fail(Code::timeUnreadable, "begins", begins);
+        if (!instant) return fail(code::timeUnreadable, "begins", begins);
         m_begins = *instant;
         if (auto valid = entries::validate(started); !valid) return valid;
         propose(std::move(started));
@@ -97,7 +100,7 @@ class FarmReader {
     Result<void> list(const std::string& key) {
         const PayloadValue* value = m_file.find(key);
         if (value == nullptr) return {};
-        if (value->kind != Kind::array) return fail(Code::payloadFieldWrong, key);
+        if (value->kind != Kind::array) return fail(code::payloadFieldWrong, key);
         std::size_t index = 0;
         for (const PayloadValue& item : *value) {
             const std::string place = key + '[' + std::to_string(index++) + "].";

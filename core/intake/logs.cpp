@@ -1,13 +1,15 @@
 #include "core/intake/logs.h"
 
+#include "core/intake/codes.h"
 #include "core/intake/log_rows.h"
+#include "core/samples/codes.h"
 
 namespace treadwell::intake {
 
 Result<Proposal> proposed(const Row& row, entries::Body body) {
     return row.moment().map([&](FarmZone::WallInstant moment) {
         Proposal proposal{std::move(body), moment.at, {}, row.record().line, {}};
-        if (moment.ambiguous) proposal.notes.push_back({Code::clockChanged, {moment.at}});
+        if (moment.ambiguous) proposal.notes.push_back({code::clockChanged, {moment.at}});
         return proposal;
     });
 }
@@ -59,7 +61,7 @@ Result<void> readDish(const Row& row, entries::DryMatterSample& sample) {
     const auto dry = dishKilograms(row, Column::dry);
     if (!dry) return Unexpected{dry.error()};
     if (!(*wet > 0 && *dry > 0 && *dry < *wet)) {
-        return Unexpected{row.wrong(Column::dry, Code::dishImpossible, std::string{row.text(Column::wet)},
+        return Unexpected{row.wrong(Column::dry, code::dishImpossible, std::string{row.text(Column::wet)},
                                     std::string{row.text(Column::dry)})};
     }
     sample.wet = AsFedMass::fromKilograms(*wet);

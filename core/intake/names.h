@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/error.h"
+#include "core/intake/codes.h"
 
 #include <cstddef>
 #include <map>
@@ -29,8 +30,8 @@ class Names {
     /// Errors: nameUnknown, nameShared.
     [[nodiscard]] Result<Id> find(std::string_view name, std::string field) const {
         const auto found = m_ids.find(foldedName(name));
-        if (found == m_ids.end()) return fail(Code::nameUnknown, std::move(field), std::string{name});
-        if (!found->second) return fail(Code::nameShared, std::move(field), std::string{name});
+        if (found == m_ids.end()) return fail(code::nameUnknown, std::move(field), std::string{name});
+        if (!found->second) return fail(code::nameShared, std::move(field), std::string{name});
         return *found->second;
     }
 

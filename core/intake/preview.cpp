@@ -1,5 +1,6 @@
 #include "core/intake/preview.h"
 
+#include "core/formats/codes.h"
 #include "core/intake/row.h"
 #include "core/intake/tickets.h"
 
@@ -11,21 +12,16 @@ namespace {
 
 /// Answers what a reader asks with anything that lets it go on, so that the rest of the file can be shown.
 bool answer(Code question, ImportMap& map) {
-    switch (question) {
-        case Code::encodingAmbiguous:
-        case Code::encodingWrong:
-            map.encoding = formats::Encoding::windows1252;
-            return true;
-        case Code::delimiterAmbiguous:
-            map.delimiter = formats::Delimiter::semicolon;
-            return true;
-        case Code::decimalAmbiguous:
-        case Code::decimalMixed:
-            map.decimalSign = formats::DecimalSign::point;
-            return true;
-        default:
-            return false;
+    if (question == code::encodingAmbiguous || question == code::encodingWrong) {
+        map.encoding = formats::Encoding::windows1252;
+    } else if (question == code::delimiterAmbiguous) {
+        map.delimiter = formats::Delimiter::semicolon;
+    } else if (question == code::decimalAmbiguous || question == code::decimalMixed) {
+        map.decimalSign = formats::DecimalSign::point;
+    } else {
+        return false;
     }
+    return true;
 }
 
 std::optional<formats::CsvTable> tableOf(std::string_view bytes, ImportMap map, Preview& preview) {
@@ -68,7 +64,7 @@ Preview previewTickets(std::string_view bytes, const Context& context) {
     if (!table) return preview;
     preview.encoding = table->encoding;
     preview.delimiter = table->delimiter;
-    if (!isAsked(preview, Code::decimalAmbiguous) && !isAsked(preview, Code::decimalMixed))
+    if (!isAsked(preview, code::decimalAmbiguous) && !isAsked(preview, code::decimalMixed))
         preview.decimalSign = table->decimalSign;
     showColumns(preview, *table, context);
     if (!preview.open.empty()) return preview;

@@ -1,5 +1,8 @@
 #include "core/intake/row.h"
 
+#include "core/base/codes.h"
+#include "core/intake/codes.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -44,9 +47,9 @@ std::string_view Row::text(Column column) const {
 
 Result<double> Row::number(Column column) const {
     const std::string_view cell = text(column);
-    if (cell.empty()) return Unexpected{wrong(column, Code::valueMissing)};
+    if (cell.empty()) return Unexpected{wrong(column, code::valueMissing)};
     const auto number = formats::numberFromCell(cell, m_sheet.table.decimalSign);
-    if (!number) return Unexpected{wrong(column, Code::numberUnreadable, std::string{cell})};
+    if (!number) return Unexpected{wrong(column, code::numberUnreadable, std::string{cell})};
     return *number;
 }
 
@@ -54,7 +57,7 @@ Result<std::int64_t> Row::count(Column column) const {
     return number(column).and_then([&](double value) -> Result<std::int64_t> {
         constexpr double kMost = 1e9;
         if (value != std::floor(value) || std::abs(value) > kMost)
-            return Unexpected{wrong(column, Code::numberUnreadable, std::string{text(column)})};
+            return Unexpected{wrong(column, code::numberUnreadable, std::string{text(column)})};
         return static_cast<std::int64_t>(value);
     });
 }
@@ -70,15 +73,15 @@ Result<Length> Row::length(Column column) const {
 }
 
 Result<LocalDay> Row::day(Column column) const {
-    if (text(column).empty()) return Unexpected{wrong(column, Code::valueMissing)};
+    if (text(column).empty()) return Unexpected{wrong(column, code::valueMissing)};
     const auto day = dayFromText(text(column), m_sheet.dateOrder);
-    if (!day) return Unexpected{wrong(column, Code::wallTimeUnreadable, std::string{text(column)})};
+    if (!day) return Unexpected{wrong(column, code::wallTimeUnreadable, std::string{text(column)})};
     return *day;
 }
 
 Result<FarmZone::WallInstant> Row::moment() const {
     std::string when{text(Column::time)};
-    if (when.empty()) return Unexpected{wrong(Column::time, Code::valueMissing)};
+    if (when.empty()) return Unexpected{wrong(Column::time, code::valueMissing)};
     if (columns().has(Column::date)) when = std::string{text(Column::date)} + ' ' + when;
     auto moment = momentFromText(when, m_sheet.dateOrder, m_context.zone);
     if (!moment) return Unexpected{placed(std::move(moment.error()), Column::time)};
@@ -121,7 +124,7 @@ entries::Evidence Row::kept() const {
 
 Result<void> Row::whole() const {
     if (!m_sheet.table.isRagged(m_record)) return {};
-    Error error{{Code::rowRagged,
+    Error error{{code::rowRagged,
                  {static_cast<std::int64_t>(m_record.cells.size()),
                   static_cast<std::int64_t>(m_sheet.table.header.cells.size())}},
                 "row",

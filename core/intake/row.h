@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/base/codes.h"
+#include "core/intake/codes.h"
 #include "core/intake/columns.h"
 #include "core/intake/intake.h"
 
@@ -54,7 +56,7 @@ class Row {
     /// Errors: valueMissing, nameUnknown, nameShared.
     template <class Id>
     [[nodiscard]] Result<Id> named(Column column, const Names<Id>& names) const {
-        if (text(column).empty()) return Unexpected{wrong(column, Code::valueMissing)};
+        if (text(column).empty()) return Unexpected{wrong(column, code::valueMissing)};
         auto id = names.find(text(column), std::string{enumText(column)});
         if (!id) return Unexpected{placed(std::move(id.error()), column)};
         return id;
@@ -73,8 +75,8 @@ class Row {
             if (plainWords(name) == plainWords(text(column))) return *enumFromText<E>(name);
             known += (known.empty() ? "" : ", ") + std::string{name};
         }
-        if (text(column).empty()) return Unexpected{wrong(column, Code::valueMissing)};
-        return Unexpected{wrong(column, Code::wordUnknown, std::string{text(column)}, std::move(known))};
+        if (text(column).empty()) return Unexpected{wrong(column, code::valueMissing)};
+        return Unexpected{wrong(column, code::wordUnknown, std::string{text(column)}, std::move(known))};
     }
 
     template <class... Arguments>

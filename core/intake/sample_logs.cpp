@@ -1,6 +1,7 @@
 #include "core/intake/sample_logs.h"
 
 #include "core/formats/csv_number.h"
+#include "core/intake/codes.h"
 #include "core/intake/log_rows.h"
 
 namespace treadwell::intake {
@@ -46,7 +47,7 @@ Result<std::vector<double>> numbers(const Row& row, Column column) {
         const std::size_t end = std::min(rest.find('/'), rest.size());
         const auto number = formats::numberFromCell(rest.substr(0, end), row.decimalSign());
         if (!number)
-            return Unexpected{row.wrong(column, Code::numberUnreadable, std::string{rest.substr(0, end)})};
+            return Unexpected{row.wrong(column, code::numberUnreadable, std::string{rest.substr(0, end)})};
         list.push_back(*number);
         if (end == rest.size()) return list;
         rest.remove_prefix(end + 1);
@@ -130,7 +131,7 @@ Result<Proposal> kernelTest(const Row& row) {
 
 Result<Temperature> temperature(const Row& row, Column column) {
     const std::string_view unit = row.columns().unitOf(column);
-    if (unit != "c" && unit != "f") return Unexpected{row.wrong(column, Code::temperatureUnitMissing)};
+    if (unit != "c" && unit != "f") return Unexpected{row.wrong(column, code::temperatureUnitMissing)};
     return row.number(column).map([&](double value) {
         return unit == "f" ? Temperature::fromFahrenheit(value) : Temperature::fromCelsius(value);
     });

@@ -1,7 +1,10 @@
 #include "core/intake/tickets.h"
 
+#include "core/base/codes.h"
+#include "core/intake/codes.h"
 #include "core/intake/match.h"
 #include "core/intake/row.h"
+#include "core/samples/codes.h"
 
 #include <algorithm>
 #include <cmath>
@@ -38,7 +41,7 @@ Result<bool> isVoid(const Row& row) {
     }
     if (isWord(words, {"", "ok", "valid", "gultig", "gueltig", "valido", "no", "nein", "nao", "false", "0"}))
         return false;
-    return Unexpected{row.wrong(Column::status, Code::wordUnknown, std::string{row.text(Column::status)},
+    return Unexpected{row.wrong(Column::status, code::wordUnknown, std::string{row.text(Column::status)},
                                 std::string{"void, ok"})};
 }
 
@@ -107,7 +110,7 @@ class TicketReader {
         const auto moment = row.moment();
         if (!moment) return Unexpected{moment.error()};
         std::string number{row.text(Column::ticket)};
-        if (*voided && number.empty()) return Unexpected{row.wrong(Column::ticket, Code::valueMissing)};
+        if (*voided && number.empty()) return Unexpected{row.wrong(Column::ticket, code::valueMissing)};
         return Ticket{&row.record(), std::move(number), *moment, m_context.zone.dayOf(moment->at), *voided};
     }
 
@@ -123,7 +126,7 @@ class TicketReader {
             return;
         }
         if (isRepeated(ticket))
-            return quarantine(m_intake, row, row.wrong(Column::ticket, Code::ticketRepeated, ticket.number));
+            return quarantine(m_intake, row, row.wrong(Column::ticket, code::ticketRepeated, ticket.number));
         auto load = loadOf(ticket, row);
         if (!load) return quarantine(m_intake, row, std::move(load.error()));
         use(*std::move(load));
@@ -172,7 +175,7 @@ class TicketReader {
             return Unexpected{row.placed(std::move(valid.error()), Column::net)};
         Proposal proposal{std::move(load), ticket.moment.at, {}, row.record().line, {}, row.kept(), {}};
         if (weight->note) proposal.notes.push_back(*weight->note);
-        if (ticket.moment.ambiguous) proposal.notes.push_back({Code::clockChanged, {ticket.moment.at}});
+        if (ticket.moment.ambiguous) proposal.notes.push_back({code::clockChanged, {ticket.moment.at}});
         return proposal;
     }
 
@@ -202,7 +205,7 @@ class TicketReader {
             const bool isWeighed = tapped[i].load.source == entries::MassSource::weighed;
             if (!met.contains(i) && !isWeighed && isWithinTickets(tapped[i].at))
                 m_intake.remarks.push_back(
-                    {Code::loadWithoutTicket, {tapped[i].at, tapped[i].load.mass.amount()}});
+                    {code::loadWithoutTicket, {tapped[i].at, tapped[i].load.mass.amount()}});
         }
     }
 
@@ -211,7 +214,7 @@ class TicketReader {
         const Seconds apart{proposal.happened - tap.at};
         proposal.match = Match{tap.id, tap.at, tap.load.mass, apart};
         proposal.notes.push_back(
-            {Code::ticketMeetsLoad,
+            {code::ticketMeetsLoad,
              {tap.at, tap.load.mass.amount(), load.mass.amount(), durationAmount(std::chrono::abs(apart))}});
         proposal.target = tap.id;
         if (!load.truck) load.truck = tap.load.truck;
@@ -231,9 +234,9 @@ class TicketReader {
         std::string_view unit = row.columns().unitOf(column);
         if (unit.empty()) unit = row.text(Column::unit);
         if (unit.empty() && m_context.map.massUnit) return massOf(*value, *m_context.map.massUnit);
-        if (unit.empty()) return Unexpected{row.wrong(Column::unit, Code::massUnitMissing)};
+        if (unit.empty()) return Unexpected{row.wrong(Column::unit, code::massUnitMissing)};
         const auto known = massUnitFromText(unit);
-        if (!known) return Unexpected{row.wrong(column, Code::massUnitUnknown, std::string{unit})};
+        if (!known) return Unexpected{row.wrong(column, code::massUnitUnknown, std::string{unit})};
         return massOf(*value, *known);
     }
 
@@ -248,16 +251,16 @@ class TicketReader {
         const AsFedMass difference = *gross - *tare;
         const bool isSwapped = difference < AsFedMass{};
         if (!hasNet && !isSwapped) return Weight{difference, {}};
-        const Error swapped = row.wrong(Column::gross, Code::grossBelowTare, gross->amount(), tare->amount());
+        const Error swapped = row.wrong(Column::gross, code::grossBelowTare, gross->amount(), tare->amount());
         if (!hasNet) return Unexpected{swapped};
         const auto net = mass(row, Column::net);
         if (!net) return Unexpected{net.error()};
         if (!agrees(*net, isSwapped ? -difference : difference)) {
             if (isSwapped) return Unexpected{swapped};
-            return Unexpected{row.wrong(Column::net, Code::netDisagrees, net->amount(), difference.amount())};
+            return Unexpected{row.wrong(Column::net, code::netDisagrees, net->amount(), difference.amount())};
         }
         if (!isSwapped) return Weight{*net, {}};
-        return Weight{*net, Message{Code::weighingsSwapped, {gross->amount(), tare->amount()}}};
+        return Weight{*net, Message{code::weighingsSwapped, {gross->amount(), tare->amount()}}};
     }
 
     // The net weight may have been rounded apart; a millionth is for the arithmetic.
@@ -288,11 +291,11 @@ Result<void> checkUnits(const Columns& columns, const Context& context) {
         const auto place = static_cast<std::int64_t>(*columns.indexOf(column)) + 1;
         if (unit.empty() && !columns.has(Column::unit) && !context.map.massUnit) {
             return Unexpected{
-                Error{{Code::massUnitMissing, {}}, std::string{enumText(column)}, {{}, 0, place}}};
+                Error{{code::massUnitMissing, {}}, std::string{enumText(column)}, {{}, 0, place}}};
         }
         if (!unit.empty() && !massUnitFromText(unit)) {
             return Unexpected{Error{
-                {Code::massUnitUnknown, {std::string{unit}}}, std::string{enumText(column)}, {{}, 0, place}}};
+                {code::massUnitUnknown, {std::string{unit}}}, std::string{enumText(column)}, {{}, 0, place}}};
         }
     }
     return {};

@@ -1,8 +1,11 @@
 #include "core/intake/typed_entry.h"
 
+#include "core/base/codes.h"
 #include "core/base/number_text.h"
+#include "core/entries/codes.h"
 #include "core/entries/field_name.h"
 #include "core/entries/payload.h"
+#include "core/intake/codes.h"
 #include "core/quantity/unit_table.h"
 
 #include <algorithm>
@@ -38,29 +41,29 @@ class ValueReader {
         } else if constexpr (std::is_same_v<T, Seconds>) {
             return siFromText(Dimension::duration, text, name).map([](double si) { return Seconds{si}; });
         } else if constexpr (NamedEnum<T>) {
-            return found(enumFromText<T>(text), fail(Code::wordUnknown, name, text, listed(enumTexts(T{}))));
+            return found(enumFromText<T>(text), fail(code::wordUnknown, name, text, listed(enumTexts(T{}))));
         } else if constexpr (isId<T>) {
             return idNamed<T>(text, name);
         } else if constexpr (std::is_same_v<T, Hash>) {
             Hash hash{};
-            if (!fromHex(text, hash)) return fail(Code::payloadFieldWrong, name);
+            if (!fromHex(text, hash)) return fail(code::payloadFieldWrong, name);
             return hash;
         } else if constexpr (std::is_same_v<T, Instant>) {
             return instant(text, name);
         } else if constexpr (std::is_same_v<T, LocalDay>) {
-            return found(dayFromIso8601(text), fail(Code::wallTimeUnreadable, name, text));
+            return found(dayFromIso8601(text), fail(code::wallTimeUnreadable, name, text));
         } else if constexpr (std::is_same_v<T, bool>) {
             if (text == "yes" || text == "no") return text == "yes";
-            return fail(Code::wordUnknown, name, text, std::string{"yes, no"});
+            return fail(code::wordUnknown, name, text, std::string{"yes, no"});
         } else if constexpr (std::is_same_v<T, std::string>) {
             return text;
         } else if constexpr (std::is_integral_v<T>) {
             const auto number = integerFromText(text);
-            if (!number || !std::in_range<T>(*number)) return fail(Code::textNotNumber, name, text);
+            if (!number || !std::in_range<T>(*number)) return fail(code::textNotNumber, name, text);
             return static_cast<T>(*number);
         } else {
             static_assert(std::is_floating_point_v<T>);
-            return found(numberFromText(text), fail(Code::textNotNumber, name, text));
+            return found(numberFromText(text), fail(code::textNotNumber, name, text));
         }
     }
 
@@ -89,7 +92,7 @@ class ValueReader {
         if constexpr (std::is_same_v<T, farm::TruckId>) return in(m_context.trucks);
         if constexpr (std::is_same_v<T, farm::FieldId>) return in(m_context.fields);
         if constexpr (std::is_same_v<T, entries::PersonId>) return in(m_context.people);
-        return fail(Code::nameUnknown, name, text);
+        return fail(code::nameUnknown, name, text);
     }
 
     const Context& m_context;
@@ -119,8 +122,8 @@ class TypedReader {
         for (const Typed& typed : m_typed) {
             if (typed.used) continue;
             const bool known = std::find(m_names.begin(), m_names.end(), typed.name) != m_names.end();
-            if (known) return fail(Code::typedFieldTwice, typed.name);
-            return fail(Code::typedFieldUnknown, typed.name, listed(m_names));
+            if (known) return fail(code::typedFieldTwice, typed.name);
+            return fail(code::typedFieldUnknown, typed.name, listed(m_names));
         }
         return {};
     }
@@ -210,7 +213,7 @@ class TypedReader {
                     return;
                 }
             }
-            if (!m_error) m_error = Error{{Code::valueMissing, {}}, name, {}};
+            if (!m_error) m_error = Error{{code::valueMissing, {}}, name, {}};
         }
     }
 

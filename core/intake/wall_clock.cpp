@@ -1,6 +1,7 @@
 #include "core/intake/wall_clock.h"
 
 #include "core/base/number_text.h"
+#include "core/intake/codes.h"
 #include "core/intake/names.h"
 
 namespace treadwell::intake {
@@ -61,7 +62,7 @@ Result<DateOrder> dateOrderOf(std::span<const formats::CsvRecord> records, std::
         monthFirst = monthFirst || parts->second > 12;
     }
     if (doubtful != nullptr && dayFirst == monthFirst) {
-        Error error{{Code::dateOrderAmbiguous, {doubtful->cells[column]}},
+        Error error{{code::dateOrderAmbiguous, {doubtful->cells[column]}},
                     "dateOrder",
                     {{}, doubtful->line, static_cast<std::int64_t>(column) + 1}};
         return Unexpected{std::move(error)};
@@ -111,7 +112,7 @@ Result<FarmZone::WallInstant> momentFromText(std::string_view text, DateOrder or
     const auto day = dayFromText(date, order);
     const auto time =
         date.size() < text.size() ? timeOfDayFromText(text.substr(date.size() + 1)) : std::nullopt;
-    if (!day || !time) return fail(Code::wallTimeUnreadable, "time", std::string{text});
+    if (!day || !time) return fail(code::wallTimeUnreadable, "time", std::string{text});
     return zone.instantOf(WallTime{std::chrono::local_days{*day}} + *time);
 }
 

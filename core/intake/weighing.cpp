@@ -1,5 +1,7 @@
 #include "core/intake/weighing.h"
 
+#include "core/intake/codes.h"
+
 namespace treadwell::intake {
 
 std::optional<Weighing> SteadyWeight::take(const formats::ScaleFrame& frame, Instant now) {
@@ -27,12 +29,12 @@ Result<entries::Load> loadOf(const Weighing& weighing, entries::Load known, std:
     const formats::ScaleReading& reading = weighing.reading;
     const AsFedMass weight = reading.weight.value_or(AsFedMass{});
     if (reading.kind == formats::WeightKind::tare)
-        return fail(Code::scaleShowsTare, "weight", weight.amount());
+        return fail(code::scaleShowsTare, "weight", weight.amount());
     if (reading.kind == formats::WeightKind::net) tare = AsFedMass{};
     if (!tare && reading.kind == formats::WeightKind::gross) tare = reading.tare;
-    if (!tare) return fail(Code::scaleTareNeeded, "tare", weight.amount());
+    if (!tare) return fail(code::scaleTareNeeded, "tare", weight.amount());
     known.mass = weight - *tare;
-    if (!(known.mass > AsFedMass{})) return fail(Code::scaleNetNegative, "weight", known.mass.amount());
+    if (!(known.mass > AsFedMass{})) return fail(code::scaleNetNegative, "weight", known.mass.amount());
     known.source = entries::MassSource::weighed;
     known.evidence = weighing.evidence.hash;
     if (auto valid = entries::validate(known); !valid) return Unexpected{valid.error()};

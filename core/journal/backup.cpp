@@ -1,8 +1,10 @@
 #include "core/journal/backup.h"
 
 #include "core/base/atomic_file.h"
+#include "core/base/codes.h"
 #include "core/base/descriptor.h"
 #include "core/journal/chain.h"
+#include "core/journal/codes.h"
 #include "core/journal/open.h"
 
 #include <SQLiteCpp/Backup.h>
@@ -18,7 +20,7 @@ namespace {
 Result<void> makeEmpty(const std::filesystem::path& path) {
     const Descriptor file{::open(path.c_str(), O_RDWR | O_CREAT | O_EXCL | O_CLOEXEC, 0600)};
     if (!file.isOpen()) {
-        return fail(Code::fileUnwritable, "file", path.string(), std::generic_category().message(errno));
+        return fail(code::fileUnwritable, "file", path.string(), std::generic_category().message(errno));
     }
     return {};
 }
@@ -42,7 +44,7 @@ Result<void> makeWhole(const std::filesystem::path& path,
     try {
         made = fill(beside);
     } catch (const SQLite::Exception& exception) {
-        made = fail(Code::fileUnwritable, "file", path.string(), std::string{exception.what()});
+        made = fail(code::fileUnwritable, "file", path.string(), std::string{exception.what()});
     }
     if (made) made = publishFile(beside, path);
     if (!made) removeWithCompanions(beside);
@@ -57,9 +59,9 @@ Result<void> copyTo(SQLite::Database& database, const std::filesystem::path& cop
         }
         SQLite::Database made(beside.string(), SQLite::OPEN_READWRITE);
         const std::string found = made.execAndGet("PRAGMA integrity_check(1)").getString();
-        if (found != "ok") return fail(Code::journalDamaged, "file", beside.string(), found);
+        if (found != "ok") return fail(code::journalDamaged, "file", beside.string(), found);
         if (headsOf(made) != headsOf(database)) {
-            return fail(Code::journalDamaged, "file", beside.string(), std::string{"entries are missing"});
+            return fail(code::journalDamaged, "file", beside.string(), std::string{"entries are missing"});
         }
         return {};
     });

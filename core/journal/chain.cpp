@@ -1,5 +1,6 @@
 #include "core/journal/chain.h"
 
+#include "core/journal/codes.h"
 #include "core/journal/row.h"
 
 #include <SQLiteCpp/Statement.h>
@@ -11,15 +12,15 @@ using entries::DeviceId;
 Message BrokenPlace::message() const {
     switch (fault) {
         case Fault::altered:
-            return {Code::entryAltered, {row, device.value.text(), sequence}};
+            return {code::entryAltered, {row, device.value.text(), sequence}};
         case Fault::missing:
-            return {Code::entriesMissing, {row, device.value.text(), sequence}};
+            return {code::entriesMissing, {row, device.value.text(), sequence}};
         case Fault::unreadable:
-            return {Code::rowUnreadable, {row, reason}};
+            return {code::rowUnreadable, {row, reason}};
         case Fault::structure:
             break;
     }
-    return {Code::structureBroken, {reason}};
+    return {code::structureBroken, {reason}};
 }
 
 std::optional<Fault> faultOf(Heads& heads, const entries::StoredEntry& entry) {

@@ -1,6 +1,8 @@
 #include "core/journal/journal.h"
 
+#include "core/base/codes.h"
 #include "core/journal/backup.h"
+#include "core/journal/codes.h"
 #include "core/journal/open.h"
 #include "core/journal/row.h"
 #include "core/journal/schema.h"
@@ -36,18 +38,18 @@ struct Rights {
 Result<Rights> rightsTo(const std::filesystem::path& path, Access access, std::int64_t version, Instant now) {
     Rights rights;
     if (version > kLayoutVersion) {
-        rights.readOnlyReason = {Code::journalNewer, {path.string(), version, kLayoutVersion}};
+        rights.readOnlyReason = {code::journalNewer, {path.string(), version, kLayoutVersion}};
         return rights;
     }
     if (access == Access::read) return rights;
     if (!mayWrite(path) || !mayWrite(folderOf(path))) {
-        rights.readOnlyReason = {Code::journalMediumReadOnly, {path.string()}};
+        rights.readOnlyReason = {code::journalMediumReadOnly, {path.string()}};
         return rights;
     }
     auto taken = Lease::take(path, now);
     if (!taken) return tl::unexpected(taken.error());
     if (const auto* owner = std::get_if<LeaseOwner>(&*taken)) {
-        rights.readOnlyReason = {Code::journalHeld,
+        rights.readOnlyReason = {code::journalHeld,
                                  {path.string(), owner->pid, owner->host, owner->since, owner->user}};
     } else {
         rights.lease = std::get<Lease>(std::move(*taken));
@@ -99,7 +101,7 @@ std::optional<BrokenPlace> Journal::State::scan(Heads& chains, std::int64_t& row
     if (unreadable && (!broken || unreadable->row <= broken->row)) {
         broken = BrokenPlace{Fault::unreadable, unreadable->row, {}, 0, unreadable->reason};
     }
-    if (broken) leaveAlone({Code::journalOpenedDamaged, {path.string()}});
+    if (broken) leaveAlone({code::journalOpenedDamaged, {path.string()}});
     return broken;
 }
 
@@ -139,7 +141,7 @@ Result<void> Journal::build(const std::filesystem::path& path,
         Heads heads;
         const auto people = source([&](StoredEntry&& entry) -> Result<void> {
             if (faultOf(heads, entry)) {
-                return fail(Code::entryOutOfOrder, "entry", entry.header.device.value.text(),
+                return fail(code::entryOutOfOrder, "entry", entry.header.device.value.text(),
                             entry.header.deviceSequence);
             }
             bindRow(insert, entry);
@@ -161,12 +163,12 @@ Result<Journal> Journal::open(const std::filesystem::path& given, Access access,
     const std::filesystem::path& path = unresolved ? given : resolved;
     const auto version = layoutVersionOf(path);
     if (!version) return tl::unexpected(version.error());
-    if (*version < 1) return fail(Code::journalForeign, "file", path.string());
+    if (*version < 1) return fail(code::journalForeign, "file", path.string());
 
     auto rights = rightsTo(path, access, *version, now);
     if (!rights) return tl::unexpected(rights.error());
     auto opened = openSound(path, *version, std::move(rights->lease));
-    if (!opened && opened.error().code() == Code::journalDamaged) return openBroken(path, opened.error());
+    if (!opened && opened.error().code() == code::journalDamaged) return openBroken(path, opened.error());
     if (opened && !opened->isWritable() && rights->readOnlyReason) {
         opened->m_state->readOnlyReason = std::move(rights->readOnlyReason);
     }
@@ -182,9 +184,9 @@ Result<Journal> Journal::openSound(const std::filesystem::path& path, std::int64
         if (!database) return tl::unexpected(database.error());
         if (!hasOurColumns(*database)) {
             if (version > kLayoutVersion) {
-                return fail(Code::journalTooNew, "file", path.string(), version, kLayoutVersion);
+                return fail(code::journalTooNew, "file", path.string(), version, kLayoutVersion);
             }
-            return fail(Code::journalForeign, "file", path.string());
+            return fail(code::journalForeign, "file", path.string());
         }
         auto state = std::make_unique<State>(path, std::move(*database));
         state->heads = headsOf(state->database);
@@ -198,7 +200,7 @@ Result<Journal> Journal::openSound(const std::filesystem::path& path, std::int64
     } catch (const SQLite::Exception& exception) {
         const int code = exception.getErrorCode();
         if (code == SQLITE_BUSY || code == SQLITE_CANTOPEN || code == SQLITE_PERM) {
-            return fail(Code::fileUnreadable, "file", path.string(), std::string{exception.what()});
+            return fail(code::fileUnreadable, "file", path.string(), std::string{exception.what()});
         }
         return damaged(path, exception);
     }
@@ -209,7 +211,7 @@ Result<Journal> Journal::openBroken(const std::filesystem::path& path, const Err
     try {
         auto state = std::make_unique<State>(path, openDamaged(path));
         if (!hasOurColumns(state->database)) return Unexpected{error};
-        state->leaveAlone({Code::journalOpenedDamaged, {path.string()}});
+        state->leaveAlone({code::journalOpenedDamaged, {path.string()}});
         return Journal{std::move(state)};
     } catch (const SQLite::Exception&) {
         return Unexpected{error};
@@ -251,14 +253,14 @@ Result<void> Journal::append(std::span<const StoredEntry> entries,
                              std::span<const entries::Evidence> evidence) {
     State& state = *m_state;
     if (!state.writable) {
-        const bool failed = state.readOnlyReason && state.readOnlyReason->code == Code::journalWriteFailed;
+        const bool failed = state.readOnlyReason && state.readOnlyReason->code == code::journalWriteFailed;
         if (failed) return Unexpected{Error{*state.readOnlyReason, "entry", {}}};
-        return fail(Code::journalReadOnly, "file", state.path.string());
+        return fail(code::journalReadOnly, "file", state.path.string());
     }
     Heads heads = state.heads;
     for (const StoredEntry& entry : entries) {
         if (faultOf(heads, entry)) {
-            return fail(Code::entryOutOfOrder, "entry", entry.header.device.value.text(),
+            return fail(code::entryOutOfOrder, "entry", entry.header.device.value.text(),
                         entry.header.deviceSequence);
         }
     }
@@ -280,7 +282,7 @@ Result<void> Journal::append(std::span<const StoredEntry> entries,
         keepEvidence(state.database, evidence);
         transaction.commit();
     } catch (const SQLite::Exception& exception) {
-        const Message message{Code::journalWriteFailed, {state.path.string(), std::string{exception.what()}}};
+        const Message message{code::journalWriteFailed, {state.path.string(), std::string{exception.what()}}};
         const int code = exception.getErrorCode();
         if (state.insert) state.insert->tryReset();
         // After a disk's failure what it says of later writes cannot be relied on: better to stop.
@@ -301,7 +303,7 @@ Result<void> Journal::reopen(Instant now) {
     if (!opened->isWritable()) return Unexpected{Error{*opened->readOnlyReason(), "file", {}}};
     for (const auto& [device, head] : old.heads) {
         if (opened->hashAt(device, head.sequence) != head.hash) {
-            return fail(Code::journalBehind, "file", old.path.string());
+            return fail(code::journalBehind, "file", old.path.string());
         }
     }
     *this = std::move(*opened);
@@ -332,7 +334,7 @@ std::optional<BrokenPlace> Journal::verify() {
         found = exception.what();
     }
     if (found == "ok") return std::nullopt;
-    state.leaveAlone({Code::journalOpenedDamaged, {state.path.string()}});
+    state.leaveAlone({code::journalOpenedDamaged, {state.path.string()}});
     return BrokenPlace{Fault::structure, 0, {}, 0, found};
 }
 
@@ -371,11 +373,11 @@ Result<People> Journal::people() const {
 }
 
 Result<void> Journal::writePeople(const std::function<void(SQLite::Database&)>& write) {
-    if (!isWritable()) return fail(Code::journalReadOnly, "file", m_state->path.string());
+    if (!isWritable()) return fail(code::journalReadOnly, "file", m_state->path.string());
     try {
         write(m_state->database);
     } catch (const SQLite::Exception& exception) {
-        return fail(Code::journalWriteFailed, "person", m_state->path.string(),
+        return fail(code::journalWriteFailed, "person", m_state->path.string(),
                     std::string{exception.what()});
     }
     return {};

@@ -1,5 +1,6 @@
 #include "core/journal/lease.h"
 
+#include "core/base/codes.h"
 #include "core/base/number_text.h"
 
 #include <fcntl.h>
@@ -59,7 +60,7 @@ Result<std::variant<Lease, LeaseOwner>> Lease::take(const std::filesystem::path&
     const std::string path = journal.string() + ".lease";
     Descriptor file{::open(path.c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0600)};
     const auto failed = [&path] {
-        return fail(Code::fileUnwritable, "file", path, std::generic_category().message(errno));
+        return fail(code::fileUnwritable, "file", path, std::generic_category().message(errno));
     };
     if (!file.isOpen()) return failed();
     if (::flock(file.get(), LOCK_EX | LOCK_NB) != 0) {

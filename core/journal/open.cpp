@@ -1,6 +1,8 @@
 #include "core/journal/open.h"
 
+#include "core/base/codes.h"
 #include "core/base/descriptor.h"
+#include "core/journal/codes.h"
 #include "core/journal/schema.h"
 
 #include <SQLiteCpp/Column.h>
@@ -63,7 +65,7 @@ std::int32_t numberAt(const FileHeader& header, std::size_t at) {
 
 Result<FileHeader> headerOf(const std::filesystem::path& path) {
     const auto unreadable = [&path] {
-        return fail(Code::fileUnreadable, "file", path.string(), std::generic_category().message(errno));
+        return fail(code::fileUnreadable, "file", path.string(), std::generic_category().message(errno));
     };
     const Descriptor file{::open(path.c_str(), O_RDONLY | O_CLOEXEC)};
     if (!file.isOpen()) return unreadable();
@@ -72,7 +74,7 @@ Result<FileHeader> headerOf(const std::filesystem::path& path) {
     if (size < 0) return unreadable();
     if (size < static_cast<ssize_t>(header.size()) ||
         !std::equal(kMagic.begin(), kMagic.end(), header.begin())) {
-        return fail(Code::journalForeign, "file", path.string());
+        return fail(code::journalForeign, "file", path.string());
     }
     return header;
 }
@@ -99,7 +101,7 @@ std::filesystem::path folderOf(const std::filesystem::path& path) {
 }
 
 Unexpected damaged(const std::filesystem::path& path, const SQLite::Exception& exception) {
-    return fail(Code::journalDamaged, "file", path.string(), std::string{exception.what()});
+    return fail(code::journalDamaged, "file", path.string(), std::string{exception.what()});
 }
 
 bool mayWrite(const std::filesystem::path& path) {
@@ -122,12 +124,12 @@ Medium mediumOf(const std::filesystem::path& path) {
 
 Result<std::int64_t> layoutVersionOf(const std::filesystem::path& path) {
     if (std::filesystem::is_directory(path)) {
-        return fail(Code::fileUnreadable, "file", path.string(), std::generic_category().message(EISDIR));
+        return fail(code::fileUnreadable, "file", path.string(), std::generic_category().message(EISDIR));
     }
     const auto header = headerOf(path);
     if (!header) return tl::unexpected(header.error());
     if (numberAt(*header, kApplicationIdAt) != kApplicationId) {
-        return fail(Code::journalForeign, "file", path.string());
+        return fail(code::journalForeign, "file", path.string());
     }
     return numberAt(*header, kUserVersionAt);
 }
@@ -163,7 +165,7 @@ Result<SQLite::Database> openForReading(const std::filesystem::path& path, Mediu
     const bool walIsOutOfReach = !folderIsWritable || (medium == Medium::network && usesWal(path));
     if (!walIsOutOfReach) return openReadOnly(path);
     if (!hasWalWithEntries(path)) return openUnchanging(path);
-    return fail(folderIsWritable ? Code::journalOnNetwork : Code::journalNeedsFolder, "file", path.string());
+    return fail(folderIsWritable ? code::journalOnNetwork : code::journalNeedsFolder, "file", path.string());
 }
 
 SQLite::Database openDamaged(const std::filesystem::path& path) {
@@ -184,7 +186,7 @@ Result<void> nothingAt(const std::filesystem::path& path) {
         const std::string name = path.string() + suffix;
         std::error_code ignored;
         if (std::filesystem::exists(std::filesystem::symlink_status(name, ignored))) {
-            return fail(Code::journalExists, "file", name);
+            return fail(code::journalExists, "file", name);
         }
     }
     return {};

@@ -1,5 +1,7 @@
 #include "core/packing/mass_rules.h"
 
+#include "core/packing/codes.h"
+
 #include <array>
 #include <stdexcept>
 
@@ -14,31 +16,31 @@ constexpr std::array kRules{
                   400.0,
                   Basis::asFed,
                   {"North American extension services, 800 lb per ton/h", Evidence::published},
-                  Code::yardstickNorthAmerica},
+                  code::yardstickNorthAmerica},
     MassRuleFacts{MassRule::thirdOfHourlyMass,
                   "thirdOfHourlyMass",
                   1000.0 / 3.0,
                   Basis::asFed,
                   {"Advisers in Austria, Switzerland and the Netherlands", Evidence::published},
-                  Code::yardstickThirdOfHourlyMass},
+                  code::yardstickThirdOfHourlyMass},
     MassRuleFacts{MassRule::quarterOfHourlyMass,
                   "quarterOfHourlyMass",
                   250.0,
                   Basis::asFed,
                   {"Advisers in Germany", Evidence::fromMemory},
-                  Code::yardstickQuarterOfHourlyMass},
+                  code::yardstickQuarterOfHourlyMass},
     MassRuleFacts{MassRule::france,
                   "france",
                   400.0,
                   Basis::dryMatter,
                   {"Advisers in France", Evidence::published},
-                  Code::yardstickFrance},
+                  code::yardstickFrance},
     MassRuleFacts{MassRule::brittany,
                   "brittany",
                   1000.0 / 3.0,
                   Basis::dryMatter,
                   {"Advisers in Brittany, tonnes of dry matter an hour / 3", Evidence::published},
-                  Code::yardstickBrittany},
+                  code::yardstickBrittany},
 };
 
 }  // namespace

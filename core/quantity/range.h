@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/codes.h"
 #include "core/base/error.h"
 
 #include <cmath>
@@ -12,9 +13,9 @@ namespace treadwell {
 /// and the two ends, each naming `field`.
 template <class Q>
 [[nodiscard]] Result<Q> within(Q value, Q lowest, Q highest, std::string field) {
-    if (!std::isfinite(value.si())) return fail(Code::valueNotFinite, std::move(field));
+    if (!std::isfinite(value.si())) return fail(code::valueNotFinite, std::move(field));
     if (value < lowest || value > highest) {
-        return fail(Code::valueOutOfRange, std::move(field), value.amount(), lowest.amount(),
+        return fail(code::valueOutOfRange, std::move(field), value.amount(), lowest.amount(),
                     highest.amount());
     }
     return value;
@@ -22,9 +23,9 @@ template <class Q>
 
 /// The same for a plain number.
 [[nodiscard]] inline Result<double> within(double value, double lowest, double highest, std::string field) {
-    if (!std::isfinite(value)) return fail(Code::valueNotFinite, std::move(field));
+    if (!std::isfinite(value)) return fail(code::valueNotFinite, std::move(field));
     if (value < lowest || value > highest) {
-        return fail(Code::valueOutOfRange, std::move(field), value, lowest, highest);
+        return fail(code::valueOutOfRange, std::move(field), value, lowest, highest);
     }
     return value;
 }

@@ -1,5 +1,6 @@
 #include "core/quantity/unit_table.h"
 
+#include "core/base/codes.h"
 #include "core/base/number_text.h"
 #include "core/quantity/quantity.h"
 
@@ -185,19 +186,19 @@ std::string amountText(Amount amount, UnitSystem system) {
 Result<double> siFromText(Dimension dimension, std::string_view text, std::string_view field) {
     const UnitRow& row = unitsOf(dimension);
     const std::string_view whole = trimmed(text);
-    if (whole.empty()) return fail(Code::textEmpty, std::string{field}, understood(row));
+    if (whole.empty()) return fail(code::textEmpty, std::string{field}, understood(row));
     std::size_t split = whole.find_first_not_of("+-.,0123456789");
     if (split == std::string_view::npos) split = whole.size();
     const auto number = numberFromText(whole.substr(0, split));
-    if (!number) return fail(Code::textNotNumber, std::string{field}, std::string{whole});
+    if (!number) return fail(code::textNotNumber, std::string{field}, std::string{whole});
     const std::string_view symbol = trimmed(whole.substr(split));
     const Unit* unit = unitNamed(row, symbol);
     if (unit == nullptr) {
-        const Code code = symbol.empty() ? Code::unitMissing : Code::unitUnknown;
+        const Code code = symbol.empty() ? code::unitMissing : code::unitUnknown;
         return fail(code, std::string{field}, std::string{whole}, understood(row));
     }
     const double si = unit->toSi(*number);
-    if (!std::isfinite(si)) return fail(Code::valueNotFinite, std::string{field});
+    if (!std::isfinite(si)) return fail(code::valueNotFinite, std::string{field});
     return si;
 }
 

@@ -1,3 +1,4 @@
+#include "core/review/codes.h"
 #include "core/review/day_view.h"
 #include "core/samples/particle_size.h"
 #include "core/season/sampled.h"
@@ -7,32 +8,32 @@ namespace treadwell::review {
 namespace {
 
 Message wordOf(samples::Material material) {
-    return {material == samples::Material::fresh ? Code::materialFresh : Code::materialFermented, {}};
+    return {material == samples::Material::fresh ? code::materialFresh : code::materialFermented, {}};
 }
 
 Message wordOf(samples::Processing processing) {
     switch (processing) {
         case samples::Processing::optimal:
-            return {Code::processingOptimal, {}};
+            return {code::processingOptimal, {}};
         case samples::Processing::adequate:
-            return {Code::processingAdequate, {}};
+            return {code::processingAdequate, {}};
         case samples::Processing::inadequate:
             break;
     }
-    return {Code::processingInadequate, {}};
+    return {code::processingInadequate, {}};
 }
 
 /// The table, and below it what was odd about the tests and what the cut needs.
 void addSieves(const DayView& view, Section& section) {
     Table table{"chop",
-                {{"field", Code::columnField},
-                 {"tests", Code::columnTests},
-                 {"cut", Code::columnCut},
-                 {"meanLength", Code::columnMeanLength},
-                 {"on19mm", Code::columnOn19},
-                 {"on8mm", Code::columnOn8},
-                 {"on4mm", Code::columnOn4},
-                 {"below4mm", Code::columnBelow4}},
+                {{"field", code::columnField},
+                 {"tests", code::columnTests},
+                 {"cut", code::columnCut},
+                 {"meanLength", code::columnMeanLength},
+                 {"on19mm", code::columnOn19},
+                 {"on8mm", code::columnOn8},
+                 {"on4mm", code::columnOn4},
+                 {"below4mm", code::columnBelow4}},
                 {}};
     std::vector<Message> said;
     for (const season::ChopOfField& chop : season::chopOf(view.season, view.day, view.until)) {
@@ -54,11 +55,11 @@ void addSieves(const DayView& view, Section& section) {
 void addKernels(const DayView& view, Section& section) {
     const season::KernelsOfDay kernels = season::kernelsOf(view.season, view.day, view.until);
     Table table{"kernels",
-                {{"material", Code::columnMaterial},
-                 {"tests", Code::columnTests},
-                 {"kernels", Code::columnKernels},
-                 {"score", Code::columnScore},
-                 {"processing", Code::columnProcessing}},
+                {{"material", code::columnMaterial},
+                 {"tests", code::columnTests},
+                 {"kernels", code::columnKernels},
+                 {"score", code::columnScore},
+                 {"processing", code::columnProcessing}},
                 {}};
     for (const samples::CupMean& cups : kernels.cups)
         table.rows.push_back(
@@ -74,7 +75,7 @@ void addKernels(const DayView& view, Section& section) {
 }  // namespace
 
 Section chopOf(const DayView& view) {
-    Section section{"chop", Code::reviewChop, {}};
+    Section section{"chop", code::reviewChop, {}};
     addSieves(view, section);
     addKernels(view, section);
     return section;

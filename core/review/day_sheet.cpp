@@ -1,5 +1,6 @@
 #include "core/review/day_sheet.h"
 
+#include "core/review/codes.h"
 #include "core/review/day_view.h"
 
 #include <algorithm>
@@ -9,11 +10,11 @@ namespace treadwell::review {
 namespace {
 
 Section headOf(const DayView& view) {
-    Section head{"state", Code::reviewState, {}};
+    Section head{"state", code::reviewState, {}};
     if (view.day.closed) {
-        head.blocks.emplace_back(Message{Code::reviewClosed, {view.day.closed->at}});
+        head.blocks.emplace_back(Message{code::reviewClosed, {view.day.closed->at}});
     } else {
-        head.blocks.emplace_back(Message{Code::reviewNotClosed, {view.until}});
+        head.blocks.emplace_back(Message{code::reviewNotClosed, {view.until}});
     }
     return head;
 }
@@ -21,13 +22,13 @@ Section headOf(const DayView& view) {
 }  // namespace
 
 Block orNothing(Table table) {
-    if (table.rows.empty()) return Message{Code::reviewNothing, {}};
+    if (table.rows.empty()) return Message{code::reviewNothing, {}};
     return table;
 }
 
 Result<Document> daySheet(const season::Season& season, LocalDay date, Instant now) {
     const season::Day* day = season.day(date);
-    if (day == nullptr) return fail(Code::dayUnknown, "day", toIso8601(date));
+    if (day == nullptr) return fail(code::dayUnknown, "day", toIso8601(date));
     // The last instant of the day: midnight itself is the next day's.
     const Instant until = std::clamp(now, day->begin, day->end - std::chrono::microseconds{1});
     DayView view{season, *day, until};
@@ -36,7 +37,7 @@ Result<Document> daySheet(const season::Season& season, LocalDay date, Instant n
         if (load.at <= until && !view.readings.contains(silo))
             view.readings.emplace(silo, density::readingsAt(season, silo, until));
     }
-    Document sheet{"daySheet", {Code::reviewDaySheet, {day->farm().farm, toIso8601(date)}}, {}};
+    Document sheet{"daySheet", {code::reviewDaySheet, {day->farm().farm, toIso8601(date)}}, {}};
     for (const auto section : {headOf, deliveriesOf, dryMatterOf, chopOf, tractorsOf, densityOf, laidLayersOf,
                                adviceOf, pausesOf, layersOf, heightsOf, additivesOf, coverOf, weatherOf,
                                incidentsOf, shiftsOf, notesOf, cautionsOf, questionsOf}) {

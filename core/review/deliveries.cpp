@@ -1,3 +1,4 @@
+#include "core/review/codes.h"
 #include "core/review/day_view.h"
 
 #include <functional>
@@ -23,10 +24,10 @@ void appendTo(std::vector<Cell>& row, const Delivered& sum) {
 
 std::vector<Column> columnsBy(Column first) {
     return {first,
-            {"loads", Code::columnLoads},
-            {"mass", Code::columnMass},
-            {"dryMass", Code::columnDryMass},
-            {"dryMatter", Code::columnDryMatter}};
+            {"loads", code::columnLoads},
+            {"mass", code::columnMass},
+            {"dryMass", code::columnDryMass},
+            {"dryMatter", code::columnDryMatter}};
 }
 
 /// A row for each key in its order, then the total; what has no name is told so and never left out.
@@ -44,11 +45,11 @@ Table tableBy(const DayView& view, std::string_view key, Column first,
     Table table{key, columnsBy(first), {}};
     for (const auto& [each, sum] : sums) {
         Cell shown = name(each);
-        if (std::holds_alternative<std::monostate>(shown)) shown = Message{Code::reviewNotNamed, {}};
+        if (std::holds_alternative<std::monostate>(shown)) shown = Message{code::reviewNotNamed, {}};
         appendTo(table.rows.emplace_back(std::vector<Cell>{std::move(shown)}), sum);
     }
     if (sums.size() > 1) {
-        appendTo(table.rows.emplace_back(std::vector<Cell>{Message{Code::reviewTotal, {}}}), all);
+        appendTo(table.rows.emplace_back(std::vector<Cell>{Message{code::reviewTotal, {}}}), all);
     }
     return table;
 }
@@ -63,7 +64,7 @@ Series rateSeries(const DayView& view) {
     for (const LoadTipped& load : view.day.loads) {
         if (load.at <= view.until) hours[hourOf(view, load)] += load.load.mass;
     }
-    Series series{"delivery", Code::columnDelivery, Dimension::asFedRate, {}};
+    Series series{"delivery", code::columnDelivery, Dimension::asFedRate, {}};
     if (hours.empty()) return series;
     const Instant last = hours.rbegin()->first;
     for (Instant hour = hours.begin()->first; hour <= last; hour += std::chrono::hours{1}) {
@@ -76,20 +77,20 @@ Series rateSeries(const DayView& view) {
 
 Section deliveriesOf(const DayView& view) {
     const season::FarmBook& farm = view.day.farm();
-    Section section{"deliveries", Code::reviewDeliveries, {}};
+    Section section{"deliveries", code::reviewDeliveries, {}};
     const Table bySilo = tableBy<farm::SiloId>(
-        view, "bySilo", {"silo", Code::columnSilo}, [](const LoadTipped& load) { return load.load.silo; },
+        view, "bySilo", {"silo", code::columnSilo}, [](const LoadTipped& load) { return load.load.silo; },
         [&](const farm::SiloId& id) { return nameIn(farm.silos, std::optional{id}); });
     section.blocks.push_back(orNothing(bySilo));
     if (bySilo.rows.empty()) return section;
     section.blocks.emplace_back(tableBy<std::optional<farm::TruckId>>(
-        view, "byTruck", {"truck", Code::columnTruck}, [](const LoadTipped& load) { return load.load.truck; },
+        view, "byTruck", {"truck", code::columnTruck}, [](const LoadTipped& load) { return load.load.truck; },
         [&](const std::optional<farm::TruckId>& id) { return nameIn(farm.trucks, id); }));
     section.blocks.emplace_back(tableBy<std::optional<farm::FieldId>>(
-        view, "byField", {"field", Code::columnField}, [](const LoadTipped& load) { return load.load.field; },
+        view, "byField", {"field", code::columnField}, [](const LoadTipped& load) { return load.load.field; },
         [&](const std::optional<farm::FieldId>& id) { return nameIn(farm.fields, id); }));
     section.blocks.emplace_back(tableBy<Instant>(
-        view, "byHour", {"hour", Code::columnHour},
+        view, "byHour", {"hour", code::columnHour},
         [&](const LoadTipped& load) { return hourOf(view, load); },
         [](const Instant& hour) { return Cell{hour}; }));
     section.blocks.emplace_back(rateSeries(view));

@@ -1,4 +1,5 @@
 #include "core/density/readings.h"
+#include "core/review/codes.h"
 #include "core/review/day_view.h"
 
 namespace treadwell::review {
@@ -8,7 +9,7 @@ namespace {
 void addReading(Table& table, std::vector<Message>& remarks, const std::string& silo, Code what,
                 const density::SiloReading& reading) {
     if (!reading.estimate) {
-        remarks.push_back({Code::reviewNoEstimate, {what}});
+        remarks.push_back({code::reviewNoEstimate, {what}});
         if (reading.reason) remarks.push_back(*reading.reason);
         return;
     }
@@ -23,31 +24,31 @@ void addReading(Table& table, std::vector<Message>& remarks, const std::string& 
 }  // namespace
 
 Section densityOf(const DayView& view) {
-    Section section{"density", Code::reviewDensity, {}};
+    Section section{"density", code::reviewDensity, {}};
     Table table{"readings",
-                {{"silo", Code::columnSilo},
-                 {"reading", Code::columnReading},
-                 {"median", Code::columnMedian},
-                 {"low80", Code::columnLow},
-                 {"high80", Code::columnHigh},
-                 {"target", Code::columnTarget},
-                 {"chance", Code::columnChance},
-                 {"porosity", Code::columnPorosity},
-                 {"porosityLow80", Code::columnPorosityLow},
-                 {"porosityHigh80", Code::columnPorosityHigh},
-                 {"packing", Code::columnPackingTime}},
+                {{"silo", code::columnSilo},
+                 {"reading", code::columnReading},
+                 {"median", code::columnMedian},
+                 {"low80", code::columnLow},
+                 {"high80", code::columnHigh},
+                 {"target", code::columnTarget},
+                 {"chance", code::columnChance},
+                 {"porosity", code::columnPorosity},
+                 {"porosityLow80", code::columnPorosityLow},
+                 {"porosityHigh80", code::columnPorosityHigh},
+                 {"packing", code::columnPackingTime}},
                 {}};
     std::vector<Message> remarks;
     for (const auto& [silo, readings] : view.readings) {
         const std::string name = nameText(view.day.farm().silos, silo);
         std::vector<Message> own;
-        addReading(table, own, name, Code::readingToday, readings.today);
-        addReading(table, own, name, Code::readingSilo, readings.silo);
+        addReading(table, own, name, code::readingToday, readings.today);
+        addReading(table, own, name, code::readingSilo, readings.silo);
         if (readings.silo.estimate) {
             const std::vector<Message>& warnings = readings.silo.estimate->warnings;
             own.insert(own.end(), warnings.begin(), warnings.end());
         }
-        if (!own.empty()) remarks.push_back({Code::reviewOfSilo, {name}});
+        if (!own.empty()) remarks.push_back({code::reviewOfSilo, {name}});
         remarks.insert(remarks.end(), own.begin(), own.end());
     }
     section.blocks.push_back(orNothing(std::move(table)));

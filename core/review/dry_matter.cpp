@@ -1,3 +1,4 @@
+#include "core/review/codes.h"
 #include "core/review/day_view.h"
 
 #include <set>
@@ -9,15 +10,15 @@ namespace {
 Code wordOf(entries::DryMatterMethod method) {
     switch (method) {
         case entries::DryMatterMethod::oven:
-            return Code::methodOven;
+            return code::methodOven;
         case entries::DryMatterMethod::microwave:
-            return Code::methodMicrowave;
+            return code::methodMicrowave;
         case entries::DryMatterMethod::meter:
-            return Code::methodMeter;
+            return code::methodMeter;
         case entries::DryMatterMethod::estimate:
             break;
     }
-    return Code::methodEstimate;
+    return code::methodEstimate;
 }
 
 /// The mean by mass over the loads, and the samples on which they stand.
@@ -32,24 +33,24 @@ void addMean(const DayView& view, Section& section) {
     const auto mean = delivered.dryMatter();
     if (!mean) return;
     section.blocks.emplace_back(
-        Message{Code::reviewMeanDryMatter, {mean->amount(), static_cast<std::int64_t>(samples.size())}});
+        Message{code::reviewMeanDryMatter, {mean->amount(), static_cast<std::int64_t>(samples.size())}});
 }
 
 }  // namespace
 
 Section dryMatterOf(const DayView& view) {
     Table table{"samples",
-                {{"at", Code::columnTime},
-                 {"field", Code::columnField},
-                 {"dryMatter", Code::columnDryMatter},
-                 {"method", Code::columnMethod}},
+                {{"at", code::columnTime},
+                 {"field", code::columnField},
+                 {"dryMatter", code::columnDryMatter},
+                 {"method", code::columnMethod}},
                 {}};
     for (const season::Sample& sample : view.day.samples) {
         if (sample.at > view.until) continue;
         table.rows.push_back({sample.at, nameIn(view.day.farm().fields, sample.reading.field),
                               sample.reading.dryMatter.amount(), Message{wordOf(sample.reading.method), {}}});
     }
-    Section section{"dryMatter", Code::reviewDryMatter, {orNothing(std::move(table))}};
+    Section section{"dryMatter", code::reviewDryMatter, {orNothing(std::move(table))}};
     addMean(view, section);
     return section;
 }

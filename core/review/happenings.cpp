@@ -1,6 +1,7 @@
 // The sections about what happened around the packing: what was put on the crop, cover, weather, incidents
 // and shifts.
 #include "core/attention/cautions.h"
+#include "core/review/codes.h"
 #include "core/review/day_view.h"
 
 #include <algorithm>
@@ -48,10 +49,10 @@ Table dosage(const DayView& view) {
         sum.volume += record.what.dose.volume.value_or(ProductVolume{});
     }
     Table table{"dosage",
-                {{"silo", Code::columnSilo},
-                 {"product", Code::columnProduct},
-                 {"gramsPerTonne", Code::columnGramsPerTonne},
-                 {"litresPerTonne", Code::columnLitresPerTonne}},
+                {{"silo", code::columnSilo},
+                 {"product", code::columnProduct},
+                 {"gramsPerTonne", code::columnGramsPerTonne},
+                 {"litresPerTonne", code::columnLitresPerTonne}},
                 {}};
     for (const auto& [key, sum] : used) {
         const AsFedMass crop = placedIn(view, key.first);
@@ -80,11 +81,11 @@ void addCaution(const DayView& view, Section& section) {
 
 Section additivesOf(const DayView& view) {
     Table table{"additives",
-                {{"at", Code::columnTime},
-                 {"silo", Code::columnSilo},
-                 {"product", Code::columnProduct},
-                 {"mass", Code::columnProductMass},
-                 {"volume", Code::columnProductVolume}},
+                {{"at", code::columnTime},
+                 {"silo", code::columnSilo},
+                 {"product", code::columnProduct},
+                 {"mass", code::columnProductMass},
+                 {"volume", code::columnProductVolume}},
                 {}};
     const auto cells = [&](const auto& record) -> std::vector<Cell> {
         return {record.at, siloOf(view, record.what.silo), record.what.dose.product,
@@ -93,77 +94,77 @@ Section additivesOf(const DayView& view) {
     addRows<entries::Additive>(view, table, cells);
     const bool mixedIn = !table.rows.empty();
     addRows<entries::SurfaceTreatment>(view, table, cells);
-    Section section{"additives", Code::reviewAdditives, {orNothing(std::move(table))}};
+    Section section{"additives", code::reviewAdditives, {orNothing(std::move(table))}};
     if (mixedIn) section.blocks.emplace_back(dosage(view));
     return section;
 }
 
 Section coverOf(const DayView& view) {
     Table table{"cover",
-                {{"at", Code::columnTime},
-                 {"silo", Code::columnSilo},
-                 {"step", Code::columnStep},
-                 {"from", Code::columnFrom},
-                 {"to", Code::columnTo}},
+                {{"at", code::columnTime},
+                 {"silo", code::columnSilo},
+                 {"step", code::columnStep},
+                 {"from", code::columnFrom},
+                 {"to", code::columnTo}},
                 {}};
     addRows<entries::Cover>(view, table, [&](const auto& record) -> std::vector<Cell> {
         return {record.at, siloOf(view, record.what.silo), Word{enumText(record.what.step)},
                 amountOf(record.what.stretch.begin), amountOf(record.what.stretch.end)};
     });
-    return {"cover", Code::reviewCover, {orNothing(std::move(table))}};
+    return {"cover", code::reviewCover, {orNothing(std::move(table))}};
 }
 
 Section weatherOf(const DayView& view) {
     Table table{"weather",
-                {{"at", Code::columnTime},
-                 {"sky", Code::columnSky},
-                 {"rain", Code::columnRain},
-                 {"temperature", Code::columnTemperature},
-                 {"wind", Code::columnWind}},
+                {{"at", code::columnTime},
+                 {"sky", code::columnSky},
+                 {"rain", code::columnRain},
+                 {"temperature", code::columnTemperature},
+                 {"wind", code::columnWind}},
                 {}};
     addRows<entries::WeatherSeen>(view, table, [](const auto& record) -> std::vector<Cell> {
         return {record.at, Word{enumText(record.what.sky)},
                 record.what.rain ? Cell{record.what.rain->chopAmount()} : Cell{},
                 amountOf(record.what.temperature), amountOf(record.what.wind)};
     });
-    return {"weather", Code::reviewWeather, {orNothing(std::move(table))}};
+    return {"weather", code::reviewWeather, {orNothing(std::move(table))}};
 }
 
 Section incidentsOf(const DayView& view) {
     Table table{"incidents",
-                {{"at", Code::columnTime},
-                 {"sort", Code::columnSort},
-                 {"silo", Code::columnSilo},
-                 {"tractor", Code::columnTractor},
-                 {"text", Code::columnWhatHappened}},
+                {{"at", code::columnTime},
+                 {"sort", code::columnSort},
+                 {"silo", code::columnSilo},
+                 {"tractor", code::columnTractor},
+                 {"text", code::columnWhatHappened}},
                 {}};
     addRows<entries::Incident>(view, table, [&](const auto& record) -> std::vector<Cell> {
         return {record.at, Word{enumText(record.what.sort)}, siloOf(view, record.what.silo),
                 nameIn(view.day.farm().tractors, record.what.tractor), record.what.text};
     });
-    return {"incidents", Code::reviewIncidents, {orNothing(std::move(table))}};
+    return {"incidents", code::reviewIncidents, {orNothing(std::move(table))}};
 }
 
 // Without names: the sheet goes from hand to hand, and a name could not be erased from it.
 Section shiftsOf(const DayView& view) {
     Table table{"shifts",
-                {{"begin", Code::columnBegin},
-                 {"end", Code::columnEnd},
-                 {"duty", Code::columnDuty},
-                 {"tractor", Code::columnTractor},
-                 {"tablet", Code::columnTablet},
-                 {"hours", Code::columnHoursOnShift}},
+                {{"begin", code::columnBegin},
+                 {"end", code::columnEnd},
+                 {"duty", code::columnDuty},
+                 {"tractor", code::columnTractor},
+                 {"tablet", code::columnTablet},
+                 {"hours", code::columnHoursOnShift}},
                 {}};
     for (const season::ShiftSpan& shift : view.day.shifts) {
         if (shift.begin > view.until) continue;
         const bool over = shift.end && *shift.end <= view.until;
         const Seconds length = (over ? *shift.end : view.until) - shift.onShiftSince;
-        table.rows.push_back({shift.begin, over ? Cell{*shift.end} : Cell{Message{Code::reviewGoesOn, {}}},
+        table.rows.push_back({shift.begin, over ? Cell{*shift.end} : Cell{Message{code::reviewGoesOn, {}}},
                               Word{enumText(shift.duty)}, nameIn(view.day.farm().tractors, shift.tractor),
                               Word{shift.holdsTablet ? "yes" : "no"},
                               length / Seconds{std::chrono::hours{1}}});
     }
-    Section section{"shifts", Code::reviewShifts, {orNothing(std::move(table))}};
+    Section section{"shifts", code::reviewShifts, {orNothing(std::move(table))}};
     addCaution(view, section);
     return section;
 }

@@ -1,5 +1,6 @@
 #include "core/density/readings.h"
 #include "core/packing/layers.h"
+#include "core/review/codes.h"
 #include "core/review/day_view.h"
 
 #include <algorithm>
@@ -16,18 +17,18 @@ constexpr std::size_t kLoosest = 3;
 
 Table tableNamed(std::string_view key) {
     return {key,
-            {{"silo", Code::columnSilo},
-             {"layer", Code::columnLayer},
-             {"begin", Code::columnBegin},
-             {"end", Code::columnEnd},
-             {"mass", Code::columnMass},
-             {"thickness", Code::columnThickness},
-             {"packing", Code::columnPackingTime},
-             {"passes", Code::columnPasses},
-             {"median", Code::columnMedian},
-             {"low80", Code::columnLow},
-             {"high80", Code::columnHigh},
-             {"porosity", Code::columnPorosity}},
+            {{"silo", code::columnSilo},
+             {"layer", code::columnLayer},
+             {"begin", code::columnBegin},
+             {"end", code::columnEnd},
+             {"mass", code::columnMass},
+             {"thickness", code::columnThickness},
+             {"packing", code::columnPackingTime},
+             {"passes", code::columnPasses},
+             {"median", code::columnMedian},
+             {"low80", code::columnLow},
+             {"high80", code::columnHigh},
+             {"porosity", code::columnPorosity}},
             {}};
 }
 
@@ -57,7 +58,7 @@ struct Laid {
         const std::size_t last = span.first + span.count - 1;
         Cell number = at(last).number;
         if (span.count > 1)
-            number = Message{Code::reviewLayerRange, {at(span.first).number, at(last).number}};
+            number = Message{code::reviewLayerRange, {at(span.first).number, at(last).number}};
         std::vector<Cell> row{silo,
                               std::move(number),
                               at(span.first).begin,
@@ -126,7 +127,7 @@ void addSilo(Tables& tables, const Laid& laid, LayerSpan day) {
 }  // namespace
 
 Section laidLayersOf(const DayView& view) {
-    Section section{"laidLayers", Code::reviewLaidLayers, {}};
+    Section section{"laidLayers", code::reviewLaidLayers, {}};
     Tables tables;
     for (const auto& [silo, readings] : view.readings) {
         if (!readings.layers) continue;  // the section on density says why
@@ -139,9 +140,9 @@ Section laidLayersOf(const DayView& view) {
     };
     add(tables.byLayer);
     add(tables.byHour);
-    if (!tables.loosest.rows.empty()) section.blocks.emplace_back(Message{Code::reviewLoosestLayers, {}});
+    if (!tables.loosest.rows.empty()) section.blocks.emplace_back(Message{code::reviewLoosestLayers, {}});
     add(tables.loosest);
-    if (section.blocks.empty()) section.blocks.emplace_back(Message{Code::reviewNothing, {}});
+    if (section.blocks.empty()) section.blocks.emplace_back(Message{code::reviewNothing, {}});
     return section;
 }
 

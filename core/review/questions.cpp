@@ -1,3 +1,4 @@
+#include "core/review/codes.h"
 #include "core/review/day_view.h"
 
 #include <algorithm>
@@ -41,11 +42,11 @@ class Questions final {
     }
 
     void askAboutLoads() {
-        askOfLoads(Code::questionNotWeighed, [](const season::LoadTipped* load) {
+        askOfLoads(code::questionNotWeighed, [](const season::LoadTipped* load) {
             return load->load.source != entries::MassSource::weighed;
         });
-        askOfLoads(Code::questionNoField, [](const season::LoadTipped* load) { return !load->load.field; });
-        askOfLoads(Code::questionDryMatterAssumed, [](const season::LoadTipped* load) {
+        askOfLoads(code::questionNoField, [](const season::LoadTipped* load) { return !load->load.field; });
+        askOfLoads(code::questionDryMatterAssumed, [](const season::LoadTipped* load) {
             return load->basis == season::DryMatterBasis::assumed;
         });
     }
@@ -65,7 +66,7 @@ class Questions final {
         longest = std::max<Seconds>(longest, last - before);
         const Seconds wanted = m_view.day.farm().rules.sampleInterval;
         if (longest > wanted) {
-            ask(Code::questionSampleOverdue, durationAmount(longest), durationAmount(wanted));
+            ask(code::questionSampleOverdue, durationAmount(longest), durationAmount(wanted));
         }
     }
 
@@ -76,7 +77,7 @@ class Questions final {
             if (layer.at <= m_view.until) silos.erase(layer.what.silo);
         }
         for (const farm::SiloId& silo : silos) {
-            ask(Code::questionLayerNotSeen, nameText(m_view.day.farm().silos, silo));
+            ask(code::questionLayerNotSeen, nameText(m_view.day.farm().silos, silo));
         }
     }
 
@@ -87,7 +88,7 @@ class Questions final {
             atWork.insert(span.tractor);
             const bool over = span.end && *span.end <= m_view.until;
             if (!over && m_view.day.closed) {
-                ask(Code::questionStillAtWork, nameText(m_view.day.farm().tractors, span.tractor));
+                ask(code::questionStillAtWork, nameText(m_view.day.farm().tractors, span.tractor));
             }
         }
         const auto& tractors = m_view.day.farm().tractors;
@@ -95,8 +96,8 @@ class Questions final {
             const auto found = tractors.find(id);
             if (found == tractors.end()) continue;
             const farm::Tractor& tractor = found->second;
-            if (!tractor.massKnown) ask(Code::questionMassAssumed, tractor.name, tractor.mass.amount());
-            if (!tractor.hourlyCost) ask(Code::questionNoCost, tractor.name);
+            if (!tractor.massKnown) ask(code::questionMassAssumed, tractor.name, tractor.mass.amount());
+            if (!tractor.hourlyCost) ask(code::questionNoCost, tractor.name);
         }
     }
 
@@ -104,7 +105,7 @@ class Questions final {
         if (!m_view.day.closed) return;
         for (const season::ShiftSpan& shift : m_view.day.shifts) {
             if (shift.begin > m_view.until || (shift.end && *shift.end <= m_view.until)) continue;
-            ask(Code::questionStillOnShift, shift.onShiftSince);
+            ask(code::questionStillOnShift, shift.onShiftSince);
         }
     }
 
@@ -112,10 +113,10 @@ class Questions final {
         const auto& rows = m_view.day.records.of<entries::RowSetAside>();
         const auto aside =
             std::count_if(rows.begin(), rows.end(), [&](const auto& row) { return row.at <= m_view.until; });
-        if (aside > 0) ask(Code::questionRowsSetAside, std::int64_t{aside});
-        if (m_view.day.unknownKinds > 0) ask(Code::questionUnknownKinds, m_view.day.unknownKinds);
+        if (aside > 0) ask(code::questionRowsSetAside, std::int64_t{aside});
+        if (m_view.day.unknownKinds > 0) ask(code::questionUnknownKinds, m_view.day.unknownKinds);
         const auto waiting = static_cast<std::int64_t>(m_view.season.waiting().size());
-        if (waiting > 0) ask(Code::questionWaiting, waiting);
+        if (waiting > 0) ask(code::questionWaiting, waiting);
     }
 
     const DayView& m_view;
@@ -126,8 +127,8 @@ class Questions final {
 }  // namespace
 
 Section questionsOf(const DayView& view) {
-    Section section{"questions", Code::reviewQuestions, Questions{view}.ask()};
-    if (section.blocks.empty()) section.blocks.emplace_back(Message{Code::reviewNoQuestions, {}});
+    Section section{"questions", code::reviewQuestions, Questions{view}.ask()};
+    if (section.blocks.empty()) section.blocks.emplace_back(Message{code::reviewNoQuestions, {}});
     return section;
 }
 

@@ -1,5 +1,6 @@
 // The sections that list what was recorded as it stands.
 #include "core/attention/cautions.h"
+#include "core/review/codes.h"
 #include "core/review/day_view.h"
 
 #include <algorithm>
@@ -11,31 +12,31 @@ namespace {
 Code wordOf(entries::AdviceDecision decision) {
     switch (decision) {
         case entries::AdviceDecision::shown:
-            return Code::adviceWasShown;
+            return code::adviceWasShown;
         case entries::AdviceDecision::accepted:
-            return Code::adviceWasAccepted;
+            return code::adviceWasAccepted;
         case entries::AdviceDecision::declined:
             break;
     }
-    return Code::adviceWasDeclined;
+    return code::adviceWasDeclined;
 }
 
 Code wordOf(entries::LayerMethod method) {
-    return method == entries::LayerMethod::measured ? Code::layerMeasured : Code::layerByLoads;
+    return method == entries::LayerMethod::measured ? code::layerMeasured : code::layerByLoads;
 }
 
 }  // namespace
 
 Section adviceOf(const DayView& view) {
     Table table{"advice",
-                {{"at", Code::columnTime},
-                 {"silo", Code::columnSilo},
-                 {"advice", Code::columnAdvice},
-                 {"decision", Code::columnDecision},
-                 {"before", Code::columnBefore},
-                 {"after", Code::columnAfter},
-                 {"chanceBefore", Code::columnChanceBefore},
-                 {"chanceAfter", Code::columnChanceAfter}},
+                {{"at", code::columnTime},
+                 {"silo", code::columnSilo},
+                 {"advice", code::columnAdvice},
+                 {"decision", code::columnDecision},
+                 {"before", code::columnBefore},
+                 {"after", code::columnAfter},
+                 {"chanceBefore", code::columnChanceBefore},
+                 {"chanceAfter", code::columnChanceAfter}},
                 {}};
     for (const auto& note : view.day.records.of<entries::AdviceDecided>()) {
         if (note.at > view.until) continue;
@@ -44,48 +45,48 @@ Section adviceOf(const DayView& view) {
                               Message{wordOf(what.decision), {}}, what.before.amount(), what.after.amount(),
                               what.chanceBefore.amount(), what.chanceAfter.amount()});
     }
-    return {"advice", Code::reviewAdvice, {orNothing(std::move(table))}};
+    return {"advice", code::reviewAdvice, {orNothing(std::move(table))}};
 }
 
 Section pausesOf(const DayView& view) {
     Table table{"pauses",
-                {{"begin", Code::columnBegin},
-                 {"end", Code::columnEnd},
-                 {"silo", Code::columnSilo},
-                 {"reason", Code::columnReason}},
+                {{"begin", code::columnBegin},
+                 {"end", code::columnEnd},
+                 {"silo", code::columnSilo},
+                 {"reason", code::columnReason}},
                 {}};
     for (const season::PauseSpan& pause : view.day.pauses) {
         if (pause.begin > view.until) continue;
         const bool over = pause.end && *pause.end <= view.until;
-        table.rows.push_back({pause.begin, over ? Cell{*pause.end} : Cell{Message{Code::reviewGoesOn, {}}},
+        table.rows.push_back({pause.begin, over ? Cell{*pause.end} : Cell{Message{code::reviewGoesOn, {}}},
                               nameIn(view.day.farm().silos, pause.silo), pause.reason});
     }
-    return {"pauses", Code::reviewPauses, {orNothing(std::move(table))}};
+    return {"pauses", code::reviewPauses, {orNothing(std::move(table))}};
 }
 
 Section layersOf(const DayView& view) {
     Table table{"layers",
-                {{"at", Code::columnTime},
-                 {"silo", Code::columnSilo},
-                 {"thickness", Code::columnThickness},
-                 {"method", Code::columnMethod}},
+                {{"at", code::columnTime},
+                 {"silo", code::columnSilo},
+                 {"thickness", code::columnThickness},
+                 {"method", code::columnMethod}},
                 {}};
     for (const season::LayerNote& layer : view.day.layers) {
         if (layer.at > view.until) continue;
         table.rows.push_back({layer.at, nameIn(view.day.farm().silos, std::optional{layer.what.silo}),
                               layer.what.thickness.layerAmount(), Message{wordOf(layer.what.method), {}}});
     }
-    return {"layers", Code::reviewLayers, {orNothing(std::move(table))}};
+    return {"layers", code::reviewLayers, {orNothing(std::move(table))}};
 }
 
 Section heightsOf(const DayView& view) {
     Table table{"heights",
-                {{"at", Code::columnTime},
-                 {"silo", Code::columnSilo},
-                 {"readings", Code::columnReadings},
-                 {"lowest", Code::columnLowest},
-                 {"mean", Code::columnMean},
-                 {"highest", Code::columnHighest}},
+                {{"at", code::columnTime},
+                 {"silo", code::columnSilo},
+                 {"readings", code::columnReadings},
+                 {"lowest", code::columnLowest},
+                 {"mean", code::columnMean},
+                 {"highest", code::columnHighest}},
                 {}};
     for (const season::Survey& survey : view.day.surveys) {
         const auto& readings = survey.what.readings;
@@ -101,23 +102,23 @@ Section heightsOf(const DayView& view) {
                               count, lowest.amount(), (sum / static_cast<double>(count)).amount(),
                               highest.amount()});
     }
-    return {"heights", Code::reviewHeights, {orNothing(std::move(table))}};
+    return {"heights", code::reviewHeights, {orNothing(std::move(table))}};
 }
 
 Section notesOf(const DayView& view) {
-    Table table{"notes", {{"at", Code::columnTime}, {"note", Code::columnNote}}, {}};
+    Table table{"notes", {{"at", code::columnTime}, {"note", code::columnNote}}, {}};
     for (const auto& note : view.day.records.of<entries::Note>()) {
         if (note.at <= view.until) table.rows.push_back({note.at, note.what.text});
     }
-    return {"notes", Code::reviewNotes, {orNothing(std::move(table))}};
+    return {"notes", code::reviewNotes, {orNothing(std::move(table))}};
 }
 
 Section cautionsOf(const DayView& view) {
-    Table table{"shown", {{"at", Code::columnTime}, {"caution", Code::columnCaution}}, {}};
+    Table table{"shown", {{"at", code::columnTime}, {"caution", code::columnCaution}}, {}};
     for (const auto& note : view.day.records.of<entries::CautionShown>()) {
         if (note.at <= view.until) table.rows.push_back({note.at, note.what.caution});
     }
-    Section section{"cautions", Code::reviewCautions, {orNothing(std::move(table))}};
+    Section section{"cautions", code::reviewCautions, {orNothing(std::move(table))}};
     section.blocks.emplace_back(attention::standingText());
     return section;
 }

@@ -1,3 +1,4 @@
+#include "core/review/codes.h"
 #include "core/review/day_view.h"
 
 namespace treadwell::review {
@@ -21,11 +22,11 @@ std::map<farm::TractorId, Worked> workedIn(const DayView& view) {
 
 Section tractorsOf(const DayView& view) {
     Table table{"tractors",
-                {{"tractor", Code::columnTractor},
-                 {"mass", Code::columnMachineMass},
-                 {"packingHours", Code::columnPackingHours},
-                 {"spreadingHours", Code::columnSpreadingHours},
-                 {"cost", Code::columnCost}},
+                {{"tractor", code::columnTractor},
+                 {"mass", code::columnMachineMass},
+                 {"packingHours", code::columnPackingHours},
+                 {"spreadingHours", code::columnSpreadingHours},
+                 {"cost", code::columnCost}},
                 {}};
     Worked all;
     double cost = 0.0;
@@ -37,7 +38,7 @@ Section tractorsOf(const DayView& view) {
         const auto& tractors = view.day.farm().tractors;
         const auto found = tractors.find(id);
         const bool known = found != tractors.end();
-        row.emplace_back(known ? Cell{found->second.name} : Cell{Message{Code::reviewNotNamed, {}}});
+        row.emplace_back(known ? Cell{found->second.name} : Cell{Message{code::reviewNotNamed, {}}});
         row.emplace_back(known ? Cell{found->second.mass.amount()} : Cell{});
         row.emplace_back(worked.packing / kHour);
         row.emplace_back(worked.spreading / kHour);
@@ -51,10 +52,10 @@ Section tractorsOf(const DayView& view) {
         }
     }
     if (table.rows.size() > 1) {
-        table.rows.push_back({Message{Code::reviewTotal, {}}, Cell{}, all.packing / kHour,
+        table.rows.push_back({Message{code::reviewTotal, {}}, Cell{}, all.packing / kHour,
                               all.spreading / kHour, costKnown ? Cell{cost} : Cell{}});
     }
-    return {"tractors", Code::reviewTractors, {orNothing(std::move(table))}};
+    return {"tractors", code::reviewTractors, {orNothing(std::move(table))}};
 }
 
 }  // namespace treadwell::review

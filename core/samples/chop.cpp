@@ -1,6 +1,7 @@
 #include "core/samples/chop.h"
 
 #include "core/quantity/range.h"
+#include "core/samples/codes.h"
 #include "core/samples/particle_size.h"
 #include "core/stats/normal.h"
 #include "core/stats/straight_line.h"
@@ -45,7 +46,7 @@ void adviseLength(Length from, double factor, std::vector<Message>& advice) {
     const Length to = std::clamp(Length::fromMillimetres(mm), kShortestCut, kLongestCut);
     const bool longer = factor > 1.0;
     if (longer ? to <= from : to >= from) return;
-    advice.push_back({longer ? Code::chopLengthen : Code::chopShorten, {from.chopAmount(), to.chopAmount()}});
+    advice.push_back({longer ? code::chopLengthen : code::chopShorten, {from.chopAmount(), to.chopAmount()}});
 }
 
 }  // namespace
@@ -94,22 +95,22 @@ std::vector<Message> chopAdvice(const SieveParts& parts, const ChopRanges& range
     const bool isCoarse = on19.side == RangeSide::above;
     std::vector<Message> advice;
     if (isFine)
-        advice.push_back({Code::chopFine, {fine.amount(), kChopBounds[1].chopAmount(), fineLimit.amount()}});
-    if (isDusty) advice.push_back({Code::chopDusty, {below4.part.amount(), ranges.below4.high.amount()}});
+        advice.push_back({code::chopFine, {fine.amount(), kChopBounds[1].chopAmount(), fineLimit.amount()}});
+    if (isDusty) advice.push_back({code::chopDusty, {below4.part.amount(), ranges.below4.high.amount()}});
     if (isCoarse) {
         advice.push_back(
-            {Code::chopCoarse, {on19.part.amount(), kChopBounds[0].chopAmount(), ranges.on19.high.amount()}});
+            {code::chopCoarse, {on19.part.amount(), kChopBounds[0].chopAmount(), ranges.on19.high.amount()}});
     }
-    if (advice.empty()) return {{Code::chopWithin, {}}};
+    if (advice.empty()) return {{code::chopWithin, {}}};
     const bool uneven = isCoarse && (isFine || isDusty);
-    if (uneven) advice.push_back({Code::chopUneven, {}});
+    if (uneven) advice.push_back({code::chopUneven, {}});
     if (setting && !uneven && (isFine || isCoarse)) {
         const double now = (isFine ? Share::fromFraction(1) - fine : on19.part).fraction();
         const double wanted = (isFine ? Share::fromFraction(1) - fineLimit : ranges.on19.high).fraction();
         adviseLength(setting->length, lengthFactor(parts, now, wanted), advice);
     }
     if (uneven || isDusty || (isFine && setting && setting->length >= kUsualCut))
-        advice.push_back({Code::chopCheckKnives, {}});
+        advice.push_back({code::chopCheckKnives, {}});
     return advice;
 }
 

@@ -1,6 +1,7 @@
 #include "core/samples/degree_days.h"
 
 #include "core/quantity/range.h"
+#include "core/samples/codes.h"
 
 #include <algorithm>
 #include <array>
@@ -24,7 +25,7 @@ Result<std::map<LocalDays, DegreeDays>> byDay(std::span<const DayTemperatures> d
             return Unexpected{std::move(error)};
         }
         if (!degrees.emplace(LocalDays{days[i].day}, *day).second)
-            return fail(Code::dayTwice, "days[" + std::to_string(i) + "].day", toIso8601(days[i].day));
+            return fail(code::dayTwice, "days[" + std::to_string(i) + "].day", toIso8601(days[i].day));
     }
     return degrees;
 }
@@ -37,7 +38,7 @@ Result<DegreeDays> degreesOf(const DayTemperatures& day) {
                                    holdsWithin(day.high, kColdest, kHottest, "high"));
     if (!held) return Unexpected{held.error()};
     if (day.low > day.high)
-        return fail(Code::temperaturesSwapped, "low", day.low.amount(), day.high.amount());
+        return fail(code::temperaturesSwapped, "low", day.low.amount(), day.high.amount());
     const double low = std::clamp(day.low, kGrowthFrom, kGrowthTo).celsius();
     const double high = std::clamp(day.high, kGrowthFrom, kGrowthTo).celsius();
     return DegreeDays::fromCelsius((low + high) / 2.0 - kGrowthFrom.celsius());
@@ -47,7 +48,7 @@ Result<WarmthSum> degreesBetween(std::span<const DayTemperatures> days, LocalDay
     const auto degrees = byDay(days);
     if (!degrees) return Unexpected{degrees.error()};
     if (LocalDays{last} < LocalDays{first})
-        return fail(Code::daysReversed, "last", toIso8601(first), toIso8601(last));
+        return fail(code::daysReversed, "last", toIso8601(first), toIso8601(last));
     WarmthSum result;
     result.days = (LocalDays{last} - LocalDays{first}).count() + 1;
     std::int64_t known = 0;
@@ -56,7 +57,7 @@ Result<WarmthSum> degreesBetween(std::span<const DayTemperatures> days, LocalDay
         result.sum += at->second;
         ++known;
     }
-    if (known == 0) return fail(Code::readingsMissing, "days");
+    if (known == 0) return fail(code::readingsMissing, "days");
     result.missing = result.days - known;
     result.sum = result.sum * (static_cast<double>(result.days) / static_cast<double>(known));
     return result;
@@ -72,7 +73,7 @@ Result<WarmthReached> whenWarmthReaches(std::span<const DayTemperatures> days, L
     const auto known = byDay(days);
     if (!known) return Unexpected{known.error()};
     if (known->empty() || known->rbegin()->first < LocalDays{silking})
-        return fail(Code::readingsMissing, "days");
+        return fail(code::readingsMissing, "days");
     const LocalDays last = known->rbegin()->first;
     const auto whole = degreesBetween(days, silking, LocalDay{last});
     if (!whole) return Unexpected{whole.error()};
@@ -97,7 +98,7 @@ Result<WarmthReached> whenWarmthReaches(std::span<const DayTemperatures> days, L
             return result;
         }
     }
-    return fail(Code::warmthNotReached, "wanted", wanted.amount(), std::int64_t{kMostDays});
+    return fail(code::warmthNotReached, "wanted", wanted.amount(), std::int64_t{kMostDays});
 }
 
 }  // namespace treadwell::samples

@@ -1,5 +1,7 @@
 #include "core/samples/dish.h"
 
+#include "core/base/codes.h"
+#include "core/samples/codes.h"
 #include "core/samples/grams.h"
 
 #include <cmath>
@@ -20,11 +22,11 @@ Result<void> checkWeighings(AsFedMass wet, std::span<const DryMass> weighings) {
     for (std::size_t i = 0; i < weighings.size(); ++i) {
         const std::string field = "weighings[" + std::to_string(i) + "]";
         const DryMass weighing = weighings[i];
-        if (!std::isfinite(weighing.si())) return fail(Code::valueNotFinite, field);
+        if (!std::isfinite(weighing.si())) return fail(code::valueNotFinite, field);
         if (!(weighing > DryMass{} && weighing.si() < wet.si()))
-            return fail(Code::dishImpossible, field, gramsOf(wet), gramsOf(weighing));
+            return fail(code::dishImpossible, field, gramsOf(wet), gramsOf(weighing));
         if (i > 0 && weighing > weighings[i - 1] + kScaleNoise)
-            return fail(Code::weighingGained, field, gramsOf(weighing), gramsOf(weighings[i - 1]));
+            return fail(code::weighingGained, field, gramsOf(weighing), gramsOf(weighings[i - 1]));
     }
     return {};
 }
@@ -32,18 +34,18 @@ Result<void> checkWeighings(AsFedMass wet, std::span<const DryMass> weighings) {
 }  // namespace
 
 Result<DryMatter> dryMatterOfDish(AsFedMass wet, DryMass dry) {
-    if (!std::isfinite(wet.si())) return fail(Code::valueNotFinite, "wet");
-    if (!std::isfinite(dry.si())) return fail(Code::valueNotFinite, "dry");
+    if (!std::isfinite(wet.si())) return fail(code::valueNotFinite, "wet");
+    if (!std::isfinite(dry.si())) return fail(code::valueNotFinite, "dry");
     if (!(dry > DryMass{} && dry.si() < wet.si()))
-        return fail(Code::dishImpossible, "dry", gramsOf(wet), gramsOf(dry));
+        return fail(code::dishImpossible, "dry", gramsOf(wet), gramsOf(dry));
     return dry / wet;
 }
 
 Result<AsFedMass> netOfDish(AsFedMass gross, AsFedMass dish) {
-    if (!std::isfinite(gross.si())) return fail(Code::valueNotFinite, "gross");
-    if (!std::isfinite(dish.si())) return fail(Code::valueNotFinite, "dish");
+    if (!std::isfinite(gross.si())) return fail(code::valueNotFinite, "gross");
+    if (!std::isfinite(dish.si())) return fail(code::valueNotFinite, "dish");
     if (!(dish >= AsFedMass{} && gross > dish))
-        return fail(Code::grossBelowTare, "gross", gramsOf(gross), gramsOf(dish));
+        return fail(code::grossBelowTare, "gross", gramsOf(gross), gramsOf(dish));
     return gross - dish;
 }
 

@@ -1,6 +1,7 @@
 #include "core/samples/dry_down.h"
 
 #include "core/quantity/range.h"
+#include "core/samples/codes.h"
 #include "core/stats/normal.h"
 
 #include <Eigen/Dense>
@@ -23,7 +24,7 @@ double daysFrom(LocalDay origin, LocalDay day) {
 }
 
 Result<void> check(std::span<const FieldSample> samples, const DryDownPrior& prior) {
-    if (samples.empty()) return fail(Code::readingsMissing, "samples");
+    if (samples.empty()) return fail(code::readingsMissing, "samples");
     for (std::size_t i = 0; i < samples.size(); ++i) {
         const auto held =
             holdsWithin(samples[i].dryMatter, kWettest, kDriest, "samples[" + std::to_string(i) + "]");

@@ -1,6 +1,7 @@
 #include "core/samples/dry_matter.h"
 
 #include "core/quantity/range.h"
+#include "core/samples/codes.h"
 #include "core/stats/square.h"
 #include "core/stats/straight_line.h"
 #include "core/stats/student.h"
@@ -38,12 +39,12 @@ Result<DryMatter> meanByMass(std::span<const DeliveredDryMatter> loads) {
         mass += loads[i].mass;
         dry += loads[i].mass * loads[i].dryMatter;
     }
-    if (!(mass > AsFedMass{})) return fail(Code::readingsMissing, "loads");
+    if (!(mass > AsFedMass{})) return fail(code::readingsMissing, "loads");
     return dry / mass;
 }
 
 Result<SampledMean> meanOfSamples(std::span<const DryMatter> samples) {
-    if (samples.empty()) return fail(Code::readingsMissing, "samples");
+    if (samples.empty()) return fail(code::readingsMissing, "samples");
     const auto n = static_cast<double>(samples.size());
     SampledMean result;
     result.samples = std::ssize(samples);
@@ -132,16 +133,16 @@ std::optional<Message> goalWarning(DryMatter dryMatter, DryMatter low, DryMatter
         case GoalSide::within:
             return std::nullopt;
         case GoalSide::slightlyWet:
-            code = Code::dryMatterSlightlyWet;
+            code = code::dryMatterSlightlyWet;
             break;
         case GoalSide::wet:
-            code = Code::dryMatterWet;
+            code = code::dryMatterWet;
             break;
         case GoalSide::dry:
-            code = Code::dryMatterDry;
+            code = code::dryMatterDry;
             break;
         case GoalSide::veryDry:
-            code = Code::dryMatterVeryDry;
+            code = code::dryMatterVeryDry;
             break;
     }
     return Message{code, {dryMatter.amount(), low.amount(), high.amount()}};

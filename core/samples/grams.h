@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/codes.h"
 #include "core/base/error.h"
 
 #include <cmath>
@@ -16,9 +17,9 @@ template <class Mass>
 /// quantity/range.h's holdsWithin, with the grams in its words.
 template <class Mass>
 [[nodiscard]] Result<void> holdsGrams(Mass mass, Mass lowest, Mass highest, std::string field) {
-    if (!std::isfinite(mass.si())) return fail(Code::valueNotFinite, std::move(field));
+    if (!std::isfinite(mass.si())) return fail(code::valueNotFinite, std::move(field));
     if (mass < lowest || mass > highest)
-        return fail(Code::valueOutOfRange, std::move(field), gramsOf(mass), gramsOf(lowest),
+        return fail(code::valueOutOfRange, std::move(field), gramsOf(mass), gramsOf(lowest),
                     gramsOf(highest));
     return {};
 }

@@ -1,6 +1,7 @@
 #include "core/samples/harvest_order.h"
 
 #include "core/quantity/range.h"
+#include "core/samples/codes.h"
 
 #include <algorithm>
 #include <numeric>
@@ -117,7 +118,7 @@ std::optional<HarvestOrder> reckon(const std::vector<FieldToCut>& fields, const 
 }
 
 Result<void> check(const std::vector<FieldToCut>& fields, const HarvestPlan& plan) {
-    if (fields.empty()) return fail(Code::readingsMissing, "fields");
+    if (fields.empty()) return fail(code::readingsMissing, "fields");
     const auto tonnes = [](double t) { return AsFedMass::fromTonnes(t); };
     const auto percent = [](double value) { return DryMatter::fromPercent(value); };
     for (std::size_t i = 0; i < fields.size(); ++i) {
@@ -132,7 +133,7 @@ Result<void> check(const std::vector<FieldToCut>& fields, const HarvestPlan& pla
 }
 
 Result<HarvestOrder> reckoned(std::optional<HarvestOrder> reckoned) {
-    if (!reckoned) return fail(Code::harvestTooLong, "perDay", std::int64_t{kMostDays});
+    if (!reckoned) return fail(code::harvestTooLong, "perDay", std::int64_t{kMostDays});
     return *std::move(reckoned);
 }
 
@@ -189,7 +190,7 @@ Result<HarvestOrder> reckonOrder(const std::vector<FieldToCut>& fields, const Ha
     Order sorted = order, all(fields.size());
     std::ranges::sort(sorted);
     std::iota(all.begin(), all.end(), std::size_t{0});
-    if (sorted != all) return fail(Code::orderWrong, "order", std::int64_t(fields.size()));
+    if (sorted != all) return fail(code::orderWrong, "order", std::int64_t(fields.size()));
     return reckoned(reckon(fields, plan, order));
 }
 

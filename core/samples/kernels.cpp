@@ -1,6 +1,8 @@
 #include "core/samples/kernels.h"
 
+#include "core/base/codes.h"
 #include "core/quantity/range.h"
+#include "core/samples/codes.h"
 #include "core/samples/grams.h"
 #include "core/stats/normal.h"
 
@@ -37,7 +39,7 @@ Result<std::vector<CupMean>> cupMeans(std::span<const CupCount> counts) {
         std::int64_t sum = 0;
         for (std::size_t i = 0; i < counts.size(); ++i) {
             if (counts[i].kernels < 0 || counts[i].kernels > kMostKernels) {
-                return fail(Code::valueOutOfRange, "counts[" + std::to_string(i) + "]", counts[i].kernels,
+                return fail(code::valueOutOfRange, "counts[" + std::to_string(i) + "]", counts[i].kernels,
                             std::int64_t{0}, kMostKernels);
             }
             if (counts[i].material != material) continue;
@@ -65,7 +67,7 @@ Result<ProcessingScore> processingScore(const ScoreTest& test) {
     if (!held) return Unexpected{held.error()};
     const double coarse = test.coarse / test.whole * (test.coarseStarch / test.wholeStarch);
     if (coarse > 1.0)
-        return fail(Code::starchImpossible, "coarseStarch", test.coarseStarch.amount(),
+        return fail(code::starchImpossible, "coarseStarch", test.coarseStarch.amount(),
                     test.wholeStarch.amount());
     ProcessingScore result{Share::fromFraction(1.0 - coarse), Processing::adequate, test.material};
     if (result.score > Share::fromPercent(70)) result.processing = Processing::optimal;
@@ -74,13 +76,13 @@ Result<ProcessingScore> processingScore(const ScoreTest& test) {
 }
 
 Message rollGapAdvice(Processing processing, Material material, const std::optional<Length>& rollGap) {
-    if (processing == Processing::optimal) return {Code::kernelsOptimal, {}};
-    if (material == Material::fermented) return {Code::kernelsFermented, {}};
-    if (!rollGap) return {Code::kernelsCloseRolls, {}};
+    if (processing == Processing::optimal) return {code::kernelsOptimal, {}};
+    if (material == Material::fermented) return {code::kernelsFermented, {}};
+    if (!rollGap) return {code::kernelsCloseRolls, {}};
     const double step_mm = processing == Processing::inadequate ? 0.5 : 0.25;
     const Length to = std::max(kNarrowestGap, *rollGap - Length::fromMillimetres(step_mm));
-    if (to >= *rollGap) return {Code::kernelsCheckRolls, {rollGap->chopAmount()}};
-    return {Code::kernelsNarrowGap, {rollGap->chopAmount(), to.chopAmount()}};
+    if (to >= *rollGap) return {code::kernelsCheckRolls, {rollGap->chopAmount()}};
+    return {code::kernelsNarrowGap, {rollGap->chopAmount(), to.chopAmount()}};
 }
 
 }  // namespace treadwell::samples

@@ -1,6 +1,7 @@
 #include "core/samples/particle_size.h"
 
 #include "core/quantity/range.h"
+#include "core/samples/codes.h"
 #include "core/stats/normal.h"
 #include "core/stats/straight_line.h"
 
@@ -19,7 +20,7 @@ constexpr Source kOneScreen{"Armentano & Taysom 2005, J. Dairy Sci. 88:3982", Ev
 Result<ParticleSize> standardSize(const SieveParts& parts, std::optional<Length> topLength) {
     const auto& openings = parts.openings;
     const bool onTop = parts.parts.front() > Share{};
-    if (onTop && !topLength) return fail(Code::topLengthMissing, "topLength", openings.front().chopAmount());
+    if (onTop && !topLength) return fail(code::topLengthMissing, "topLength", openings.front().chopAmount());
     if (topLength) {
         const auto held = within(*topLength, openings.front(), Length::fromMillimetres(500), "topLength");
         if (!held) return Unexpected{held.error()};
@@ -49,12 +50,12 @@ Result<ParticleSize> logNormalSize(const SieveParts& parts) {
         points.push_back({std::log(parts.openings[i].millimetres()), stats::normalQuantile(passes)});
     }
     const auto line = stats::lineThrough(points);
-    if (!line || !(line->slope > 0.0)) return fail(Code::sievesTooFew, "masses", std::int64_t(points.size()));
+    if (!line || !(line->slope > 0.0)) return fail(code::sievesTooFew, "masses", std::int64_t(points.size()));
     const double mean_mm = std::exp(line->meanX - line->meanY / line->slope);
     const double spread = std::exp(1.0 / line->slope);
     // A line that hardly rises has no length of its own to tell.
     if (!(mean_mm < 1000.0 && spread < 100.0))
-        return fail(Code::sievesTooFew, "masses", std::int64_t(points.size()));
+        return fail(code::sievesTooFew, "masses", std::int64_t(points.size()));
     return ParticleSize{SizeMethod::logNormal, Length::fromMillimetres(mean_mm), spread, kLogNormal};
 }
 
@@ -65,14 +66,14 @@ Result<ParticleSize> oneScreenSize(const SieveParts& parts) {
         return ParticleSize{
             SizeMethod::oneScreen, Length::fromMillimetres(1.16 + 13.00 * coarser), {}, kOneScreen};
     }
-    return fail(Code::screenMissing, "openings", Length::fromMillimetres(9).chopAmount());
+    return fail(code::screenMissing, "openings", Length::fromMillimetres(9).chopAmount());
 }
 
 Result<EffectiveFibre> effectiveFibre(const SieveParts& parts, Length from, Share fibre) {
     const auto held = within(fibre, Share{}, Share::fromFraction(1), "fibre");
     if (!held) return Unexpected{held.error()};
     const auto coarser = parts.coarserThan(from);
-    if (!coarser) return fail(Code::screenMissing, "from", from.chopAmount());
+    if (!coarser) return fail(code::screenMissing, "from", from.chopAmount());
     return EffectiveFibre{*coarser, Share::fromFraction(coarser->fraction() * fibre.fraction())};
 }
 

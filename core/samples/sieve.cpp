@@ -1,6 +1,8 @@
 #include "core/samples/sieve.h"
 
+#include "core/base/codes.h"
 #include "core/quantity/range.h"
+#include "core/samples/codes.h"
 #include "core/samples/grams.h"
 #include "core/stats/normal.h"
 
@@ -25,25 +27,25 @@ std::string item(const char* list, std::size_t index) {
 }
 
 Result<void> checkStack(std::span<const Length> openings, std::size_t readings) {
-    if (openings.empty()) return fail(Code::readingsMissing, "openings");
+    if (openings.empty()) return fail(code::readingsMissing, "openings");
     for (std::size_t i = 0; i < openings.size(); ++i) {
         if (const auto held = holdsWithin(openings[i], mm(0.1), mm(100), item("openings", i)); !held)
             return held;
         if (i > 0 && !(openings[i] < openings[i - 1]))
-            return fail(Code::sievesNotInOrder, item("openings", i), openings[i].chopAmount(),
+            return fail(code::sievesNotInOrder, item("openings", i), openings[i].chopAmount(),
                         openings[i - 1].chopAmount());
     }
     if (readings != openings.size() + 1)
-        return fail(Code::sieveCountWrong, "masses", std::int64_t(readings), std::int64_t(openings.size()));
+        return fail(code::sieveCountWrong, "masses", std::int64_t(readings), std::int64_t(openings.size()));
     return {};
 }
 
 void remarkEmpty(SieveParts& parts) {
     for (std::size_t i = 0; i < parts.openings.size(); ++i) {
         if (parts.parts[i] == Share{})
-            parts.remarks.push_back({Code::sieveEmpty, {parts.openings[i].chopAmount()}});
+            parts.remarks.push_back({code::sieveEmpty, {parts.openings[i].chopAmount()}});
     }
-    if (parts.parts.back() == Share{}) parts.remarks.push_back({Code::panEmpty, {}});
+    if (parts.parts.back() == Share{}) parts.remarks.push_back({code::panEmpty, {}});
 }
 
 Result<void> checkMasses(const SieveTest& test) {
@@ -57,11 +59,11 @@ Result<void> checkMasses(const SieveTest& test) {
 Result<void> remarkLoss(const SieveTest& test, AsFedMass total, Share usualLoss, SieveParts& parts) {
     if (!test.before) return {};
     const AsFedMass before = *test.before;
-    if (!std::isfinite(before.si())) return fail(Code::valueNotFinite, "before");
+    if (!std::isfinite(before.si())) return fail(code::valueNotFinite, "before");
     if (before * (1.0 + usualLoss.fraction()) < total)
-        return fail(Code::sieveGained, "before", gramsOf(before), gramsOf(total));
+        return fail(code::sieveGained, "before", gramsOf(before), gramsOf(total));
     const Share lost = Share::fromFraction(1.0 - total / before);
-    if (lost > usualLoss) parts.remarks.push_back({Code::sieveLost, {lost.amount(), usualLoss.amount()}});
+    if (lost > usualLoss) parts.remarks.push_back({code::sieveLost, {lost.amount(), usualLoss.amount()}});
     return {};
 }
 
@@ -111,13 +113,13 @@ Result<SieveParts> partsOf(const SieveTest& test, Share usualLoss) {
         return Unexpected{held.error()};
     if (const auto held = checkMasses(test); !held) return Unexpected{held.error()};
     const AsFedMass total = std::accumulate(test.masses.begin(), test.masses.end(), AsFedMass{});
-    if (!(total > AsFedMass{})) return fail(Code::sieveNothing, "masses");
+    if (!(total > AsFedMass{})) return fail(code::sieveNothing, "masses");
     SieveParts parts;
     parts.openings = test.openings;
     for (const AsFedMass mass : test.masses) parts.parts.push_back(Share::fromFraction(mass / total));
     remarkEmpty(parts);
     if (const auto held = remarkLoss(test, total, usualLoss, parts); !held) return Unexpected{held.error()};
-    if (test.wet) parts.remarks.push_back({Code::sieveWet, {}});
+    if (test.wet) parts.remarks.push_back({code::sieveWet, {}});
     return parts;
 }
 
@@ -132,12 +134,12 @@ Result<SieveParts> partsOfPercent(std::span<const Length> openings, std::span<co
         test.masses.push_back(AsFedMass::fromKilograms(percent[i] / 100.0));
     }
     if (auto held = checkStack(openings, percent.size()); !held) return Unexpected{held.error()};
-    if (sum < 99.0 || sum > 101.0) return fail(Code::percentSum, "percent", sum);
+    if (sum < 99.0 || sum > 101.0) return fail(code::percentSum, "percent", sum);
     return partsOf(test);
 }
 
 Result<SieveParts> pooled(std::span<const SieveParts> tests) {
-    if (tests.empty()) return fail(Code::readingsMissing, "tests");
+    if (tests.empty()) return fail(code::readingsMissing, "tests");
     if (tests.size() == 1) return tests.front();
     SieveParts pool;
     pool.openings = tests.front().openings;
@@ -145,7 +147,7 @@ Result<SieveParts> pooled(std::span<const SieveParts> tests) {
     pool.tests = 0;
     const auto n = static_cast<double>(tests.size());
     for (std::size_t t = 0; t < tests.size(); ++t) {
-        if (tests[t].openings != pool.openings) return fail(Code::sieveStacksDiffer, item("tests", t));
+        if (tests[t].openings != pool.openings) return fail(code::sieveStacksDiffer, item("tests", t));
         for (std::size_t i = 0; i < pool.parts.size(); ++i) pool.parts[i] += tests[t].parts[i] / n;
         pool.tests += tests[t].tests;
         for (const Message& remark : tests[t].remarks) {

@@ -1,5 +1,6 @@
 #include "core/season/sampled.h"
 
+#include "core/samples/codes.h"
 #include "core/samples/particle_size.h"
 
 #include <algorithm>
@@ -67,15 +68,15 @@ void addWarmth(const Season& season, Instant until, FieldOutlook& outlook) {
     if (!seen.silked || !seen.hybridDays) return;
     const auto wanted = samples::warmthFromSilking(*seen.hybridDays);
     if (!wanted) {
-        outlook.notes.push_back({Code::hybridOutsideWarmth, {*seen.hybridDays}});
+        outlook.notes.push_back({code::hybridOutsideWarmth, {*seen.hybridDays}});
         return;
     }
     const auto reached = samples::whenWarmthReaches(temperaturesOf(season, until), *seen.silked, *wanted);
     if (reached) {
         outlook.byWarmth = *reached;
-        if (reached->missing > 0) outlook.notes.push_back({Code::temperaturesMissing, {reached->missing}});
+        if (reached->missing > 0) outlook.notes.push_back({code::temperaturesMissing, {reached->missing}});
     } else {
-        outlook.notes.push_back({Code::warmthUnknown, {}});
+        outlook.notes.push_back({code::warmthUnknown, {}});
     }
 }
 
@@ -218,7 +219,7 @@ FieldOutlook outlookOf(const Season& season, farm::FieldId field, Instant until)
         if (const auto says = samples::milkLineSays(*seen.milkLine)) {
             outlook.milkLine = *says;
             if (says->sampleNow && seen.samples.empty())
-                outlook.notes.push_back({Code::sampleFieldNow, {seen.milkLine->amount()}});
+                outlook.notes.push_back({code::sampleFieldNow, {seen.milkLine->amount()}});
         }
     }
     return outlook;

@@ -1,5 +1,7 @@
 #include "core/session/carry.h"
 
+#include "core/session/codes.h"
+
 namespace treadwell::session {
 
 namespace {
@@ -26,7 +28,7 @@ Result<std::vector<Proposal>> carriedFrom(std::span<const Earlier> earlier, Inst
     season::FarmBook farm;
     for (const auto& [season, head] : earlier) {
         const auto start = startOf(season);
-        if (!start) return fail(Code::seasonEmpty, "file", season.farm().farm);
+        if (!start) return fail(code::seasonEmpty, "file", season.farm().farm);
         carried.from.push_back({season.farm().farm, head, *start});
         takeOver(farm.silos, season.farm().silos);
         takeOver(farm.tractors, season.farm().tractors);

@@ -1,6 +1,7 @@
 #include "core/session/copies.h"
 
 #include "core/base/atomic_file.h"
+#include "core/base/codes.h"
 
 #include <algorithm>
 #include <string>
@@ -46,7 +47,7 @@ void removeOldest(const std::filesystem::path& made, const std::string& begin, c
 Result<std::filesystem::path> backUpInto(const journal::Journal& journal, const std::filesystem::path& folder,
                                          Instant now, int keep) {
     if (keep < 1)
-        return fail(Code::valueOutOfRange, "copies", std::int64_t{keep}, std::int64_t{1}, std::int64_t{1000});
+        return fail(code::valueOutOfRange, "copies", std::int64_t{keep}, std::int64_t{1}, std::int64_t{1000});
     const std::string begin = journal.path().stem().string() + '-';
     const std::string end = journal.path().extension().string();
     const std::filesystem::path copy = folder / (begin + stampOf(now) + end);

@@ -1,6 +1,7 @@
 #include "core/session/device_memory.h"
 
 #include "core/base/atomic_file.h"
+#include "core/base/codes.h"
 #include "core/base/hex.h"
 #include "core/base/number_text.h"
 
@@ -49,7 +50,7 @@ Result<DeviceMemory> DeviceMemory::start(const std::filesystem::path& memory, co
     }
     Descriptor file{::open(memory.c_str(), O_WRONLY | O_CLOEXEC)};
     if (!file.isOpen()) {
-        return fail(Code::fileUnwritable, "file", memory.string(), std::generic_category().message(errno));
+        return fail(code::fileUnwritable, "file", memory.string(), std::generic_category().message(errno));
     }
     return DeviceMemory{std::move(file), remembered.device};
 }

@@ -3,6 +3,7 @@
 #include "core/base/hex.h"
 #include "core/entries/season_document.h"
 #include "core/journal/journal.h"
+#include "core/session/codes.h"
 
 namespace treadwell::session {
 
@@ -41,7 +42,7 @@ Result<Hash> restoreDocument(std::string_view document, const std::filesystem::p
                               if (!frame) return tl::unexpected(frame.error());
                               head = journal::headHash(heads);
                               if (head != frame->head) {
-                                  return fail(Code::documentHeadDiffers, "head", toHex(frame->head),
+                                  return fail(code::documentHeadDiffers, "head", toHex(frame->head),
                                               toHex(head));
                               }
                               return std::move(frame->people);

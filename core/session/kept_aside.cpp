@@ -1,8 +1,10 @@
 #include "core/session/kept_aside.h"
 
 #include "core/base/atomic_file.h"
+#include "core/base/codes.h"
 #include "core/base/descriptor.h"
 #include "core/base/hex.h"
+#include "core/entries/codes.h"
 #include "core/entries/payload.h"
 
 #include <fcntl.h>
@@ -60,7 +62,7 @@ Result<void> takeEvidence(const entries::PayloadValue& line, Kept& kept) {
     reader(kHash, evidence.hash);
     if (auto read = reader.result(); !read) return read;
     std::vector<std::uint8_t> bytes(content.size() / 2);
-    if (!fromHex(content, bytes)) return fail(Code::payloadFieldWrong, kContent);
+    if (!fromHex(content, bytes)) return fail(code::payloadFieldWrong, kContent);
     evidence.content.assign(bytes.begin(), bytes.end());
     kept.evidence.push_back(std::move(evidence));
     return {};
@@ -90,7 +92,7 @@ Result<void> keepAside(const std::filesystem::path& file, const Kept& kept) {
     if (!out.isOpen() ||
         ::write(out.get(), lines.data(), lines.size()) != static_cast<ssize_t>(lines.size()) ||
         ::fsync(out.get()) != 0) {
-        return fail(Code::fileUnwritable, "file", file.string(), std::generic_category().message(errno));
+        return fail(code::fileUnwritable, "file", file.string(), std::generic_category().message(errno));
     }
     return syncFolderOf(file);
 }

@@ -1,6 +1,8 @@
 #include "core/session/people.h"
 
+#include "core/farm/codes.h"
 #include "core/journal/journal.h"
+#include "core/session/codes.h"
 
 namespace treadwell::session {
 
@@ -24,11 +26,11 @@ Result<void> People::erase(PersonId id) {
 }
 
 Result<void> People::set(PersonId id, const std::string& name) {
-    if (name.empty()) return fail(Code::nameEmpty, "person");
+    if (name.empty()) return fail(code::nameEmpty, "person");
     const auto known = all();
     if (!known) return Unexpected{known.error()};
     for (const auto& [other, taken] : *known) {
-        if (taken == name && other != id) return fail(Code::personNamedTwice, "person", name);
+        if (taken == name && other != id) return fail(code::personNamedTwice, "person", name);
     }
     return m_journal.namePerson(id, name);
 }

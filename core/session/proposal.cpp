@@ -1,5 +1,8 @@
 #include "core/session/proposal.h"
 
+#include "core/entries/codes.h"
+#include "core/session/codes.h"
+
 #include <algorithm>
 
 namespace treadwell::session {
@@ -12,7 +15,7 @@ bool isVoidEntry(const entries::Body& body) {
 
 Result<season::FactPointer> factOf(const season::Season& season, entries::EntryId id) {
     auto fact = season.fact(id);
-    if (fact == nullptr) return fail(Code::targetMissing, "target", id.value.text());
+    if (fact == nullptr) return fail(code::targetMissing, "target", id.value.text());
     return fact;
 }
 
@@ -30,15 +33,15 @@ season::Fact without(const season::Fact& fact, entries::EntryId correction) {
 Result<Proposal> accepted(const season::Season& season, Proposal proposal) {
     if (auto valid = entries::validate(proposal.body); !valid) return tl::unexpected(valid.error());
     if (!proposal.target) {
-        if (isVoidEntry(proposal.body)) return fail(Code::targetMissing, "target", std::string{"-"});
+        if (isVoidEntry(proposal.body)) return fail(code::targetMissing, "target", std::string{"-"});
         return proposal;
     }
     const auto fact = factOf(season, *proposal.target);
     if (!fact) return tl::unexpected(fact.error());
-    if ((*fact)->isVoid()) return fail(Code::entryVoided, "target", proposal.target->value.text());
+    if ((*fact)->isVoid()) return fail(code::entryVoided, "target", proposal.target->value.text());
     const entries::Entry& stated = (*fact)->stated();
     if (!isVoidEntry(proposal.body) && proposal.body.index() != stated.body.index()) {
-        return fail(Code::correctionChangesKind, "kind", stated.header.kind,
+        return fail(code::correctionChangesKind, "kind", stated.header.kind,
                     std::string{entries::kindOf(proposal.body).kind});
     }
     proposal.target = (*fact)->id();

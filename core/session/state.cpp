@@ -1,6 +1,8 @@
 #include "core/session/state.h"
 
+#include "core/journal/codes.h"
 #include "core/quantity/work.h"
+#include "core/session/codes.h"
 #include "core/session/copies.h"
 #include "core/session/kept_aside.h"
 
@@ -34,7 +36,7 @@ Entry readable(const StoredEntry& stored, std::vector<Message>& cautions) {
     auto entry = entries::decode(stored);
     if (entry) return std::move(*entry);
     cautions.push_back(
-        {Code::entryUnreadable, {stored.header.device.value.text(), stored.header.deviceSequence}});
+        {code::entryUnreadable, {stored.header.device.value.text(), stored.header.deviceSequence}});
     return {stored.header, {}};
 }
 
@@ -69,7 +71,7 @@ Result<void> Session::State::load() {
     std::vector<season::EntryPointer> entries;
     const auto broken = journal.read([&](StoredEntry&& stored) { entries.push_back(seen(stored)); });
     if (broken) cautions.push_back(broken->message());
-    if (entries.empty()) return fail(Code::seasonEmpty, "file", files.season.string());
+    if (entries.empty()) return fail(code::seasonEmpty, "file", files.season.string());
     seasonId = entries.front()->header.id;
     publish(season::Season::foldPointers(std::move(entries)));
     return {};
@@ -93,7 +95,7 @@ Result<void> Session::State::becomeDevice() {
         const auto hash = journal.hashAt(remembered->device, remembered->sequence);
         if (!hash) return tl::unexpected(hash.error());
         known = remembered->sequence == 0 || *hash == remembered->hash;
-        if (!known) cautions.push_back({Code::deviceRenewed, {files.season.string()}});
+        if (!known) cautions.push_back({code::deviceRenewed, {files.season.string()}});
     }
     const entries::DeviceId device = known ? remembered->device : entries::DeviceId{ids.next(clock->now())};
     const auto head = journal.heads().find(device);
@@ -107,7 +109,7 @@ Result<void> Session::State::becomeDevice() {
 /// Makes the drafts entries of this device, puts them on the disk and folds them.
 Result<std::vector<Header>> Session::State::commit(std::vector<StoredEntry>& drafts,
                                                    std::span<const entries::Evidence> evidence) {
-    if (!memory) return fail(Code::journalReadOnly, "file", files.season.string());
+    if (!memory) return fail(code::journalReadOnly, "file", files.season.string());
     const Instant now = clock->now();
     const auto known = journal.heads().find(memory->device());
     journal::Head head = known == journal.heads().end() ? journal::Head{} : known->second;
@@ -146,13 +148,13 @@ void Session::State::takeKept() {
     auto kept = keptIn(file);
     if (!kept) {
         keptIsReadable = false;
-        cautions.push_back({Code::keptEntriesUnreadable, {file.string(), kept.error().place.line}});
+        cautions.push_back({code::keptEntriesUnreadable, {file.string(), kept.error().place.line}});
         return;
     }
     unsaved = std::move(*kept);
     const auto recorded = resume();
     if (!recorded) cautions.push_back(recorded.error().message);
-    if (recorded && *recorded > 0) cautions.push_back({Code::keptEntriesRecorded, {*recorded}});
+    if (recorded && *recorded > 0) cautions.push_back({code::keptEntriesRecorded, {*recorded}});
 }
 
 /// After a disk's failure a commit may have come through although it was reported as failed.
@@ -194,12 +196,12 @@ Error Session::State::keep(const Kept& drafts, const Error& error) {
     const auto* said = std::get_if<std::string>(&error.message.arguments.back());
     const std::string reason = said == nullptr ? std::string{toText(error.code())} : *said;
     const auto file = stateFile(kKept);
-    if (!keepAside(file, drafts)) return {{Code::entryKeptInMemory, {reason}}, "entry", {}};
-    return {{Code::entryKeptAside, {file.string(), reason}}, "entry", {}};
+    if (!keepAside(file, drafts)) return {{code::entryKeptInMemory, {reason}}, "entry", {}};
+    return {{code::entryKeptAside, {file.string(), reason}}, "entry", {}};
 }
 
 Result<std::vector<Header>> Session::State::record(std::span<const Proposal> proposals, PersonId author) {
-    if (!memory) return fail(Code::journalReadOnly, "file", files.season.string());
+    if (!memory) return fail(code::journalReadOnly, "file", files.season.string());
     const auto resumed = resume();
     Kept drafts;
     for (const Proposal& proposal : proposals) {
@@ -213,7 +215,7 @@ Result<std::vector<Header>> Session::State::record(std::span<const Proposal> pro
     }
     if (!resumed) return Unexpected{keep(drafts, resumed.error())};
     auto recorded = commit(drafts.entries, drafts.evidence);
-    if (recorded || recorded.error().code() != Code::journalWriteFailed) return recorded;
+    if (recorded || recorded.error().code() != code::journalWriteFailed) return recorded;
     return Unexpected{keep(drafts, recorded.error())};
 }
 
@@ -222,16 +224,16 @@ void Session::State::copyToSecondPlace(Instant now) {
     if (!place) return;
     if (const auto copied = session::backUpInto(journal, *place, now, kSecondCopies); !copied) {
         const auto& arguments = copied.error().message.arguments;
-        cautions.push_back({Code::secondPlaceFailed, {place->string(), arguments.back()}});
+        cautions.push_back({code::secondPlaceFailed, {place->string(), arguments.back()}});
     }
 }
 
 std::optional<Message> Session::State::clockQuestion() const {
     const Instant now = clock->now();
-    if (now + kClockTolerance < lastRecorded) return Message{Code::clockBehind, {now, lastRecorded}};
+    if (now + kClockTolerance < lastRecorded) return Message{code::clockBehind, {now, lastRecorded}};
     const auto moved = (now - openedAt) - (clock->elapsed() - openedElapsed);
     if (std::chrono::abs(moved) > kClockTolerance) {
-        return Message{Code::clockMoved, {durationAmount(Seconds{moved})}};
+        return Message{code::clockMoved, {durationAmount(Seconds{moved})}};
     }
     return std::nullopt;
 }

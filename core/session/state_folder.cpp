@@ -1,5 +1,7 @@
 #include "core/session/state_folder.h"
 
+#include "core/base/codes.h"
+
 #include <cstdlib>
 #include <system_error>
 
@@ -21,7 +23,7 @@ Result<std::filesystem::path> stateFolder() {
     const std::filesystem::path folder = base / "treadwell";
     std::error_code failure;
     std::filesystem::create_directories(folder, failure);
-    if (failure) return fail(Code::fileUnwritable, "state folder", folder.string(), failure.message());
+    if (failure) return fail(code::fileUnwritable, "state folder", folder.string(), failure.message());
     return folder;
 }
 

@@ -1,5 +1,7 @@
 #include "app/desktop/fill/advice_state.h"
 
+#include "core/advice/codes.h"
+
 #include <QStringList>
 #include <algorithm>
 #include <stdexcept>
@@ -30,7 +32,7 @@ std::vector<Message> effectOf(const AdviceState& state, const advice::Candidate&
     const advice::Advice& advice = *state.advice;
     if (said.name == advice.best().name) return advice.says;
     const advice::Outcome& now = advice.now().outcome;
-    return {{Code::adviceGain,
+    return {{code::adviceGain,
              {now.density.amount(), said.outcome.density.amount(), advice.target.density.amount(),
               now.chance.amount(), said.outcome.chance.amount()}}};
 }

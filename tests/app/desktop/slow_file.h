@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/desktop/desk/season_file.h"
+#include "core/journal/codes.h"
 #include "tests/support/season_maker.h"
 
 #include <condition_variable>
@@ -70,7 +71,7 @@ class SlowFile final : public desk::SeasonFile {
   private:
     Result<desk::Committed> write(const entries::Body& body, Instant happened,
                                   std::optional<entries::EntryId> target) {
-        if (!m_disk.write()) return fail(Code::journalWriteFailed, "file", std::string{"no space"});
+        if (!m_disk.write()) return fail(code::journalWriteFailed, "file", std::string{"no space"});
         const entries::EntryId id = m_maker.add(body, happened, target);
         fold();
         return desk::Committed{id, m_season};

@@ -1,5 +1,7 @@
 #include "app/scale/line.h"
 
+#include "core/base/codes.h"
+#include "core/intake/codes.h"
 #include "tests/support/wire.h"
 
 #include <gtest/gtest.h>
@@ -13,7 +15,7 @@ using namespace std::chrono_literals;
 
 Code codeOf(const LineSettings& settings) {
     const auto line = Line::open(settings);
-    return line ? Code::valueMissing : line.error().code();
+    return line ? code::valueMissing : line.error().code();
 }
 
 TEST(Line, BringsEveryByteOfASerialDevice) {
@@ -38,8 +40,8 @@ TEST(Line, TellsThatItWasCut) {
     terminal.cut();
     const auto heard = line->read(100ms);
     ASSERT_FALSE(heard);
-    EXPECT_EQ(heard.error().code(), Code::scaleLineEnded);
-    EXPECT_EQ(line->ask("W\r").error().code(), Code::scaleLineEnded);
+    EXPECT_EQ(heard.error().code(), code::scaleLineEnded);
+    EXPECT_EQ(line->ask("W\r").error().code(), code::scaleLineEnded);
 }
 
 TEST(Line, BringsTheBytesOfAConnectionUntilItEnds) {
@@ -48,16 +50,16 @@ TEST(Line, BringsTheBytesOfAConnectionUntilItEnds) {
     ASSERT_TRUE(line);
     port.playOnce("ST,GS,+  12340,kg\r\n");
     EXPECT_EQ(line->read(1s).value(), "ST,GS,+  12340,kg\r\n");
-    EXPECT_EQ(line->read(1s).error().code(), Code::scaleLineEnded);
+    EXPECT_EQ(line->read(1s).error().code(), code::scaleLineEnded);
 }
 
 TEST(Line, SaysWhyAScaleCannotBeReached) {
-    EXPECT_EQ(codeOf({"/no/such/device"}), Code::scaleUnreachable);
-    EXPECT_EQ(codeOf({"/dev/null"}), Code::scaleUnreachable);  // no terminal
-    EXPECT_EQ(codeOf({"127.0.0.1:1"}), Code::scaleUnreachable);
-    EXPECT_EQ(codeOf({"127.0.0.1:no-such-service"}), Code::scaleUnreachable);
+    EXPECT_EQ(codeOf({"/no/such/device"}), code::scaleUnreachable);
+    EXPECT_EQ(codeOf({"/dev/null"}), code::scaleUnreachable);  // no terminal
+    EXPECT_EQ(codeOf({"127.0.0.1:1"}), code::scaleUnreachable);
+    EXPECT_EQ(codeOf({"127.0.0.1:no-such-service"}), code::scaleUnreachable);
     const PseudoTerminal terminal;
-    EXPECT_EQ(codeOf({terminal.place(), 12345}), Code::scaleUnreachable);
+    EXPECT_EQ(codeOf({terminal.place(), 12345}), code::scaleUnreachable);
 }
 
 TEST(Line, SetsSpeedAndCharacters) {

@@ -1,5 +1,6 @@
 #include "app/words/document.h"
 
+#include "core/review/codes.h"
 #include "tests/core/review/example_day.h"
 
 #include <gmock/gmock.h>
@@ -17,12 +18,12 @@ using testing::HasSubstr;
 
 review::Document smallDocument() {
     review::Table table{"loads",
-                        {{"truck", Code::columnTruck}, {"mass", Code::columnMass}},
+                        {{"truck", code::columnTruck}, {"mass", code::columnMass}},
                         {{std::string{"Käfer"}, Amount{Dimension::asFedMass, 9'500.0}},
                          {std::string{"Ox"}, Amount{Dimension::asFedMass, 12'000.0}},
-                         {Message{Code::reviewTotal, {}}, Cell{}}}};
-    review::Document document{"small", {Code::reviewDaySheet, {std::string{"A"}, std::string{"B"}}}, {}};
-    document.sections.push_back({"deliveries", Code::reviewDeliveries, {std::move(table)}});
+                         {Message{code::reviewTotal, {}}, Cell{}}}};
+    review::Document document{"small", {code::reviewDaySheet, {std::string{"A"}, std::string{"B"}}}, {}};
+    document.sections.push_back({"deliveries", code::reviewDeliveries, {std::move(table)}});
     return document;
 }
 

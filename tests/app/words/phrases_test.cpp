@@ -1,6 +1,20 @@
 #include "app/words/phrases.h"
 
 #include "app/words/words.h"
+#include "core/advice/codes.h"
+#include "core/attention/codes.h"
+#include "core/base/codes.h"
+#include "core/crop/codes.h"
+#include "core/density/codes.h"
+#include "core/entries/codes.h"
+#include "core/farm/codes.h"
+#include "core/formats/codes.h"
+#include "core/intake/codes.h"
+#include "core/journal/codes.h"
+#include "core/packing/codes.h"
+#include "core/review/codes.h"
+#include "core/samples/codes.h"
+#include "core/session/codes.h"
 #include "tests/app/words/sample_arguments.h"
 #include "tests/app/words/translations.h"
 
@@ -8,17 +22,49 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <filesystem>
 #include <regex>
 #include <set>
 
 namespace treadwell::words {
 namespace {
 
-const std::vector<Code> kCodes{
-#define TREADWELL_CODE(name) Code::name,
-    TREADWELL_CODES(TREADWELL_CODE)
-#undef TREADWELL_CODE
+#define TREADWELL_LISTED(name) code::name,
+
+const std::vector<std::vector<Code>> kRooms{
+    {TREADWELL_BASE_CODES(TREADWELL_LISTED)},      {TREADWELL_CROP_CODES(TREADWELL_LISTED)},
+    {TREADWELL_SAMPLES_CODES(TREADWELL_LISTED)},   {TREADWELL_FARM_CODES(TREADWELL_LISTED)},
+    {TREADWELL_ENTRIES_CODES(TREADWELL_LISTED)},   {TREADWELL_JOURNAL_CODES(TREADWELL_LISTED)},
+    {TREADWELL_FORMATS_CODES(TREADWELL_LISTED)},   {TREADWELL_PACKING_CODES(TREADWELL_LISTED)},
+    {TREADWELL_DENSITY_CODES(TREADWELL_LISTED)},   {TREADWELL_ADVICE_CODES(TREADWELL_LISTED)},
+    {TREADWELL_ATTENTION_CODES(TREADWELL_LISTED)}, {TREADWELL_INTAKE_CODES(TREADWELL_LISTED)},
+    {TREADWELL_REVIEW_CODES(TREADWELL_LISTED)},    {TREADWELL_SESSION_CODES(TREADWELL_LISTED)},
 };
+
+#undef TREADWELL_LISTED
+
+const std::vector<Code>& codes() {
+    static const std::vector<Code> kAll = [] {
+        std::vector<Code> all;
+        for (const std::vector<Code>& room : kRooms) all.insert(all.end(), room.begin(), room.end());
+        return all;
+    }();
+    return kAll;
+}
+
+TEST(Codes, OfEveryRoomAreListedHere) {
+    const auto rooms = std::filesystem::directory_iterator{TREADWELL_SOURCE "/core"};
+    const auto saying =
+        std::count_if(begin(rooms), end(rooms), [](const std::filesystem::directory_entry& room) {
+            return std::filesystem::exists(room.path() / "codes.h");
+        });
+    EXPECT_EQ(saying, std::ssize(kRooms));
+}
+
+TEST(Codes, HaveNamesOfTheirOwn) {
+    std::set<std::string_view> names;
+    for (const Code code : codes()) EXPECT_TRUE(names.insert(code.name()).second) << code.name();
+}
 
 std::set<std::string> placeholdersOf(const std::string& phrase) {
     static const std::regex kPlaceholder{"\\{[^}]*\\}"};
@@ -44,14 +90,14 @@ Style portugueseStyle() {
 }
 
 TEST(Phrases, HaveAPlaceForEveryArgument) {
-    for (const Code code : kCodes) {
+    for (const Code code : codes()) {
         EXPECT_EQ(placeholdersOf(phraseTemplate(code)), placeholdersFor(sampleArguments(code).size()))
             << toText(code);
     }
 }
 
 TEST(Phrases, LeaveNoPlaceholderWhenRendered) {
-    for (const Code code : kCodes) {
+    for (const Code code : codes()) {
         for (const Style& style : {Style{}, Style{.units = UnitSystem::us}, portugueseStyle()}) {
             const std::string text = inWords(Message{code, sampleArguments(code)}, style);
             EXPECT_THAT(text, testing::Not(testing::HasSubstr("{"))) << toText(code);
@@ -62,14 +108,14 @@ TEST(Phrases, LeaveNoPlaceholderWhenRendered) {
 
 TEST(Phrases, AreTellingApart) {
     std::set<std::string> seen;
-    for (const Code code : kCodes) EXPECT_TRUE(seen.insert(phraseTemplate(code)).second) << toText(code);
+    for (const Code code : codes()) EXPECT_TRUE(seen.insert(phraseTemplate(code)).second) << toText(code);
 }
 
 // The program cautions; it never permits.
 TEST(Phrases, NeverPermit) {
     const std::regex permission{"\\b(safe|safely|allowed|clear|seguro|segura|permitido|liberado)\\b",
                                 std::regex::icase};
-    for (const Code code : kCodes) {
+    for (const Code code : codes()) {
         EXPECT_FALSE(std::regex_search(phraseTemplate(code), permission)) << toText(code);
     }
     for (const auto& [english, translation] : portuguese().at(kPhraseContext)) {
@@ -79,7 +125,7 @@ TEST(Phrases, NeverPermit) {
 
 TEST(PortuguesePhrases, AreAllThereAndFinished) {
     const auto& phrases = portuguese().at(kPhraseContext);
-    for (const Code code : kCodes) {
+    for (const Code code : codes()) {
         const auto found = phrases.find(phraseTemplate(code));
         ASSERT_NE(found, phrases.end()) << toText(code) << ": " << phraseTemplate(code);
         EXPECT_TRUE(found->second.finished) << toText(code);
@@ -90,14 +136,14 @@ TEST(PortuguesePhrases, AreAllThereAndFinished) {
 
 TEST(PortuguesePhrases, AreThoseOfACode) {
     for (const auto& [english, translation] : portuguese().at(kPhraseContext)) {
-        EXPECT_TRUE(std::any_of(kCodes.begin(), kCodes.end(),
+        EXPECT_TRUE(std::any_of(codes().begin(), codes().end(),
                                 [&](Code code) { return english == phraseTemplate(code); }))
             << "no code says: " << english;
     }
 }
 
 TEST(PortuguesePhrases, SpeakOfMateriaSeca) {
-    const Message message{Code::saturated, {Amount{Dimension::dryDensity, 262.0}}};
+    const Message message{code::saturated, {Amount{Dimension::dryDensity, 262.0}}};
     EXPECT_EQ(inWords(message, portugueseStyle()),
               "Saturado em 262 kg MS/m3: compactar mais não ajuda; espere efluente");
 }

@@ -1,8 +1,23 @@
 #include "tests/app/words/sample_arguments.h"
 
+#include "core/advice/codes.h"
+#include "core/attention/codes.h"
+#include "core/base/codes.h"
+#include "core/crop/codes.h"
+#include "core/density/codes.h"
+#include "core/entries/codes.h"
+#include "core/farm/codes.h"
+#include "core/formats/codes.h"
+#include "core/intake/codes.h"
+#include "core/journal/codes.h"
+#include "core/packing/codes.h"
 #include "core/quantity/relations.h"
 #include "core/quantity/weather.h"
+#include "core/review/codes.h"
+#include "core/samples/codes.h"
+#include "core/session/codes.h"
 
+#include <algorithm>
 #include <stdexcept>
 
 namespace treadwell::words {
@@ -44,8 +59,8 @@ const Argument kOtherShare = Share::fromPercent(9).amount();
 const Argument kDensest = DryDensity::fromSi(480).amount();
 const Argument kDryTonnes = DryMass::fromTonnes(430).amount();
 const Argument kRoom = Volume::fromCubicMetres(1640).amount();
-const Argument kMet = std::vector{Code::yardstickFrance, Code::yardstickBrittany};
-const Argument kNotMet = std::vector{Code::yardstickPasses};
+const Argument kMet = std::vector{code::yardstickFrance, code::yardstickBrittany};
+const Argument kNotMet = std::vector{code::yardstickPasses};
 const Argument kGrams = Amount{Dimension::dishMass, 0.0372};
 const Argument kFewerGrams = Amount{Dimension::dishMass, 0.0351};
 const Argument kChop = Length::fromMillimetres(8).chopAmount();
@@ -55,430 +70,442 @@ const Argument kCold = Temperature::fromCelsius(11).amount();
 const Argument kWarmth = DegreeDays::fromFahrenheit(750).amount();
 const Argument kChance = Chance::fromFraction(0.36).amount();
 
+struct Sample {
+    Code code;
+    std::vector<Argument> arguments;
+};
+
+const std::vector<Sample>& samples() {
+    // A line a code, so that the table can be read.
+    // clang-format off
+    static const std::vector<Sample> kSamples{
+        // base
+        {code::valueMissing, {}},
+        {code::valueNotFinite, {}},
+        {code::valueOutOfRange, {kThicker, kLayer, kLayer}},
+        {code::textEmpty, {}},
+        {code::textNotNumber, {kText}},
+        {code::unitMissing, {kText, kOther}},
+        {code::unitUnknown, {kText, kOther}},
+        {code::timeUnreadable, {kText}},
+        {code::zoneUnknown, {kText}},
+        {code::fileUnreadable, {kText, kOther}},
+        {code::fileUnwritable, {kText, kOther}},
+        // crop
+        {code::densityImpossible, {kDenser, kDryMatter, kDensity}},
+        // samples
+        {code::weighingGained, {kGrams, kFewerGrams}},
+        {code::dryMatterSlightlyWet, {kDryMatter, kDryMatter, kDrier}},
+        {code::dryMatterWet, {kDryMatter, kDryMatter, kDrier}},
+        {code::dryMatterDry, {kDrier, kDryMatter, kDryMatter}},
+        {code::dryMatterVeryDry, {kDrier, kDryMatter, kDryMatter}},
+        {code::sievesNotInOrder, {kChop, kLongChop}},
+        {code::sieveCountWrong, {kCount, kMore}},
+        {code::sieveEmpty, {kChop}},
+        {code::panEmpty, {}},
+        {code::sieveNothing, {}},
+        {code::sieveLost, {kShare, kShare}},
+        {code::sieveGained, {kFewerGrams, kGrams}},
+        {code::sieveWet, {}},
+        {code::percentSum, {kNumber}},
+        {code::sieveStacksDiffer, {}},
+        {code::topLengthMissing, {kChop}},
+        {code::sievesTooFew, {kCount}},
+        {code::screenMissing, {kChop}},
+        {code::chopWithin, {}},
+        {code::chopFine, {kShare, kChop, kShare}},
+        {code::chopDusty, {kShare, kShare}},
+        {code::chopCoarse, {kShare, kLongChop, kShare}},
+        {code::chopUneven, {}},
+        {code::chopLengthen, {kChop, kLongChop}},
+        {code::chopShorten, {kLongChop, kChop}},
+        {code::chopCheckKnives, {}},
+        {code::starchImpossible, {kShare, kShare}},
+        {code::kernelsOptimal, {}},
+        {code::kernelsFermented, {}},
+        {code::kernelsCloseRolls, {}},
+        {code::kernelsNarrowGap, {kLongChop, kChop}},
+        {code::kernelsCheckRolls, {kChop}},
+        {code::temperaturesSwapped, {kWarm, kCold}},
+        {code::dayTwice, {kText}},
+        {code::daysReversed, {kText, kOther}},
+        {code::warmthNotReached, {kWarmth, kCount}},
+        {code::harvestTooLong, {kCount}},
+        {code::orderWrong, {kCount}},
+        {code::hybridOutsideWarmth, {kCount}},
+        {code::temperaturesMissing, {kCount}},
+        {code::warmthUnknown, {}},
+        {code::sampleFieldNow, {kShare}},
+        {code::readingsMissing, {}},
+        {code::grossBelowTare, {kHeavy, kHeavier}},
+        {code::dishImpossible, {kText, kOther}},
+        // farm
+        {code::nameEmpty, {}},
+        {code::crownTooWide, {kLayer, kDepth}},
+        {code::rampLongerThanSilo, {kDepth, kDepth}},
+        // entries
+        {code::payloadUnreadable, {kText}},
+        {code::payloadFieldMissing, {}},
+        {code::payloadFieldWrong, {}},
+        {code::targetMissing, {kText}},
+        {code::spanEmpty, {Argument{Instant{}}}},
+        {code::dishDisagrees, {kDryMatter, kDrier}},
+        {code::coreHeightUnclear, {}},
+        {code::coreDensityUnclear, {}},
+        {code::stretchEmpty, {kDepth}},
+        {code::documentUnreadable, {kText}},
+        {code::documentForeign, {}},
+        {code::documentNewer, {kMore, kCount}},
+        {code::fieldUnknown, {}},
+        // journal
+        {code::journalExists, {kText}},
+        {code::journalForeign, {kText}},
+        {code::journalDamaged, {kText, kOther}},
+        {code::journalNewer, {kText, kCount, kMore}},
+        {code::journalTooNew, {kText, kCount, kMore}},
+        {code::journalHeld, {kText, kCount, kOther, Argument{Instant{}}, kText}},
+        {code::journalMediumReadOnly, {kText}},
+        {code::journalNeedsFolder, {kText}},
+        {code::journalReadOnly, {kText}},
+        {code::journalOnNetwork, {kText}},
+        {code::journalOpenedDamaged, {kText}},
+        {code::journalBehind, {kText}},
+        {code::journalWriteFailed, {kText, kOther}},
+        {code::entryAltered, {kCount, kText, kMore}},
+        {code::entriesMissing, {kCount, kText, kMore}},
+        {code::rowUnreadable, {kCount, kText}},
+        {code::structureBroken, {kText}},
+        {code::entryOutOfOrder, {kText, kCount}},
+        // formats
+        {code::textIsUtf16, {}},
+        {code::encodingAmbiguous, {kText, kOther}},
+        {code::encodingWrong, {}},
+        {code::delimiterAmbiguous, {kText, kOther}},
+        {code::headerMissing, {}},
+        {code::quoteOpen, {}},
+        {code::decimalAmbiguous, {kText}},
+        {code::decimalMixed, {kText, kOther}},
+        {code::frameUnreadable, {kText}},
+        {code::frameCut, {kText}},
+        {code::frameTooLong, {kCount}},
+        {code::frameSumWrong, {kText}},
+        // packing
+        {code::yardstickNorthAmerica, {}},
+        {code::yardstickThirdOfHourlyMass, {}},
+        {code::yardstickQuarterOfHourlyMass, {}},
+        {code::yardstickFrance, {}},
+        {code::yardstickBrittany, {}},
+        // density
+        {code::tooFewLoads, {kCount, kMore}},
+        {code::noLoads, {}},
+        {code::siloUnknown, {}},
+        {code::packingTimesMismatch, {kCount, kMore}},
+        {code::heightOutsideSilo, {kDepth, kShallow}},
+        {code::heightAboveSilo, {kDepth, kShallow}},
+        {code::heightsWithoutCrop, {}},
+        {code::surveyWithoutLoads, {}},
+        {code::surveyWithoutRoom, {kHeavy}},
+        {code::surveyImpossible, {kDenser, kDryTonnes, kRoom, kDensity, kDensest}},
+        {code::layerAssumed, {kLayer}},
+        {code::layerHeldToRange, {kThicker, kLayer}},
+        {code::dryMatterOutsideCrop, {kDryMatter, kDrier, kDrier}},
+        {code::noMachines, {}},
+        {code::noPackingTime, {}},
+        {code::machineAddsNothing, {kCount, kMachine}},
+        {code::saturated, {kDensity}},
+        {code::saturationUnknown, {kDryMatter, kDrier, kDrier}},
+        {code::targetAboveSaturation, {kDenser, kDensity}},
+        {code::densityOutsideSurvey, {kDensity, kDenser, kDenser}},
+        {code::yardsticksDisagree, {kMet, kNotMet}},
+        {code::yardstickPasses, {}},
+        {code::yardstickTarget, {}},
+        {code::weakStretch, {kMinutes, kRate, kCount}},
+        {code::weakNotPacked, {}},
+        {code::weakFewMinutes, {kTime, kLongerTime}},
+        {code::weakLightTractors, {kMachine, kHeavyMachine}},
+        {code::weakThickLayer, {kThicker, kLayer}},
+        {code::weakWetCrop, {kDryMatter, kDrier}},
+        {code::weakNearSurface, {kDepth}},
+        {code::workingOneLayer, {kCount, kDryMass, Argument{Instant{}}, Argument{Instant{}}}},
+        {code::workingLayers, {kCount, kDryMass, kVolume, kNumber}},
+        {code::workingLayer, {kLayer}},
+        {code::workingPackingTime, {kTime, kTime, kCount, kMore}},
+        {code::workingPackingFactor, {kNumber, kNumber, kDryMatter}},
+        {code::workingBracket, {kDensity}},
+        {code::workingDepthFactor, {kDepth, kNumber}},
+        {code::workingDepthWhenFull, {kDepth, kNumber}},
+        {code::workingDepthAsItLies, {kDepth, kNumber}},
+        {code::workingSaturation, {kDensity, kDryMatter}},
+        {code::workingPoreFree, {kDensity, kDryMatter}},
+        {code::workingLevel, {kNumber}},
+        {code::workingMedian, {kDensity}},
+        {code::workingBand, {kDensity, kDenser, kNumber}},
+        {code::workingTarget, {kDensity, kDensity, kDensity, kDenser}},
+        {code::workingChance, {kChance}},
+        {code::calibrationGain, {kCount, kDensity, kDenser}},
+        {code::calibrationGainMixed, {kCount, kMore, kMore, kDensity, kDenser}},
+        {code::calibrationWidened, {kCount, kDensity, kDenser}},
+        {code::coreIsLoose, {}},
+        {code::coreOutsideLayers, {}},
+        {code::doubtSite, {kShare}},
+        {code::doubtSilo, {kShare}},
+        {code::doubtFace, {kShare}},
+        {code::doubtPlace, {kShare}},
+        {code::doubtDepthSlope, {kShare}},
+        {code::doubtMachineMass, {kShare}},
+        {code::doubtLayerAssumed, {kShare}},
+        {code::doubtLayerSeen, {kShare, Argument{Instant{}}}},
+        {code::doubtLayer, {kShare}},
+        {code::doubtPackingTime, {kShare}},
+        {code::doubtLoadMass, {kShare}},
+        {code::doubtSample, {kShare, Argument{Instant{}}}},
+        {code::doubtDryMatter, {kShare}},
+        {code::doubtOtherEntries, {kShare}},
+        {code::measureHeights, {kCount, kDenser, kDensity}},
+        {code::measureDryMatter, {kDenser, kDensity}},
+        {code::measureLayer, {kDenser, kDensity}},
+        {code::measureTractors, {kDenser, kDensity}},
+        {code::measureLoads, {kCount, kDenser, kDensity}},
+        {code::learntFromHeights, {Argument{Instant{}}, kDenser, kDensity}},
+        {code::learntFromFarm, {kDenser, kDensity}},
+        {code::learntSlope, {kShare, kSmallShare, kOtherShare, kSmallShare}},
+        {code::measuredWhole, {Argument{Instant{}}, kDensity, kDensity, kDenser}},
+        {code::measuredPlaced, {kDensity, kDensity, kDenser}},
+        // advice
+        {code::tractorNameTwice, {kText}},
+        {code::adviceAsNow, {}},
+        {code::advicePack, {kText}},
+        {code::advicePackPart, {kText, kShare}},
+        {code::adviceSpread, {kText}},
+        {code::adviceLeave, {kText}},
+        {code::adviceLayer, {kLayer}},
+        {code::adviceDelivery, {kRate}},
+        {code::adviceGain, {kDensity, kDenser, kDensity, kChance, kBetter}},
+        {code::adviceThinnerGain, {kNumber, kNumber, kDenser}},
+        {code::adviceCosts, {kCost}},
+        {code::adviceSaves, {kCost}},
+        {code::adviceKeeps, {kDensity, kChance}},
+        {code::adviceAllIsWell, {kDensity, kBetter, kChance}},
+        {code::adviceSaturated, {kDensity}},
+        {code::adviceClosest, {kChance}},
+        {code::adviceNothingHelps, {kDensity, kChance}},
+        {code::adviceChosen, {}},
+        {code::adviceChangesNothing, {}},
+        {code::adviceTooSlow, {kRate, kFaster}},
+        {code::adviceFallsShort, {kChance, kBetter}},
+        {code::adviceFewPasses, {kNumber, kNumber}},
+        {code::adviceDearer, {}},
+        {code::adviceNotNeeded, {}},
+        // attention
+        {code::cautionRampSlope, {kSlope}},
+        {code::cautionRampSteep, {kSteeper, kSlope}},
+        {code::cautionCrossSlope, {kSlope}},
+        {code::cautionCrownSteep, {kSteeper, kSlope}},
+        {code::cautionFillAboveWall, {kDepth, kShallow}},
+        {code::cautionWorkingWidth, {kNumber}},
+        {code::cautionWidthNarrow, {kDepth, kShallow, kNumber}},
+        {code::cautionFaceDistance, {kNumber, kDepth}},
+        {code::cautionCores, {}},
+        {code::cautionPeopleOnFoot, {}},
+        {code::cautionSiloGas, {kNumber, kNumber}},
+        {code::cautionShiftHours, {kNumber, kNumber}},
+        {code::cautionPowerLines, {kDepth, kShallow}},
+        {code::cautionDriverAge, {kNumber}},
+        {code::cautionWalls, {}},
+        {code::cautionDrySilage, {kDryMatter, kDrier}},
+        {code::cautionStanding, {}},
+        // intake
+        {code::columnMissing, {kText}},
+        {code::columnTwice, {kText, kOther}},
+        {code::columnNotThere, {kText, kOther}},
+        {code::rowRagged, {kCount, kMore}},
+        {code::numberUnreadable, {kText}},
+        {code::wordUnknown, {kText, kOther}},
+        {code::nameUnknown, {kText}},
+        {code::nameShared, {kText}},
+        {code::wallTimeUnreadable, {kText}},
+        {code::dateOrderAmbiguous, {kText}},
+        {code::clockChanged, {Argument{Instant{}}}},
+        {code::massUnitMissing, {}},
+        {code::massUnitUnknown, {kText}},
+        {code::weighingsSwapped, {kHeavy, kHeavier}},
+        {code::netDisagrees, {kHeavy, kHeavier}},
+        {code::ticketRepeated, {kText}},
+        {code::ticketMeetsLoad, {Argument{Instant{}}, kHeavy, kHeavier, kMinutes}},
+        {code::loadWithoutTicket, {Argument{Instant{}}, kHeavy}},
+        {code::importMapsUnreadable, {kText}},
+        {code::scaleShowsTare, {kHeavy}},
+        {code::scaleTareNeeded, {kHeavy}},
+        {code::scaleNetNegative, {kHeavy}},
+        {code::scaleUnreachable, {kText, kOther}},
+        {code::scaleLineEnded, {kText}},
+        {code::scaleSilent, {kText, kMinutes}},
+        {code::scaleUnsteady, {kText, kMinutes, kCount, kMore}},
+        {code::temperatureUnitMissing, {}},
+        {code::farmFileVersion, {kCount}},
+        {code::typedFieldUnknown, {kOther}},
+        {code::typedFieldTwice, {}},
+        {code::kindUnknown, {kText, kOther}},
+        // review
+        {code::dayUnknown, {kText}},
+        {code::reviewDaySheet, {kText, kOther}},
+        {code::reviewState, {}},
+        {code::reviewClosed, {Argument{Instant{}}}},
+        {code::reviewNotClosed, {Argument{Instant{}}}},
+        {code::reviewNothing, {}},
+        {code::reviewNotNamed, {}},
+        {code::reviewTotal, {}},
+        {code::reviewGoesOn, {}},
+        {code::reviewDeliveries, {}},
+        {code::reviewDryMatter, {}},
+        {code::reviewMeanDryMatter, {kDryMatter, kCount}},
+        {code::reviewChop, {}},
+        {code::columnTests, {}},
+        {code::columnMeanLength, {}},
+        {code::columnOn19, {}},
+        {code::columnOn8, {}},
+        {code::columnOn4, {}},
+        {code::columnBelow4, {}},
+        {code::columnCut, {}},
+        {code::columnMaterial, {}},
+        {code::columnKernels, {}},
+        {code::columnScore, {}},
+        {code::columnProcessing, {}},
+        {code::materialFresh, {}},
+        {code::materialFermented, {}},
+        {code::processingOptimal, {}},
+        {code::processingAdequate, {}},
+        {code::processingInadequate, {}},
+        {code::reviewTractors, {}},
+        {code::reviewDensity, {}},
+        {code::reviewOfSilo, {kText}},
+        {code::reviewNoEstimate, {Argument{code::readingToday}}},
+        {code::readingToday, {}},
+        {code::readingSilo, {}},
+        {code::reviewAdvice, {}},
+        {code::adviceWasShown, {}},
+        {code::adviceWasAccepted, {}},
+        {code::adviceWasDeclined, {}},
+        {code::reviewPauses, {}},
+        {code::reviewLayers, {}},
+        {code::reviewLaidLayers, {}},
+        {code::reviewLayerRange, {kCount, kMore}},
+        {code::reviewLoosestLayers, {}},
+        {code::layerMeasured, {}},
+        {code::layerByLoads, {}},
+        {code::reviewHeights, {}},
+        {code::reviewNotes, {}},
+        {code::reviewCautions, {}},
+        {code::reviewQuestions, {}},
+        {code::reviewNoQuestions, {}},
+        {code::methodOven, {}},
+        {code::methodMicrowave, {}},
+        {code::methodMeter, {}},
+        {code::methodEstimate, {}},
+        {code::columnSilo, {}},
+        {code::columnTruck, {}},
+        {code::columnField, {}},
+        {code::columnHour, {}},
+        {code::columnLoads, {}},
+        {code::columnMass, {}},
+        {code::columnDryMass, {}},
+        {code::columnDryMatter, {}},
+        {code::columnDelivery, {}},
+        {code::columnTime, {}},
+        {code::columnMethod, {}},
+        {code::columnTractor, {}},
+        {code::columnMachineMass, {}},
+        {code::columnPackingHours, {}},
+        {code::columnSpreadingHours, {}},
+        {code::columnCost, {}},
+        {code::columnReading, {}},
+        {code::columnMedian, {}},
+        {code::columnLow, {}},
+        {code::columnHigh, {}},
+        {code::columnTarget, {}},
+        {code::columnChance, {}},
+        {code::columnPorosity, {}},
+        {code::columnPorosityLow, {}},
+        {code::columnPorosityHigh, {}},
+        {code::columnPackingTime, {}},
+        {code::columnAdvice, {}},
+        {code::columnDecision, {}},
+        {code::columnBefore, {}},
+        {code::columnAfter, {}},
+        {code::columnChanceBefore, {}},
+        {code::columnChanceAfter, {}},
+        {code::columnBegin, {}},
+        {code::columnEnd, {}},
+        {code::columnReason, {}},
+        {code::columnThickness, {}},
+        {code::columnLayer, {}},
+        {code::columnPasses, {}},
+        {code::columnReadings, {}},
+        {code::columnLowest, {}},
+        {code::columnMean, {}},
+        {code::columnHighest, {}},
+        {code::columnNote, {}},
+        {code::columnCaution, {}},
+        {code::questionNotWeighed, {kCount, kMore}},
+        {code::questionNoField, {kCount, kMore}},
+        {code::questionDryMatterAssumed, {kCount, kMore}},
+        {code::questionSampleOverdue, {kMinutes, kFewerMinutes}},
+        {code::questionLayerNotSeen, {kText}},
+        {code::questionStillAtWork, {kText}},
+        {code::questionMassAssumed, {kText, kMachine}},
+        {code::questionNoCost, {kText}},
+        {code::questionUnknownKinds, {kCount}},
+        {code::questionRowsSetAside, {kCount}},
+        {code::questionWaiting, {kCount}},
+        {code::reviewWeather, {}},
+        {code::reviewAdditives, {}},
+        {code::reviewCover, {}},
+        {code::reviewIncidents, {}},
+        {code::reviewShifts, {}},
+        {code::questionStillOnShift, {Argument{Instant{}}}},
+        {code::columnSky, {}},
+        {code::columnRain, {}},
+        {code::columnWind, {}},
+        {code::columnStep, {}},
+        {code::columnFrom, {}},
+        {code::columnTo, {}},
+        {code::columnSort, {}},
+        {code::columnWhatHappened, {}},
+        {code::columnProduct, {}},
+        {code::columnProductMass, {}},
+        {code::columnProductVolume, {}},
+        {code::columnGramsPerTonne, {}},
+        {code::columnLitresPerTonne, {}},
+        {code::columnDuty, {}},
+        {code::columnTablet, {}},
+        {code::columnHoursOnShift, {}},
+        {code::columnTemperature, {}},
+        // session
+        {code::seasonEmpty, {kText}},
+        {code::entryVoided, {kText}},
+        {code::correctionChangesKind, {kText, kOther}},
+        {code::deviceRenewed, {kText}},
+        {code::entryUnreadable, {kText, kCount}},
+        {code::entryKeptAside, {kText, kOther}},
+        {code::entryKeptInMemory, {kText}},
+        {code::keptEntriesRecorded, {kCount}},
+        {code::keptEntriesUnreadable, {kText, kCount}},
+        {code::clockBehind, {Argument{Instant{}}, Argument{Instant{std::chrono::hours{1}}}}},
+        {code::clockMoved, {kMinutes}},
+        {code::secondPlaceFailed, {kText, kOther}},
+        {code::personNamedTwice, {kText}},
+        {code::documentHeadDiffers, {kText, kOther}},
+    };
+    // clang-format on
+    return kSamples;
+}
+
 }  // namespace
 
 std::vector<Argument> sampleArguments(Code code) {
-    // A line a code, so that the table can be read.
-    // clang-format off
-    switch (code) {
-        // base, quantity
-        case Code::valueMissing: return {};
-        case Code::valueNotFinite: return {};
-        case Code::valueOutOfRange: return {kThicker, kLayer, kLayer};
-        case Code::textEmpty: return {};
-        case Code::textNotNumber: return {kText};
-        case Code::unitMissing: return {kText, kOther};
-        case Code::unitUnknown: return {kText, kOther};
-        case Code::timeUnreadable: return {kText};
-        case Code::zoneUnknown: return {kText};
-        case Code::fileUnreadable: return {kText, kOther};
-        case Code::fileUnwritable: return {kText, kOther};
-        // farm
-        case Code::nameEmpty: return {};
-        case Code::crownTooWide: return {kLayer, kDepth};
-        case Code::rampLongerThanSilo: return {kDepth, kDepth};
-        // entries
-        case Code::payloadUnreadable: return {kText};
-        case Code::payloadFieldMissing: return {};
-        case Code::payloadFieldWrong: return {};
-        case Code::targetMissing: return {kText};
-        case Code::readingsMissing: return {};
-        case Code::spanEmpty: return {Argument{Instant{}}};
-        case Code::coreHeightUnclear: return {};
-        case Code::coreDensityUnclear: return {};
-        case Code::dishDisagrees: return {kDryMatter, kDrier};
-        case Code::stretchEmpty: return {kDepth};
-        case Code::documentUnreadable: return {kText};
-        case Code::documentForeign: return {};
-        case Code::documentNewer: return {kMore, kCount};
-        // journal
-        case Code::journalExists: return {kText};
-        case Code::journalForeign: return {kText};
-        case Code::journalDamaged: return {kText, kOther};
-        case Code::journalNewer: return {kText, kCount, kMore};
-        case Code::journalTooNew: return {kText, kCount, kMore};
-        case Code::journalHeld: return {kText, kCount, kOther, Argument{Instant{}}, kText};
-        case Code::journalMediumReadOnly: return {kText};
-        case Code::journalNeedsFolder: return {kText};
-        case Code::journalReadOnly: return {kText};
-        case Code::journalOnNetwork: return {kText};
-        case Code::journalOpenedDamaged: return {kText};
-        case Code::journalBehind: return {kText};
-        case Code::journalWriteFailed: return {kText, kOther};
-        case Code::entryAltered: return {kCount, kText, kMore};
-        case Code::entriesMissing: return {kCount, kText, kMore};
-        case Code::rowUnreadable: return {kCount, kText};
-        case Code::structureBroken: return {kText};
-        case Code::entryOutOfOrder: return {kText, kCount};
-        // session
-        case Code::seasonEmpty: return {kText};
-        case Code::entryVoided: return {kText};
-        case Code::correctionChangesKind: return {kText, kOther};
-        case Code::deviceRenewed: return {kText};
-        case Code::entryUnreadable: return {kText, kCount};
-        case Code::entryKeptAside: return {kText, kOther};
-        case Code::entryKeptInMemory: return {kText};
-        case Code::keptEntriesRecorded: return {kCount};
-        case Code::keptEntriesUnreadable: return {kText, kCount};
-        case Code::clockBehind: return {Argument{Instant{}}, Argument{Instant{std::chrono::hours{1}}}};
-        case Code::clockMoved: return {kMinutes};
-        case Code::secondPlaceFailed: return {kText, kOther};
-        case Code::personNamedTwice: return {kText};
-        case Code::documentHeadDiffers: return {kText, kOther};
-        // formats
-        case Code::textIsUtf16: return {};
-        case Code::encodingAmbiguous: return {kText, kOther};
-        case Code::encodingWrong: return {};
-        case Code::delimiterAmbiguous: return {kText, kOther};
-        case Code::headerMissing: return {};
-        case Code::quoteOpen: return {};
-        case Code::decimalAmbiguous: return {kText};
-        case Code::decimalMixed: return {kText, kOther};
-        case Code::frameUnreadable: return {kText};
-        case Code::frameCut: return {kText};
-        case Code::frameTooLong: return {kCount};
-        case Code::frameSumWrong: return {kText};
-        // crop
-        case Code::densityImpossible: return {kDenser, kDryMatter, kDensity};
-        // samples
-        case Code::weighingGained: return {kGrams, kFewerGrams};
-        case Code::dryMatterSlightlyWet: return {kDryMatter, kDryMatter, kDrier};
-        case Code::dryMatterWet: return {kDryMatter, kDryMatter, kDrier};
-        case Code::dryMatterDry: return {kDrier, kDryMatter, kDryMatter};
-        case Code::dryMatterVeryDry: return {kDrier, kDryMatter, kDryMatter};
-        case Code::sievesNotInOrder: return {kChop, kLongChop};
-        case Code::sieveCountWrong: return {kCount, kMore};
-        case Code::sieveEmpty: return {kChop};
-        case Code::panEmpty: return {};
-        case Code::sieveNothing: return {};
-        case Code::sieveLost: return {kShare, kShare};
-        case Code::sieveGained: return {kFewerGrams, kGrams};
-        case Code::sieveWet: return {};
-        case Code::percentSum: return {kNumber};
-        case Code::sieveStacksDiffer: return {};
-        case Code::topLengthMissing: return {kChop};
-        case Code::sievesTooFew: return {kCount};
-        case Code::screenMissing: return {kChop};
-        case Code::chopWithin: return {};
-        case Code::chopFine: return {kShare, kChop, kShare};
-        case Code::chopDusty: return {kShare, kShare};
-        case Code::chopCoarse: return {kShare, kLongChop, kShare};
-        case Code::chopUneven: return {};
-        case Code::chopLengthen: return {kChop, kLongChop};
-        case Code::chopShorten: return {kLongChop, kChop};
-        case Code::chopCheckKnives: return {};
-        case Code::starchImpossible: return {kShare, kShare};
-        case Code::kernelsOptimal: return {};
-        case Code::kernelsFermented: return {};
-        case Code::kernelsCloseRolls: return {};
-        case Code::kernelsNarrowGap: return {kLongChop, kChop};
-        case Code::kernelsCheckRolls: return {kChop};
-        case Code::temperaturesSwapped: return {kWarm, kCold};
-        case Code::dayTwice: return {kText};
-        case Code::daysReversed: return {kText, kOther};
-        case Code::warmthNotReached: return {kWarmth, kCount};
-        case Code::harvestTooLong: return {kCount};
-        case Code::orderWrong: return {kCount};
-        case Code::hybridOutsideWarmth: return {kCount};
-        case Code::temperaturesMissing: return {kCount};
-        case Code::warmthUnknown: return {};
-        case Code::sampleFieldNow: return {kShare};
-        // density
-        case Code::tooFewLoads: return {kCount, kMore};
-        case Code::noLoads: return {};
-        case Code::siloUnknown: return {};
-        case Code::packingTimesMismatch: return {kCount, kMore};
-        case Code::heightOutsideSilo: return {kDepth, kShallow};
-        case Code::heightAboveSilo: return {kDepth, kShallow};
-        case Code::heightsWithoutCrop: return {};
-        case Code::surveyWithoutLoads: return {};
-        case Code::surveyWithoutRoom: return {kHeavy};
-        case Code::surveyImpossible: return {kDenser, kDryTonnes, kRoom, kDensity, kDensest};
-        case Code::layerAssumed: return {kLayer};
-        case Code::layerHeldToRange: return {kThicker, kLayer};
-        case Code::dryMatterOutsideCrop: return {kDryMatter, kDrier, kDrier};
-        case Code::noMachines: return {};
-        case Code::noPackingTime: return {};
-        case Code::machineAddsNothing: return {kCount, kMachine};
-        case Code::saturated: return {kDensity};
-        case Code::saturationUnknown: return {kDryMatter, kDrier, kDrier};
-        case Code::targetAboveSaturation: return {kDenser, kDensity};
-        case Code::densityOutsideSurvey: return {kDensity, kDenser, kDenser};
-        case Code::yardsticksDisagree: return {kMet, kNotMet};
-        case Code::yardstickNorthAmerica: return {};
-        case Code::yardstickThirdOfHourlyMass: return {};
-        case Code::yardstickQuarterOfHourlyMass: return {};
-        case Code::yardstickFrance: return {};
-        case Code::yardstickBrittany: return {};
-        case Code::yardstickPasses: return {};
-        case Code::yardstickTarget: return {};
-        case Code::weakStretch: return {kMinutes, kRate, kCount};
-        case Code::weakNotPacked: return {};
-        case Code::weakFewMinutes: return {kTime, kLongerTime};
-        case Code::weakLightTractors: return {kMachine, kHeavyMachine};
-        case Code::weakThickLayer: return {kThicker, kLayer};
-        case Code::weakWetCrop: return {kDryMatter, kDrier};
-        case Code::weakNearSurface: return {kDepth};
-        case Code::workingOneLayer: return {kCount, kDryMass, Argument{Instant{}}, Argument{Instant{}}};
-        case Code::workingLayers: return {kCount, kDryMass, kVolume, kNumber};
-        case Code::workingLayer: return {kLayer};
-        case Code::workingPackingTime: return {kTime, kTime, kCount, kMore};
-        case Code::workingPackingFactor: return {kNumber, kNumber, kDryMatter};
-        case Code::workingBracket: return {kDensity};
-        case Code::workingDepthFactor: return {kDepth, kNumber};
-        case Code::workingDepthWhenFull: return {kDepth, kNumber};
-        case Code::workingDepthAsItLies: return {kDepth, kNumber};
-        case Code::workingSaturation: return {kDensity, kDryMatter};
-        case Code::workingPoreFree: return {kDensity, kDryMatter};
-        case Code::workingLevel: return {kNumber};
-        case Code::workingMedian: return {kDensity};
-        case Code::workingBand: return {kDensity, kDenser, kNumber};
-        case Code::workingTarget: return {kDensity, kDensity, kDensity, kDenser};
-        case Code::workingChance: return {kChance};
-        case Code::calibrationGain: return {kCount, kDensity, kDenser};
-        case Code::calibrationGainMixed: return {kCount, kMore, kMore, kDensity, kDenser};
-        case Code::calibrationWidened: return {kCount, kDensity, kDenser};
-        case Code::coreIsLoose: return {};
-        case Code::coreOutsideLayers: return {};
-        case Code::doubtSite: return {kShare};
-        case Code::doubtSilo: return {kShare};
-        case Code::doubtFace: return {kShare};
-        case Code::doubtPlace: return {kShare};
-        case Code::doubtDepthSlope: return {kShare};
-        case Code::doubtMachineMass: return {kShare};
-        case Code::doubtLayerAssumed: return {kShare};
-        case Code::doubtLayerSeen: return {kShare, Argument{Instant{}}};
-        case Code::doubtLayer: return {kShare};
-        case Code::doubtLoadMass: return {kShare};
-        case Code::doubtPackingTime: return {kShare};
-        case Code::doubtSample: return {kShare, Argument{Instant{}}};
-        case Code::doubtDryMatter: return {kShare};
-        case Code::doubtOtherEntries: return {kShare};
-        case Code::measureHeights: return {kCount, kDenser, kDensity};
-        case Code::measureDryMatter: return {kDenser, kDensity};
-        case Code::measureLayer: return {kDenser, kDensity};
-        case Code::measureTractors: return {kDenser, kDensity};
-        case Code::measureLoads: return {kCount, kDenser, kDensity};
-        case Code::learntFromHeights: return {Argument{Instant{}}, kDenser, kDensity};
-        case Code::learntFromFarm: return {kDenser, kDensity};
-        case Code::learntSlope: return {kShare, kSmallShare, kOtherShare, kSmallShare};
-        case Code::measuredWhole: return {Argument{Instant{}}, kDensity, kDensity, kDenser};
-        case Code::measuredPlaced: return {kDensity, kDensity, kDenser};
-        // advice
-        case Code::tractorNameTwice: return {kText};
-        case Code::adviceAsNow: return {};
-        case Code::advicePack: return {kText};
-        case Code::advicePackPart: return {kText, kShare};
-        case Code::adviceSpread: return {kText};
-        case Code::adviceLeave: return {kText};
-        case Code::adviceLayer: return {kLayer};
-        case Code::adviceDelivery: return {kRate};
-        case Code::adviceGain: return {kDensity, kDenser, kDensity, kChance, kBetter};
-        case Code::adviceThinnerGain: return {kNumber, kNumber, kDenser};
-        case Code::adviceCosts: return {kCost};
-        case Code::adviceSaves: return {kCost};
-        case Code::adviceKeeps: return {kDensity, kChance};
-        case Code::adviceAllIsWell: return {kDensity, kBetter, kChance};
-        case Code::adviceSaturated: return {kDensity};
-        case Code::adviceClosest: return {kChance};
-        case Code::adviceNothingHelps: return {kDensity, kChance};
-        case Code::adviceChosen: return {};
-        case Code::adviceChangesNothing: return {};
-        case Code::adviceTooSlow: return {kRate, kFaster};
-        case Code::adviceFallsShort: return {kChance, kBetter};
-        case Code::adviceFewPasses: return {kNumber, kNumber};
-        case Code::adviceDearer: return {};
-        case Code::adviceNotNeeded: return {};
-        // attention
-        case Code::cautionRampSlope: return {kSlope};
-        case Code::cautionRampSteep: return {kSteeper, kSlope};
-        case Code::cautionCrossSlope: return {kSlope};
-        case Code::cautionCrownSteep: return {kSteeper, kSlope};
-        case Code::cautionFillAboveWall: return {kDepth, kShallow};
-        case Code::cautionWorkingWidth: return {kNumber};
-        case Code::cautionWidthNarrow: return {kDepth, kShallow, kNumber};
-        case Code::cautionFaceDistance: return {kNumber, kDepth};
-        case Code::cautionCores: return {};
-        case Code::cautionPeopleOnFoot: return {};
-        case Code::cautionSiloGas: return {kNumber, kNumber};
-        case Code::cautionShiftHours: return {kNumber, kNumber};
-        case Code::cautionPowerLines: return {kDepth, kShallow};
-        case Code::cautionDriverAge: return {kNumber};
-        case Code::cautionWalls: return {};
-        case Code::cautionDrySilage: return {kDryMatter, kDrier};
-        case Code::cautionStanding: return {};
-        // intake
-        case Code::columnMissing: return {kText};
-        case Code::columnTwice: return {kText, kOther};
-        case Code::columnNotThere: return {kText, kOther};
-        case Code::rowRagged: return {kCount, kMore};
-        case Code::numberUnreadable: return {kText};
-        case Code::wordUnknown: return {kText, kOther};
-        case Code::nameUnknown: return {kText};
-        case Code::nameShared: return {kText};
-        case Code::wallTimeUnreadable: return {kText};
-        case Code::dateOrderAmbiguous: return {kText};
-        case Code::clockChanged: return {Argument{Instant{}}};
-        case Code::massUnitMissing: return {};
-        case Code::massUnitUnknown: return {kText};
-        case Code::grossBelowTare: return {kHeavy, kHeavier};
-        case Code::weighingsSwapped: return {kHeavy, kHeavier};
-        case Code::netDisagrees: return {kHeavy, kHeavier};
-        case Code::ticketRepeated: return {kText};
-        case Code::ticketMeetsLoad: return {Argument{Instant{}}, kHeavy, kHeavier, kMinutes};
-        case Code::loadWithoutTicket: return {Argument{Instant{}}, kHeavy};
-        case Code::importMapsUnreadable: return {kText};
-        case Code::scaleShowsTare: return {kHeavy};
-        case Code::scaleTareNeeded: return {kHeavy};
-        case Code::scaleNetNegative: return {kHeavy};
-        case Code::scaleUnreachable: return {kText, kOther};
-        case Code::scaleLineEnded: return {kText};
-        case Code::scaleSilent: return {kText, kMinutes};
-        case Code::scaleUnsteady: return {kText, kMinutes, kCount, kMore};
-        case Code::dishImpossible: return {kText, kOther};
-        case Code::fieldUnknown: return {};
-        case Code::temperatureUnitMissing: return {};
-        case Code::farmFileVersion: return {kCount};
-        case Code::typedFieldUnknown: return {kOther};
-        case Code::typedFieldTwice: return {};
-        case Code::kindUnknown: return {kText, kOther};
-        // review
-        case Code::dayUnknown: return {kText};
-        case Code::reviewDaySheet: return {kText, kOther};
-        case Code::reviewState: return {};
-        case Code::reviewClosed: return {Argument{Instant{}}};
-        case Code::reviewNotClosed: return {Argument{Instant{}}};
-        case Code::reviewNothing: return {};
-        case Code::reviewNotNamed: return {};
-        case Code::reviewTotal: return {};
-        case Code::reviewGoesOn: return {};
-        case Code::reviewDeliveries: return {};
-        case Code::reviewDryMatter: return {};
-        case Code::reviewMeanDryMatter: return {kDryMatter, kCount};
-        case Code::reviewChop: return {};
-        case Code::columnTests: return {};
-        case Code::columnMeanLength: return {};
-        case Code::columnOn19: return {};
-        case Code::columnOn8: return {};
-        case Code::columnOn4: return {};
-        case Code::columnBelow4: return {};
-        case Code::columnCut: return {};
-        case Code::columnMaterial: return {};
-        case Code::columnKernels: return {};
-        case Code::columnScore: return {};
-        case Code::columnProcessing: return {};
-        case Code::materialFresh: return {};
-        case Code::materialFermented: return {};
-        case Code::processingOptimal: return {};
-        case Code::processingAdequate: return {};
-        case Code::processingInadequate: return {};
-        case Code::reviewTractors: return {};
-        case Code::reviewDensity: return {};
-        case Code::reviewOfSilo: return {kText};
-        case Code::reviewNoEstimate: return {Argument{Code::readingToday}};
-        case Code::readingToday: return {};
-        case Code::readingSilo: return {};
-        case Code::reviewAdvice: return {};
-        case Code::adviceWasShown: return {};
-        case Code::adviceWasAccepted: return {};
-        case Code::adviceWasDeclined: return {};
-        case Code::reviewPauses: return {};
-        case Code::reviewLaidLayers: return {};
-        case Code::reviewLayerRange: return {kCount, kMore};
-        case Code::reviewLoosestLayers: return {};
-        case Code::reviewLayers: return {};
-        case Code::layerMeasured: return {};
-        case Code::layerByLoads: return {};
-        case Code::reviewHeights: return {};
-        case Code::reviewNotes: return {};
-        case Code::reviewCautions: return {};
-        case Code::reviewQuestions: return {};
-        case Code::reviewNoQuestions: return {};
-        case Code::methodOven: return {};
-        case Code::methodMicrowave: return {};
-        case Code::methodMeter: return {};
-        case Code::methodEstimate: return {};
-        case Code::columnSilo: return {};
-        case Code::columnTruck: return {};
-        case Code::columnField: return {};
-        case Code::columnHour: return {};
-        case Code::columnLoads: return {};
-        case Code::columnMass: return {};
-        case Code::columnDryMass: return {};
-        case Code::columnDryMatter: return {};
-        case Code::columnDelivery: return {};
-        case Code::columnTime: return {};
-        case Code::columnMethod: return {};
-        case Code::columnTractor: return {};
-        case Code::columnMachineMass: return {};
-        case Code::columnPackingHours: return {};
-        case Code::columnSpreadingHours: return {};
-        case Code::columnCost: return {};
-        case Code::columnReading: return {};
-        case Code::columnMedian: return {};
-        case Code::columnLow: return {};
-        case Code::columnHigh: return {};
-        case Code::columnTarget: return {};
-        case Code::columnChance: return {};
-        case Code::columnPorosity: return {};
-        case Code::columnPorosityLow: return {};
-        case Code::columnPorosityHigh: return {};
-        case Code::columnPackingTime: return {};
-        case Code::columnAdvice: return {};
-        case Code::columnDecision: return {};
-        case Code::columnBefore: return {};
-        case Code::columnAfter: return {};
-        case Code::columnChanceBefore: return {};
-        case Code::columnChanceAfter: return {};
-        case Code::columnBegin: return {};
-        case Code::columnEnd: return {};
-        case Code::columnReason: return {};
-        case Code::columnLayer: return {};
-        case Code::columnPasses: return {};
-        case Code::columnThickness: return {};
-        case Code::columnReadings: return {};
-        case Code::columnLowest: return {};
-        case Code::columnMean: return {};
-        case Code::columnHighest: return {};
-        case Code::columnNote: return {};
-        case Code::columnCaution: return {};
-        case Code::questionNotWeighed: return {kCount, kMore};
-        case Code::questionNoField: return {kCount, kMore};
-        case Code::questionDryMatterAssumed: return {kCount, kMore};
-        case Code::questionSampleOverdue: return {kMinutes, kFewerMinutes};
-        case Code::questionLayerNotSeen: return {kText};
-        case Code::questionStillAtWork: return {kText};
-        case Code::questionMassAssumed: return {kText, kMachine};
-        case Code::questionNoCost: return {kText};
-        case Code::questionUnknownKinds: return {kCount};
-        case Code::questionRowsSetAside: return {kCount};
-        case Code::questionWaiting: return {kCount};
-        case Code::reviewWeather: return {};
-        case Code::reviewAdditives: return {};
-        case Code::reviewCover: return {};
-        case Code::reviewIncidents: return {};
-        case Code::reviewShifts: return {};
-        case Code::questionStillOnShift: return {Argument{Instant{}}};
-        case Code::columnSky: return {};
-        case Code::columnRain: return {};
-        case Code::columnWind: return {};
-        case Code::columnStep: return {};
-        case Code::columnFrom: return {};
-        case Code::columnTo: return {};
-        case Code::columnSort: return {};
-        case Code::columnWhatHappened: return {};
-        case Code::columnProduct: return {};
-        case Code::columnProductMass: return {};
-        case Code::columnProductVolume: return {};
-        case Code::columnGramsPerTonne: return {};
-        case Code::columnLitresPerTonne: return {};
-        case Code::columnDuty: return {};
-        case Code::columnTablet: return {};
-        case Code::columnHoursOnShift: return {};
-        case Code::columnTemperature: return {};
-    }
-    // clang-format on
-    throw std::logic_error("a code without sample arguments");
+    const auto found = std::ranges::find(samples(), code, &Sample::code);
+    if (found == samples().end()) throw std::logic_error("a code without sample arguments");
+    return found->arguments;
 }
 
 }  // namespace treadwell::words

@@ -4,7 +4,7 @@
 
 namespace treadwell::words {
 
-/// A code's arguments as the core gives them. A switch without default: a new code asks for its line here.
+/// A code's arguments as the core gives them. Throws std::logic_error where one is missing.
 [[nodiscard]] std::vector<Argument> sampleArguments(Code code);
 
 }  // namespace treadwell::words

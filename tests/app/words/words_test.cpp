@@ -1,5 +1,7 @@
 #include "app/words/words.h"
 
+#include "core/base/codes.h"
+#include "core/density/codes.h"
 #include "core/quantity/relations.h"
 
 #include <gtest/gtest.h>
@@ -33,7 +35,7 @@ TEST(InWords, ATimeIsTheFarmsClock) {
 
 TEST(InWords, APlainNumberHasThreeDigits) {
     const auto band = [](double sigma) {
-        return inWords(Message{Code::workingLevel, {sigma}}, Style{.decimalSign = ','});
+        return inWords(Message{code::workingLevel, {sigma}}, Style{.decimalSign = ','});
     };
     EXPECT_EQ(band(434.23), "Site level x 434");
     EXPECT_EQ(band(43.423), "Site level x 43,4");
@@ -42,18 +44,18 @@ TEST(InWords, APlainNumberHasThreeDigits) {
 }
 
 TEST(InWords, ACodeSaysItsOwnPhrase) {
-    EXPECT_EQ(inWords(Message{Code::fileUnreadable, {std::string{"a.csv"}, Code::noMachines}}, Style{}),
+    EXPECT_EQ(inWords(Message{code::fileUnreadable, {std::string{"a.csv"}, code::noMachines}}, Style{}),
               "a.csv cannot be read (No machine): check the name and the rights to it");
 }
 
 // A name may hold braces; it is not read again.
 TEST(InWords, AnArgumentIsNoTemplate) {
-    EXPECT_EQ(inWords(Message{Code::unitMissing, {std::string{"{2}"}, std::string{"t"}}}, Style{}),
+    EXPECT_EQ(inWords(Message{code::unitMissing, {std::string{"{2}"}, std::string{"t"}}}, Style{}),
               "\"{2}\" has no unit: add one of t");
 }
 
 TEST(InWords, RoundingHidesNoDifference) {
-    const Message message{Code::valueOutOfRange,
+    const Message message{code::valueOutOfRange,
                           {Share::fromPercent(100.4).amount(), Share::fromPercent(0).amount(),
                            Share::fromPercent(100).amount()}};
     EXPECT_EQ(inWords(message, Style{}), "100.4 % is outside 0.0 % to 100.0 %: check the value and its unit");
@@ -61,7 +63,7 @@ TEST(InWords, RoundingHidesNoDifference) {
 
 TEST(InWords, RoundingMakesNothingZero) {
     const Message message{
-        Code::valueOutOfRange,
+        code::valueOutOfRange,
         {AsFedRate::fromTonnesPerHour(-5).amount(), AsFedRate::fromTonnesPerHour(0.1).amount(),
          AsFedRate::fromTonnesPerHour(5000).amount()}};
     EXPECT_EQ(inWords(message, Style{}),
@@ -69,7 +71,7 @@ TEST(InWords, RoundingMakesNothingZero) {
 }
 
 TEST(InWords, EqualButForRoundingErrorNeedsNoDecimals) {
-    const Message message{Code::targetAboveSaturation,
+    const Message message{code::targetAboveSaturation,
                           {DryDensity::fromSi(225.0).amount(), DryDensity::fromSi(225.0 + 1e-12).amount()}};
     EXPECT_EQ(inWords(message, Style{}),
               "The wanted 225 kg DM/m3 cannot be reached; the limit is 225 kg DM/m3");
@@ -77,7 +79,7 @@ TEST(InWords, EqualButForRoundingErrorNeedsNoDecimals) {
 
 TEST(InWords, AnErrorSaysWhereWhichFieldAndWhatToDo) {
     Error error =
-        fail(Code::unitMissing, "machines[1].mass", std::string{"14"}, std::string{"t, lb"}).value();
+        fail(code::unitMissing, "machines[1].mass", std::string{"14"}, std::string{"t, lb"}).value();
     EXPECT_EQ(inWords(error, Style{}), "machines 2 mass: \"14\" has no unit: add one of t, lb");
     error.place = {"tickets.csv", 12, 4};
     EXPECT_EQ(inWords(error, Style{}),

@@ -1,5 +1,6 @@
 #include "core/advice/advise.h"
 
+#include "core/advice/codes.h"
 #include "tests/core/advice/example.h"
 
 #include <gmock/gmock.h>
@@ -29,10 +30,10 @@ TEST(Advise, LetsAThirdTractorPack) {
     EXPECT_NEAR(advice.best().effect.sd.si(), 8, 0.5);
     EXPECT_LT(advice.now().outcome.chance.percent(), 50);
     EXPECT_GT(advice.best().outcome.chance.percent(), 50);
-    EXPECT_EQ(advice.best().why.code, Code::adviceChosen);
+    EXPECT_EQ(advice.best().why.code, code::adviceChosen);
     ASSERT_EQ(advice.says.size(), 1u);
-    EXPECT_EQ(advice.says[0].code, Code::adviceGain);
-    EXPECT_EQ(advice.best().actions, (std::vector<Message>{{Code::advicePack, {std::string{"Heron"}}}}));
+    EXPECT_EQ(advice.says[0].code, code::adviceGain);
+    EXPECT_EQ(advice.best().actions, (std::vector<Message>{{code::advicePack, {std::string{"Heron"}}}}));
 }
 
 // Two tractors at first, a third and a fourth as deliveries grow (common practice); 20 t each.
@@ -60,9 +61,9 @@ TEST(Advise, TakesTheCheaperOfTwoThatDo) {
     const Advice advice = adviceFor(situation);
     EXPECT_EQ(advice.best().name, "pack:Stork");
     EXPECT_NEAR(advice.best().outcome.cost->perHour(), 85, 1e-9);
-    EXPECT_EQ(find(advice, "pack:Heron")->why.code, Code::adviceDearer);
+    EXPECT_EQ(find(advice, "pack:Heron")->why.code, code::adviceDearer);
     ASSERT_EQ(advice.says.size(), 2u);
-    EXPECT_EQ(advice.says[1].code, Code::adviceCosts);
+    EXPECT_EQ(advice.says[1].code, code::adviceCosts);
 }
 
 // Spreading pays nothing extra, so a heavy spreader that changes places with a light packer is free.
@@ -113,7 +114,7 @@ TEST(Advise, SlowsTheDeliveryOnlyWhereNoTractorHelps) {
 TEST(Advise, NeverSlowsBelowHalf) {
     const Advice advice = adviceFor(exampleAt(400, {tractor("Otter", 20)}));
     EXPECT_EQ(advice.verdict, Verdict::nothingHelps);
-    EXPECT_EQ(find(advice, "delivery")->why.code, Code::adviceTooSlow);
+    EXPECT_EQ(find(advice, "delivery")->why.code, code::adviceTooSlow);
 }
 
 TEST(Advise, SaysWhatComesClosest) {
@@ -121,7 +122,7 @@ TEST(Advise, SaysWhatComesClosest) {
         adviceFor(exampleAt(500, {tractor("Otter", 12), tractor("Heron", 14, Activity::away)}));
     EXPECT_EQ(advice.verdict, Verdict::closest);
     EXPECT_EQ(advice.best().name, "pack:Heron");
-    EXPECT_EQ(advice.says.back().code, Code::adviceClosest);
+    EXPECT_EQ(advice.says.back().code, code::adviceClosest);
 }
 
 TEST(Advise, SaysThatATractorIsNotNeededAndWhatThatSaves) {
@@ -131,7 +132,7 @@ TEST(Advise, SaysThatATractorIsNotNeededAndWhatThatSaves) {
     EXPECT_EQ(advice.best().name, "leave:Finch");
     EXPECT_NEAR(advice.best().outcome.cost->perHour(), -110, 1e-9);
     EXPECT_GE(advice.best().outcome.passes, 3.0);
-    EXPECT_EQ(advice.says.back().code, Code::adviceSaves);
+    EXPECT_EQ(advice.says.back().code, code::adviceSaves);
 }
 
 // At least three passes (advice of the Lower Saxony chamber of agriculture, published): a tractor stays for
@@ -142,7 +143,7 @@ TEST(Advise, KeepsATractorForThePasses) {
     ASSERT_NE(leave, nullptr);
     EXPECT_GE(leave->outcome.chance.percent(), 50);
     EXPECT_LT(leave->outcome.passes, 3.0);
-    EXPECT_EQ(leave->why.code, Code::adviceFewPasses);
+    EXPECT_EQ(leave->why.code, code::adviceFewPasses);
     EXPECT_EQ(advice.verdict, Verdict::allIsWell);
 }
 
@@ -188,7 +189,7 @@ TEST(Advise, AsksForTheMinutesFirstWhereAThinnerLayerLeavesFewPasses) {
     situation.layer = Length::fromCentimetres(20);
     situation.maximumLayer = Length::fromCentimetres(12);
     const Advice advice = adviceFor(situation);
-    EXPECT_EQ(find(advice, "layer")->why.code, Code::adviceFewPasses);
+    EXPECT_EQ(find(advice, "layer")->why.code, code::adviceFewPasses);
     EXPECT_EQ(advice.verdict, Verdict::thinner);
     EXPECT_EQ(advice.best().name, "pack:Stork+layer");
 }
@@ -210,7 +211,7 @@ TEST(Advise, WorksWithoutTractors) {
 TEST(Advise, NamesTheFieldThatIsWrong) {
     const auto fieldOf = [](const AdviceSituation& situation) { return advise(situation).error().field; };
     EXPECT_EQ(advise(exampleAt(100, {tractor("A", 10), tractor("A", 12)})).error().code(),
-              Code::tractorNameTwice);
+              code::tractorNameTwice);
     EXPECT_EQ(fieldOf(exampleAt(100, {tractor("", 10)})), "tractors[0].name");
     EXPECT_EQ(fieldOf(exampleAt(0, {})), "rate");
     EXPECT_EQ(fieldOf(exampleAt(100, {tractorAt("A", 10, std::nan(""), Activity::away)})),

@@ -1,5 +1,6 @@
 // What advice must obey, whatever the coefficients.
 #include "core/advice/advise.h"
+#include "core/advice/codes.h"
 #include "core/advice/voice.h"
 #include "tests/core/density/generators.h"
 
@@ -39,7 +40,7 @@ RC_GTEST_PROP(AdviceProperty, TheChosenIsNeverCostlierThanAnotherThatDoes, ()) {
     if (advice.verdict != Verdict::change) return;
     RC_ASSERT(advice.best().outcome.chance.fraction() >= situation.wantedChance.fraction() - 1e-9);
     for (const Candidate& candidate : advice.candidates) {
-        if (candidate.why.code != Code::adviceDearer) continue;
+        if (candidate.why.code != code::adviceDearer) continue;
         if (!candidate.outcome.cost || !advice.best().outcome.cost) continue;
         RC_ASSERT(*advice.best().outcome.cost <= *candidate.outcome.cost);
     }
@@ -49,7 +50,7 @@ RC_GTEST_PROP(AdviceProperty, WhatReachesTheTargetIsCalledSo, ()) {
     const AdviceSituation situation = generatedSite();
     const Advice advice = advise(situation).value();
     for (const Candidate& candidate : advice.candidates) {
-        if (candidate.why.code != Code::adviceFallsShort) continue;
+        if (candidate.why.code != code::adviceFallsShort) continue;
         RC_ASSERT(candidate.outcome.chance < situation.wantedChance);
     }
 }
@@ -59,7 +60,7 @@ RC_GTEST_PROP(AdviceProperty, AnotherTractorNeverLowersTheDensity, ()) {
     for (const Candidate& candidate : advice.candidates) {
         const bool onlyAdds = !candidate.change.delivery && !candidate.change.layer &&
                               std::all_of(candidate.actions.begin(), candidate.actions.end(),
-                                          [](const Message& m) { return m.code == Code::advicePack; });
+                                          [](const Message& m) { return m.code == code::advicePack; });
         if (onlyAdds) RC_ASSERT(candidate.effect.change.si() >= -1e-9);
     }
 }
@@ -67,7 +68,7 @@ RC_GTEST_PROP(AdviceProperty, AnotherTractorNeverLowersTheDensity, ()) {
 RC_GTEST_PROP(AdviceProperty, OneFewerNeverRaisesIt, ()) {
     const Advice advice = advise(generatedSite()).value();
     for (const Candidate& candidate : advice.candidates) {
-        if (candidate.actions.front().code != Code::adviceLeave) continue;
+        if (candidate.actions.front().code != code::adviceLeave) continue;
         RC_ASSERT(candidate.effect.change.si() <= 1e-9);
     }
 }

@@ -1,5 +1,6 @@
 #include "core/advice/what_if.h"
 
+#include "core/base/codes.h"
 #include "core/density/estimate.h"
 #include "tests/core/advice/example.h"
 
@@ -74,7 +75,7 @@ TEST(WhatIf, NamesTheFieldThatIsWrong) {
               "share");
     EXPECT_EQ(whatIf(situation, {.layer = Length{}}).error().field, "layer");
     const auto endless = AsFedRate::fromSi(std::numeric_limits<double>::infinity());
-    EXPECT_EQ(whatIf(situation, {.delivery = endless}).error().code(), Code::valueNotFinite);
+    EXPECT_EQ(whatIf(situation, {.delivery = endless}).error().code(), code::valueNotFinite);
 }
 
 }  // namespace

@@ -1,5 +1,7 @@
 #include "core/attention/cautions.h"
 
+#include "core/attention/codes.h"
+
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
@@ -75,7 +77,7 @@ TEST(Cautions, ARampSteeperThanTheLimitIsSeen) {
     const auto found = cautionsFor(steep, {}, kNow);
     EXPECT_EQ(found.front().caution, Caution::rampSlope);
     EXPECT_EQ(found.front().message,
-              (Message{Code::cautionRampSteep,
+              (Message{code::cautionRampSteep,
                        {Slope::fromRunPerRise(2.9).amount(), Slope::fromRunPerRise(3).amount()}}));
     const SiteLimit own{Caution::rampSlope, Slope::fromRunPerRise(2.5).amount()};
     EXPECT_THAT(seen(cautionsFor(steep, {.limits = {&own, 1}}, kNow)), testing::IsEmpty());

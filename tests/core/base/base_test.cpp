@@ -1,4 +1,5 @@
 #include "core/base/atomic_file.h"
+#include "core/base/codes.h"
 #include "core/base/farm_zone.h"
 #include "core/base/hash.h"
 #include "core/base/hex.h"
@@ -97,7 +98,7 @@ TEST(FarmZone, TheHourThatComesTwiceIsTheEarlierAndSaid) {
 TEST(FarmZone, UnknownNameIsAnError) {
     const auto zone = FarmZone::named("Nowhere/Atall");
     ASSERT_FALSE(zone);
-    EXPECT_EQ(zone.error().code(), Code::zoneUnknown);
+    EXPECT_EQ(zone.error().code(), code::zoneUnknown);
 }
 
 TEST(JsonWriter, NestsAndEscapes) {
@@ -129,7 +130,7 @@ TEST_F(AtomicFile, ReplacesWholeAndLeavesNothingBeside) {
 TEST_F(AtomicFile, FailureSaysWhichFileAndWhy) {
     const auto written = writeFileAtomically(folder / "none" / "file", "x");
     ASSERT_FALSE(written);
-    EXPECT_EQ(written.error().code(), Code::fileUnwritable);
+    EXPECT_EQ(written.error().code(), code::fileUnwritable);
     EXPECT_FALSE(readFile(folder));
     EXPECT_FALSE(readFile(folder / "absent"));
 }

@@ -1,5 +1,6 @@
 #include "core/crop/porosity.h"
 
+#include "core/crop/codes.h"
 #include "core/crop/saturation.h"
 
 #include <gtest/gtest.h>
@@ -34,7 +35,7 @@ TEST(Porosity, FallsWithDensityAndIsOneForNothing) {
 TEST(Porosity, ADensityBeyondThePoreFreeOneIsAnImpossibleInput) {
     const auto result = porosity(DryDensity::fromSi(405), DryMatter::fromPercent(35), kMaize);
     ASSERT_FALSE(result);
-    EXPECT_EQ(result.error().code(), Code::densityImpossible);
+    EXPECT_EQ(result.error().code(), code::densityImpossible);
     EXPECT_EQ(result.error().field, "density");
     EXPECT_EQ(result.error().message.arguments.size(), 3U);
 }

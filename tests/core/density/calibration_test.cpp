@@ -1,7 +1,9 @@
 #include "core/density/calibration.h"
 
+#include "core/base/codes.h"
 #include "core/density/calibration_check.h"
 #include "core/density/calibration_gain.h"
+#include "core/density/codes.h"
 #include "core/density/estimate.h"
 #include "tests/core/density/example.h"
 #include "tests/support/season_maker.h"
@@ -62,7 +64,7 @@ TEST(Calibration, TwentyFourCoresOfOneFaceHalveTheBand) {
     EXPECT_EQ(gain.cores, 24);
     EXPECT_NEAR(gain.before.kilogramsPerCubicMetre(), 48.0, 0.5);
     EXPECT_NEAR(gain.after.kilogramsPerCubicMetre(), 24.0, 0.5);
-    EXPECT_EQ(messageOf(gain).code, Code::calibrationGain);
+    EXPECT_EQ(messageOf(gain).code, code::calibrationGain);
     // The same band through an estimate.
     Options options;
     options.residual = calibration->residualOf(calibration->silos[0].silo);
@@ -109,7 +111,7 @@ TEST(Calibration, SilosThatDifferMoreThanThoughtWidenTheNextOnesBand) {
     }
     const auto calibration = calibrate(evidence);
     EXPECT_GT(calibration->siloVariance.scale, 3.0 * Residual{}.silo);
-    EXPECT_EQ(messageOf(gainOfNext(*calibration)).code, Code::calibrationWidened);
+    EXPECT_EQ(messageOf(gainOfNext(*calibration)).code, code::calibrationWidened);
     EXPECT_GT(*checkCalibration(evidence)->error(), 0.4);
 }
 
@@ -122,7 +124,7 @@ TEST(Calibration, ASurveySharesMethodAndWayToOpening) {
     const double before = 0.105 * 0.105 + calibration->siloVariance.scale + kOrdinaryInputs;
     EXPECT_NEAR(silo.level.variance, 1.0 / (1.0 / before + 1.0 / own), 1e-5);
     EXPECT_GT(calibration->surveyMethod.mean, 0.0);
-    EXPECT_EQ(messageOf(gainOf(silo)).code, Code::calibrationGainMixed);
+    EXPECT_EQ(messageOf(gainOf(silo)).code, code::calibrationGainMixed);
 }
 
 // How far the variance moves with the silos' own, against small steps of it.
@@ -206,7 +208,7 @@ TEST(Calibration, RefusesEvidenceThatCannotBe) {
     evidence[2].measured = DryDensity{};
     const auto calibration = calibrate(evidence);
     ASSERT_FALSE(calibration);
-    EXPECT_EQ(calibration.error().code(), Code::valueOutOfRange);
+    EXPECT_EQ(calibration.error().code(), code::valueOutOfRange);
     EXPECT_EQ(calibration.error().field, "evidence[2].measured");
 }
 

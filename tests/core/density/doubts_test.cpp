@@ -1,5 +1,6 @@
 #include "core/density/doubts.h"
 
+#include "core/density/codes.h"
 #include "tests/core/density/example.h"
 
 #include <gtest/gtest.h>
@@ -52,14 +53,14 @@ TEST(Doubts, AddUpToTheBandWhereverItsPartsComeFrom) {
 TEST(Doubts, ALayerThatNobodySawAndASampleAreNamed) {
     Situation situation = exampleSituation();
     situation.layer.reset();
-    EXPECT_EQ(find(doubtsOf(situation), DoubtOf::layer)->what.code, Code::doubtLayerAssumed);
+    EXPECT_EQ(find(doubtsOf(situation), DoubtOf::layer)->what.code, code::doubtLayerAssumed);
     EntriesBehind behind;
     behind.sample = behind.layer = Instant{std::chrono::hours{7}};
     const Doubts doubts = doubtsOf(exampleSituation(), {}, behind);
     const Doubt& sample = *find(doubts, DoubtOf::dryMatter);
-    EXPECT_EQ(sample.what.code, Code::doubtSample);
+    EXPECT_EQ(sample.what.code, code::doubtSample);
     EXPECT_EQ(std::get<Instant>(sample.what.arguments.at(1)), *behind.sample);
-    EXPECT_EQ(find(doubts, DoubtOf::layer)->what.code, Code::doubtLayerSeen);
+    EXPECT_EQ(find(doubts, DoubtOf::layer)->what.code, code::doubtLayerSeen);
 }
 
 // Derived by Gaussian conditioning on one number: twelve heights 2.5 m above the floor, a dry matter known to

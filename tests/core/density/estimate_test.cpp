@@ -1,5 +1,6 @@
 #include "core/density/estimate.h"
 
+#include "core/density/codes.h"
 #include "tests/core/density/example.h"
 
 #include <gtest/gtest.h>
@@ -63,7 +64,7 @@ TEST(Estimate, AnUnseenLayerIsSaidAndWidensTheBand) {
     EXPECT_EQ(unseen->density.median(), seen->density.median());
     EXPECT_GT(unseen->density.sigma(), seen->density.sigma());
     EXPECT_GT(unseen->spread[SpreadPart::inputsBeyondOrdinary], 0.0);
-    EXPECT_EQ(unseen->warnings.front().code, Code::layerAssumed);
+    EXPECT_EQ(unseen->warnings.front().code, code::layerAssumed);
     EXPECT_GT(unseen->inputs.layer, unseen->inputs.machineMass + unseen->inputs.packingTime);
 }
 
@@ -80,7 +81,7 @@ TEST(Estimate, OnceCalibratedTheEntriesStandInFull) {
     EXPECT_EQ(after->spread[SpreadPart::ordinaryInputs], 0.0);
     const auto level =
         std::find_if(after->working.begin(), after->working.end(),
-                     [](const WorkingStep& step) { return step.what.code == Code::workingLevel; });
+                     [](const WorkingStep& step) { return step.what.code == code::workingLevel; });
     EXPECT_NE(level, after->working.end());
 }
 
@@ -106,7 +107,7 @@ TEST(Estimate, NoMachinesIsAnEstimateWithoutPacking) {
     ASSERT_TRUE(result);
     EXPECT_EQ(result->packing.factor.si, 0.0);
     EXPECT_NEAR(result->density.median().si(), 136.156938679 * (0.818 + 0.0446194226 * 3), 1e-6);
-    EXPECT_EQ(codesOf(*result).front(), Code::noMachines);
+    EXPECT_EQ(codesOf(*result).front(), code::noMachines);
     EXPECT_EQ(result->yardsticks.passes, 0.0);
 }
 
@@ -120,7 +121,7 @@ TEST(Estimate, NobodyPackingIsSaid) {
         const auto result = estimate(situation);
         ASSERT_TRUE(result);
         EXPECT_EQ(result->packing.factor.si, 0.0);
-        EXPECT_EQ(codesOf(*result).front(), Code::noPackingTime);
+        EXPECT_EQ(codesOf(*result).front(), code::noPackingTime);
     }
 }
 
@@ -144,7 +145,7 @@ TEST(Estimate, TheMachineThatAddsNothingIsNamed) {
     EXPECT_EQ(result->packing.addNothing, (std::vector<std::size_t>{0}));
     EXPECT_NEAR(result->packing.allTime.minutesPerTonne(), 1.0, 1e-12);
     EXPECT_NEAR(result->packing.countedTime.minutesPerTonne(), 0.5, 1e-12);
-    const Message expected{Code::machineAddsNothing, {std::int64_t{1}, MachineMass::fromTonnes(5).amount()}};
+    const Message expected{code::machineAddsNothing, {std::int64_t{1}, MachineMass::fromTonnes(5).amount()}};
     EXPECT_EQ(result->warnings.front(), expected);
 }
 
@@ -153,12 +154,12 @@ TEST(Estimate, TheLayerIsHeldToItsRange) {
     situation.layer = Length::fromCentimetres(5);
     const auto thin = estimate(situation);
     EXPECT_EQ(thin->layer, kThinnestLayer);
-    EXPECT_EQ(codesOf(*thin).front(), Code::layerHeldToRange);
+    EXPECT_EQ(codesOf(*thin).front(), code::layerHeldToRange);
     situation.layer = Length::fromCentimetres(60);
     EXPECT_EQ(estimate(situation)->layer, kThickestLayer);
     situation.layer = kThinnestLayer;
     EXPECT_EQ(estimate(situation)->density.median(), thin->density.median());
-    EXPECT_NE(codesOf(*estimate(situation)).front(), Code::layerHeldToRange);
+    EXPECT_NE(codesOf(*estimate(situation)).front(), code::layerHeldToRange);
 }
 
 TEST(Estimate, SaturatedMassPilesAtTheLimit) {
@@ -175,8 +176,8 @@ TEST(Estimate, SaturatedMassPilesAtTheLimit) {
     EXPECT_GT(result->chance.fraction(), 0.5);
     EXPECT_NEAR(result->chance.fraction(), result->density.chanceOfAtLeast(limit).fraction(), 1e-12);
     const std::vector<Code> codes = codesOf(*result);
-    EXPECT_NE(std::find(codes.begin(), codes.end(), Code::saturated), codes.end());
-    EXPECT_NE(std::find(codes.begin(), codes.end(), Code::targetAboveSaturation), codes.end());
+    EXPECT_NE(std::find(codes.begin(), codes.end(), code::saturated), codes.end());
+    EXPECT_NE(std::find(codes.begin(), codes.end(), code::targetAboveSaturation), codes.end());
     EXPECT_EQ(result->yardsticks.saturationVerdict, Verdict::reached);
 }
 
@@ -185,8 +186,8 @@ TEST(Estimate, DryCropHasNoSaturationLimit) {
     situation.dryMatter = DryMatter::fromPercent(60);
     const auto result = estimate(situation);
     const std::vector<Code> codes = codesOf(*result);
-    EXPECT_NE(std::find(codes.begin(), codes.end(), Code::saturationUnknown), codes.end());
-    EXPECT_NE(std::find(codes.begin(), codes.end(), Code::dryMatterOutsideCrop), codes.end());
+    EXPECT_NE(std::find(codes.begin(), codes.end(), code::saturationUnknown), codes.end());
+    EXPECT_NE(std::find(codes.begin(), codes.end(), code::dryMatterOutsideCrop), codes.end());
     EXPECT_GE(result->porosity.low80().fraction(), 0.0);
 }
 
@@ -196,14 +197,14 @@ TEST(Estimate, OutsideTheSurveysDensitiesIsSaid) {
     situation.machines.assign(6, {.mass = MachineMass::fromTonnes(30)});
     situation.layer = kThinnestLayer;
     const std::vector<Code> codes = codesOf(*estimate(situation));
-    EXPECT_NE(std::find(codes.begin(), codes.end(), Code::densityOutsideSurvey), codes.end());
+    EXPECT_NE(std::find(codes.begin(), codes.end(), code::densityOutsideSurvey), codes.end());
 }
 
 TEST(Estimate, ShowsTheWorkingToTheEnd) {
     const auto result = estimate(exampleSituation());
     ASSERT_EQ(result->working.size(), 10U);
-    EXPECT_EQ(result->working.front().what.code, Code::workingLayer);
-    EXPECT_EQ(result->working.back().what, (Message{Code::workingChance, {result->chance.amount()}}));
+    EXPECT_EQ(result->working.front().what.code, code::workingLayer);
+    EXPECT_EQ(result->working.back().what, (Message{code::workingChance, {result->chance.amount()}}));
     for (const WorkingStep& step : result->working) {
         EXPECT_FALSE(step.formula.empty());
         EXPECT_TRUE(!step.source.citation.empty() || step.source.evidence == Evidence::assumed);

@@ -1,3 +1,4 @@
+#include "core/density/codes.h"
 #include "core/density/readings.h"
 #include "tests/support/season_maker.h"
 
@@ -62,7 +63,7 @@ TEST(Learning, TheSameEveningTheHeightsMoveLayerDayAndSilo) {
         EXPECT_GT(moved / measured, 0.5) << part;
         EXPECT_LT(moved / measured, 1.0) << part;
         ASSERT_FALSE(after.learnt.empty());
-        EXPECT_EQ(after.learnt.front().code, Code::learntFromHeights);
+        EXPECT_EQ(after.learnt.front().code, code::learntFromHeights);
         EXPECT_EQ(std::get<Instant>(after.learnt.front().arguments.front()), kEvening);
     }
 }
@@ -79,9 +80,9 @@ TEST(Learning, ASurveyThatSaysNothingIsKeptWithItsReason) {
     const Readings readings = readingsOf(0.0);
     ASSERT_TRUE(readings.surveyed);
     EXPECT_FALSE(readings.surveyed->newest);
-    EXPECT_EQ(readings.surveyed->surveys.back().reason->code, Code::heightsWithoutCrop);
+    EXPECT_EQ(readings.surveyed->surveys.back().reason->code, code::heightsWithoutCrop);
     EXPECT_TRUE(readings.learnt.empty());
-    EXPECT_EQ(messagesOf(readings.surveyed->surveys.back()).front().code, Code::heightsWithoutCrop);
+    EXPECT_EQ(messagesOf(readings.surveyed->surveys.back()).front().code, code::heightsWithoutCrop);
 }
 
 TEST(Learning, WhoAsksAgainGetsTheSameAndALateEntryIsSeen) {

@@ -1,5 +1,6 @@
 #include "core/density/measured.h"
 
+#include "core/density/codes.h"
 #include "core/density/field_equation.h"
 #include "core/density/situation.h"
 #include "tests/support/season_maker.h"
@@ -136,10 +137,10 @@ TEST(Measured, NoSurveyIsPassedOverInSilence) {
     maker.add(level(1.4), start + 10h);
     maker.add(level(1.6), start + 11h);
     const auto measured = measuredIn(season::Season::fold(maker.entries), someLifts(), start + 12h);
-    const std::vector<std::optional<Code>> reasons{Code::heightsWithoutCrop,
-                                                   Code::surveyWithoutLoads,
-                                                   Code::surveyImpossible,
-                                                   Code::heightOutsideSilo,
+    const std::vector<std::optional<Code>> reasons{code::heightsWithoutCrop,
+                                                   code::surveyWithoutLoads,
+                                                   code::surveyImpossible,
+                                                   code::heightOutsideSilo,
                                                    {},
                                                    {},
                                                    {}};
@@ -151,8 +152,8 @@ TEST(Measured, NoSurveyIsPassedOverInSilence) {
         }
     }
     EXPECT_TRUE(measured[4].placed);
-    EXPECT_EQ(measured[5].placedReason->code, Code::surveyWithoutRoom);
-    EXPECT_EQ(measured[6].placedReason->code, Code::surveyWithoutLoads);
+    EXPECT_EQ(measured[5].placedReason->code, code::surveyWithoutRoom);
+    EXPECT_EQ(measured[6].placedReason->code, code::surveyWithoutLoads);
 }
 
 TEST(Measured, MassAndDryMatterStandInThePredictionToo) {

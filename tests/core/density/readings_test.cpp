@@ -1,5 +1,6 @@
 #include "core/density/readings.h"
 
+#include "core/density/codes.h"
 #include "tests/support/season_maker.h"
 
 #include <gtest/gtest.h>
@@ -101,13 +102,13 @@ TEST(Readings, TodayLeavesOutYesterday) {
 TEST(Readings, WithoutEnoughLoadsThereIsAReasonInsteadOfANumber) {
     const Instant now = at("2026-02-10T14:00:00Z");
     const auto none = readingsAt(season::Season::fold(steadyDay(0).entries), kBunker, now);
-    EXPECT_EQ(none.layer.reason->code, Code::tooFewLoads);
-    EXPECT_EQ(none.today.reason->code, Code::noLoads);
+    EXPECT_EQ(none.layer.reason->code, code::tooFewLoads);
+    EXPECT_EQ(none.today.reason->code, code::noLoads);
     const auto two = readingsAt(season::Season::fold(steadyDay(2).entries), kBunker, now);
-    EXPECT_EQ(two.layer.reason->code, Code::tooFewLoads);
+    EXPECT_EQ(two.layer.reason->code, code::tooFewLoads);
     EXPECT_TRUE(two.today.estimate);
     const auto unknown = readingsAt(season::Season::fold(steadyDay().entries), idOf<farm::SiloTag>(7), now);
-    EXPECT_EQ(unknown.silo.reason->code, Code::siloUnknown);
+    EXPECT_EQ(unknown.silo.reason->code, code::siloUnknown);
 }
 
 TEST(Readings, AnUnseenLayerIsAssumedAndSaid) {
@@ -117,7 +118,7 @@ TEST(Readings, AnUnseenLayerIsAssumedAndSaid) {
         readingsAt(season::Season::fold(maker.entries), kBunker, at("2026-02-10T13:54:00Z"));
     const auto& warnings = readings.layer.estimate->warnings;
     EXPECT_TRUE(std::any_of(warnings.begin(), warnings.end(),
-                            [](const Message& warning) { return warning.code == Code::layerAssumed; }));
+                            [](const Message& warning) { return warning.code == code::layerAssumed; }));
 }
 
 bool finite(const Estimate& estimate) {
@@ -177,15 +178,15 @@ TEST(Readings, TheWorkingNamesItsEntries) {
     };
     const auto id = [&](std::size_t i) { return maker.entries[i].header.id; };
     const Estimate& silo = *readings.silo.estimate;
-    EXPECT_EQ(entriesOf(silo, Code::workingLayer), std::vector{id(3)});
-    EXPECT_EQ(entriesOf(silo, Code::workingPackingFactor), std::vector{id(4)});
-    EXPECT_EQ(entriesOf(silo, Code::workingLayers).size(), 20U);
-    const auto packing = entriesOf(silo, Code::workingPackingTime);
+    EXPECT_EQ(entriesOf(silo, code::workingLayer), std::vector{id(3)});
+    EXPECT_EQ(entriesOf(silo, code::workingPackingFactor), std::vector{id(4)});
+    EXPECT_EQ(entriesOf(silo, code::workingLayers).size(), 20U);
+    const auto packing = entriesOf(silo, code::workingPackingTime);
     ASSERT_EQ(packing.size(), 22U);
     EXPECT_EQ(packing[0], id(5));
     EXPECT_EQ(packing[1], id(6));
     EXPECT_EQ(packing[2], id(7));
-    EXPECT_EQ(entriesOf(*readings.layer.estimate, Code::workingOneLayer),
+    EXPECT_EQ(entriesOf(*readings.layer.estimate, code::workingOneLayer),
               std::vector{maker.entries.back().header.id});
 }
 

@@ -1,5 +1,6 @@
 #include "core/density/season_evidence.h"
 
+#include "core/density/codes.h"
 #include "core/density/learning.h"
 #include "core/density/silo_layers.h"
 #include "tests/support/season_maker.h"
@@ -81,9 +82,9 @@ TEST(SeasonEvidence, SaysWhyACoreIsNone) {
     elsewhere.silo = idOf<farm::SiloTag>(77);
     const auto evidence = evidenceWith({loose, elsewhere, core(210, someSilo().length.metres() - 0.1, 2.9)});
     ASSERT_EQ(evidence.cores.size(), 3U);
-    EXPECT_EQ(evidence.cores[0].reason->code, Code::coreIsLoose);
-    EXPECT_EQ(evidence.cores[1].reason->code, Code::siloUnknown);
-    EXPECT_EQ(evidence.cores[2].reason->code, Code::coreOutsideLayers);
+    EXPECT_EQ(evidence.cores[0].reason->code, code::coreIsLoose);
+    EXPECT_EQ(evidence.cores[1].reason->code, code::siloUnknown);
+    EXPECT_EQ(evidence.cores[2].reason->code, code::coreOutsideLayers);
     EXPECT_TRUE(evidence.usable().empty());
 }
 
@@ -91,7 +92,7 @@ TEST(SeasonEvidence, CoresBeforeAnyCropSaySo) {
     SeasonMaker maker = filled();
     maker.add(core(210), kMorning - 1h);
     const auto evidence = evidenceOf(season::Season::fold(maker.entries), kOpened);
-    EXPECT_EQ(evidence.cores.at(0).reason->code, Code::noLoads);
+    EXPECT_EQ(evidence.cores.at(0).reason->code, code::noLoads);
 }
 
 TEST(SeasonEvidence, AFaceBalanceSpeaksOfItsFace) {

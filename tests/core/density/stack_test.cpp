@@ -1,5 +1,6 @@
 #include "core/density/stack.h"
 
+#include "core/base/codes.h"
 #include "core/density/field_equation.h"
 #include "core/density/wedge_section.h"
 #include "tests/core/density/generators.h"
@@ -105,7 +106,7 @@ TEST(Stack, WhatCannotBeMeantIsAnErrorWithItsField) {
     const std::vector<LaidLayer> layers{laid(1000), laid(1000, std::nan(""))};
     const auto failed = stackOf(bunker(farm::FillingWay::lifts), layers, Filled::whenFull);
     ASSERT_FALSE(failed);
-    EXPECT_EQ(failed.error().code(), Code::valueNotFinite);
+    EXPECT_EQ(failed.error().code(), code::valueNotFinite);
     EXPECT_EQ(failed.error().field, "layers[1].bracket");
     const auto negative = stackOf(bunker(farm::FillingWay::lifts), std::vector{laid(-1)}, Filled::whenFull);
     EXPECT_EQ(negative.error().field, "layers[0].dry");

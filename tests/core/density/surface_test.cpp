@@ -1,6 +1,8 @@
 #include "core/density/surface.h"
 
+#include "core/density/codes.h"
 #include "core/farm/geometry.h"
+#include "core/samples/codes.h"
 #include "tests/support/season_maker.h"
 
 #include <gtest/gtest.h>
@@ -177,12 +179,12 @@ TEST(Surface, WhatCannotBeIsAnErrorThatNamesTheReading) {
         EXPECT_EQ(surface.error().code(), code);
         EXPECT_EQ(surface.error().field, field);
     };
-    expectError({}, Code::readingsMissing, "readings");
-    expectError(at(61, 7, 2), Code::heightOutsideSilo, "readings[1].along");
-    expectError(at(10, 14.1, 2), Code::heightOutsideSilo, "readings[1].across");
-    expectError(at(10, 7, 4.2), Code::heightAboveSilo, "readings[1].height");
-    expectError(at(10, 7, std::nan("")), Code::heightAboveSilo, "readings[1].height");
-    expectError({{Length::fromMetres(5), Length::fromMetres(5), Length{}}}, Code::heightsWithoutCrop,
+    expectError({}, code::readingsMissing, "readings");
+    expectError(at(61, 7, 2), code::heightOutsideSilo, "readings[1].along");
+    expectError(at(10, 14.1, 2), code::heightOutsideSilo, "readings[1].across");
+    expectError(at(10, 7, 4.2), code::heightAboveSilo, "readings[1].height");
+    expectError(at(10, 7, std::nan("")), code::heightAboveSilo, "readings[1].height");
+    expectError({{Length::fromMetres(5), Length::fromMetres(5), Length{}}}, code::heightsWithoutCrop,
                 "readings");
 }
 

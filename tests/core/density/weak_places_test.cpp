@@ -1,5 +1,6 @@
 #include "core/density/weak_places.h"
 
+#include "core/density/codes.h"
 #include "core/density/readings.h"
 #include "tests/support/season_maker.h"
 
@@ -54,19 +55,19 @@ TEST(WeakPlaces, AnHourOfFastTrucksIsFoundWithItsRateAndTractors) {
     EXPECT_LT(place.begin, at("2026-02-10T11:00:00Z"));
     EXPECT_GT(place.end, at("2026-02-10T10:00:00Z"));
     const auto& [code, arguments] = place.causes.front();
-    EXPECT_EQ(code, Code::weakStretch);
+    EXPECT_EQ(code, code::weakStretch);
     EXPECT_EQ(arguments.at(0), Argument{durationAmount(Seconds{place.end - place.begin})});
     const double rate = std::get<Amount>(arguments.at(1)).si;
     EXPECT_NEAR(AsFedRate::fromSi(rate).tonnesPerHour(), 700, 70);
     EXPECT_EQ(arguments.at(2), Argument{std::int64_t{2}});
-    EXPECT_EQ(codesOf(place).at(1), Code::weakFewMinutes);
+    EXPECT_EQ(codesOf(place).at(1), code::weakFewMinutes);
 }
 
 TEST(WeakPlaces, ThickLayersAndLightTractorsAreNamed) {
     SeasonMaker thick = evenDay();
     thick.add(entries::LayerSeen{kBunker, Length::fromCentimetres(30), {}}, at("2026-02-10T10:00:00Z"));
     thick.add(entries::LayerSeen{kBunker, Length::fromCentimetres(15), {}}, at("2026-02-10T11:00:00Z"));
-    EXPECT_EQ(codesOf(weakest(thick).front()).at(1), Code::weakThickLayer);
+    EXPECT_EQ(codesOf(weakest(thick).front()).at(1), code::weakThickLayer);
 
     SeasonMaker light = evenDay();
     light.add(entries::TractorDefined{someTractor(3, 5)}, at("2026-02-10T06:00:00Z"));
@@ -76,19 +77,19 @@ TEST(WeakPlaces, ThickLayersAndLightTractorsAreNamed) {
     }
     light.add(someWork(3, farm::Activity::packing), at("2026-02-10T10:00:00Z"));
     light.add(someWork(3, farm::Activity::away), at("2026-02-10T12:00:00Z"));
-    EXPECT_THAT(codesOf(weakest(light).front()), testing::Contains(Code::weakLightTractors));
+    EXPECT_THAT(codesOf(weakest(light).front()), testing::Contains(code::weakLightTractors));
 }
 
 TEST(WeakPlaces, InAnEvenSiloTheSurfaceIsWeakest) {
     const auto places = weakest(evenDay());
     ASSERT_EQ(places.size(), 1U) << "a fifth of the dry matter, in one place";
-    EXPECT_EQ(codesOf(places.front()).at(1), Code::weakNearSurface);
+    EXPECT_EQ(codesOf(places.front()).at(1), code::weakNearSurface);
 }
 
 TEST(WeakPlaces, WhatNobodyPackedHasNoOtherCause) {
     const auto places = weakest(evenDay(false));
     ASSERT_FALSE(places.empty());
-    EXPECT_THAT(codesOf(places.front()), testing::ElementsAre(Code::weakStretch, Code::weakNotPacked));
+    EXPECT_THAT(codesOf(places.front()), testing::ElementsAre(code::weakStretch, code::weakNotPacked));
     EXPECT_EQ(std::get<std::int64_t>(places.front().causes.front().arguments.at(2)), 0);
 }
 

@@ -1,5 +1,7 @@
 #include "core/density/yardsticks.h"
 
+#include "core/density/codes.h"
+#include "core/packing/codes.h"
 #include "core/packing/passes.h"
 #include "tests/core/density/example.h"
 
@@ -23,9 +25,9 @@ TEST(Yardsticks, EachRuleHasItsOwnVerdict) {
         EXPECT_EQ(mass.verdict, dry ? Verdict::reached : Verdict::missed) << enumText(mass.rule);
     }
     EXPECT_THAT(yardsticks.reached,
-                ElementsAre(Code::yardstickFrance, Code::yardstickBrittany, Code::yardstickPasses));
-    EXPECT_THAT(yardsticks.missed, ElementsAre(Code::yardstickNorthAmerica, Code::yardstickThirdOfHourlyMass,
-                                               Code::yardstickQuarterOfHourlyMass, Code::yardstickTarget));
+                ElementsAre(code::yardstickFrance, code::yardstickBrittany, code::yardstickPasses));
+    EXPECT_THAT(yardsticks.missed, ElementsAre(code::yardstickNorthAmerica, code::yardstickThirdOfHourlyMass,
+                                               code::yardstickQuarterOfHourlyMass, code::yardstickTarget));
 }
 
 TEST(Yardsticks, PassesUseWhatIsKnownOfTheMachines) {
@@ -61,7 +63,7 @@ TEST(Yardsticks, NoDisagreementWhereAllAreReached) {
     EXPECT_FALSE(result.yardsticks.disagree());
     const auto said =
         std::find_if(result.warnings.begin(), result.warnings.end(),
-                     [](const Message& warning) { return warning.code == Code::yardsticksDisagree; });
+                     [](const Message& warning) { return warning.code == code::yardsticksDisagree; });
     EXPECT_EQ(said, result.warnings.end());
 }
 

@@ -1,5 +1,8 @@
 #include "core/entries/core.h"
 
+#include "core/base/codes.h"
+#include "core/entries/codes.h"
+
 #include <gtest/gtest.h>
 
 namespace treadwell::entries {
@@ -19,7 +22,7 @@ Core cored() {
 
 Code codeOf(const Core& core) {
     const auto valid = validate(core);
-    return valid ? Code::valueMissing : valid.error().code();
+    return valid ? code::valueMissing : valid.error().code();
 }
 
 // Derived: 453.6 g in a hole of 50.8 x 304.8 mm, 6.178e-4 m3, is 734.2 kg/m3 as fed.
@@ -60,25 +63,25 @@ TEST(Core, LooseMaterialHasDryMatterAndNoDensity) {
 TEST(Core, RefusesNoWayOrTwoWaysToItsDensity) {
     Core core = cored();
     core.density = DryDensity::fromKilogramsPerCubicMetre(231);
-    EXPECT_EQ(codeOf(core), Code::coreDensityUnclear);
+    EXPECT_EQ(codeOf(core), code::coreDensityUnclear);
     core = cored();
     core.dryMatter.reset();
-    EXPECT_EQ(codeOf(core), Code::coreDensityUnclear);
+    EXPECT_EQ(codeOf(core), code::coreDensityUnclear);
     core = cored();
     core.length.reset();
-    EXPECT_EQ(codeOf(core), Code::coreDensityUnclear);
+    EXPECT_EQ(codeOf(core), code::coreDensityUnclear);
 }
 
 TEST(Core, RefusesWhatCannotBe) {
     Core core = cored();
     core.depth = Length::fromMetres(2);
-    EXPECT_EQ(codeOf(core), Code::coreHeightUnclear);
+    EXPECT_EQ(codeOf(core), code::coreHeightUnclear);
     core.depth.reset();
     core.height.reset();
-    EXPECT_EQ(codeOf(core), Code::coreHeightUnclear);
+    EXPECT_EQ(codeOf(core), code::coreHeightUnclear);
     core = cored();
     core.mass = AsFedMass::fromKilograms(4.5);
-    EXPECT_EQ(codeOf(core), Code::valueOutOfRange);
+    EXPECT_EQ(codeOf(core), code::valueOutOfRange);
     EXPECT_EQ(validate(core).error().field, "density");
     core = cored();
     core.diameter = Length::fromMetres(2);

@@ -1,4 +1,6 @@
+#include "core/base/codes.h"
 #include "core/entries/body.h"
+#include "core/entries/codes.h"
 #include "core/entries/payload.h"
 #include "tests/support/season_maker.h"
 
@@ -115,16 +117,16 @@ TEST(Body, UnknownKindsAndNewerVersionsAreKeptUnread) {
 }
 
 TEST(Body, WhatCannotBeReadNamesTheField) {
-    EXPECT_EQ(decode("note", 1, "{\"text\":").error().code(), Code::payloadUnreadable);
-    EXPECT_EQ(decode("note", 1, "[]").error().code(), Code::payloadUnreadable);
+    EXPECT_EQ(decode("note", 1, "{\"text\":").error().code(), code::payloadUnreadable);
+    EXPECT_EQ(decode("note", 1, "[]").error().code(), code::payloadUnreadable);
     const auto missing = decode("note", 1, "{}");
-    EXPECT_EQ(missing.error().code(), Code::payloadFieldMissing);
+    EXPECT_EQ(missing.error().code(), code::payloadFieldMissing);
     EXPECT_EQ(missing.error().field, "text");
     const auto wrong = decode("note", 1, R"({"text":3})");
-    EXPECT_EQ(wrong.error().code(), Code::payloadFieldWrong);
+    EXPECT_EQ(wrong.error().code(), code::payloadFieldWrong);
     const auto nested = decode(
         "height_survey", 1, R"({"silo":"00000000-0000-0000-0000-000000000001","readings":[{"along_m":1}]})");
-    EXPECT_EQ(nested.error().code(), Code::payloadFieldMissing);
+    EXPECT_EQ(nested.error().code(), code::payloadFieldMissing);
     EXPECT_EQ(nested.error().field, "across_m");
 }
 
@@ -137,7 +139,7 @@ TEST(Validate, NamesFieldValueAndRange) {
     EXPECT_EQ(heavy.error().field, "mass");
     EXPECT_EQ(heavy.error().message.arguments.at(0), Argument{load.mass.amount()});
     load.mass = AsFedMass::fromSi(std::numeric_limits<double>::quiet_NaN());
-    EXPECT_EQ(validate(Body{load}).error().code(), Code::valueNotFinite);
+    EXPECT_EQ(validate(Body{load}).error().code(), code::valueNotFinite);
 }
 
 TEST(Validate, TheDishMustAgreeWithTheValue) {
@@ -146,7 +148,7 @@ TEST(Validate, TheDishMustAgreeWithTheValue) {
                            {},
                            AsFedMass::fromKilograms(0.1),
                            DryMass::fromKilograms(0.035)};
-    EXPECT_EQ(validate(sample).error().code(), Code::dishDisagrees);
+    EXPECT_EQ(validate(sample).error().code(), code::dishDisagrees);
     sample.dryMatter = DryMatter::fromPercent(35);
     EXPECT_TRUE(validate(sample));
 }
@@ -165,7 +167,7 @@ TEST(Validate, AStretchEndsBeyondItsBegin) {
     cover.stretch.begin = Length::fromMetres(20);
     EXPECT_TRUE(validate(cover));
     cover.stretch.end = Length::fromMetres(20);
-    EXPECT_EQ(validate(cover).error().code(), Code::stretchEmpty);
+    EXPECT_EQ(validate(cover).error().code(), code::stretchEmpty);
     cover.stretch.end = Length::fromMetres(600);
     EXPECT_EQ(validate(cover).error().field, "end");
 }
@@ -174,7 +176,7 @@ TEST(Validate, AProductHasANameAndAnAmount) {
     Additive additive{idOf<farm::SiloTag>(1), {"Acid", ProductMass::fromKilograms(25), {}}};
     EXPECT_TRUE(validate(additive));
     additive.dose.mass.reset();
-    EXPECT_EQ(validate(additive).error().code(), Code::valueMissing);
+    EXPECT_EQ(validate(additive).error().code(), code::valueMissing);
     additive.dose.volume = ProductVolume::fromLitres(-1);
     EXPECT_EQ(validate(additive).error().field, "volume");
     additive.dose.volume = ProductVolume::fromLitres(20);

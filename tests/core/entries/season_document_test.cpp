@@ -2,6 +2,8 @@
 
 #include "core/base/hex.h"
 #include "core/entries/body.h"
+#include "core/entries/codes.h"
+#include "core/journal/codes.h"
 #include "tests/support/document_reading.h"
 #include "tests/support/season_maker.h"
 
@@ -80,33 +82,33 @@ TEST(SeasonDocument, WhatIsWrongIsNamed) {
         std::string field;
     };
     const std::vector<Case> cases{
-        {"", Code::documentUnreadable, ""},
-        {"[]", Code::documentUnreadable, ""},
-        {"{}", Code::documentForeign, "format"},
-        {good.substr(0, good.size() / 2), Code::documentUnreadable, ""},
-        {good + "{}", Code::documentUnreadable, ""},
-        {with("treadwell season", "treadwell farm"), Code::documentForeign, "format"},
-        {with("\"version\":1,", ""), Code::payloadFieldMissing, "version"},
-        {with("\"version\":1,", "\"version\":2,"), Code::documentNewer, "version"},
-        {with("\"head\":", "\"tail\":"), Code::fieldUnknown, "tail"},
-        {with("\"device_sequence\":1,", ""), Code::payloadFieldMissing, "entries[0].device_sequence"},
-        {with("\"device_sequence\":1,", "\"device_sequence\":\"1\","), Code::payloadFieldWrong,
+        {"", code::documentUnreadable, ""},
+        {"[]", code::documentUnreadable, ""},
+        {"{}", code::documentForeign, "format"},
+        {good.substr(0, good.size() / 2), code::documentUnreadable, ""},
+        {good + "{}", code::documentUnreadable, ""},
+        {with("treadwell season", "treadwell farm"), code::documentForeign, "format"},
+        {with("\"version\":1,", ""), code::payloadFieldMissing, "version"},
+        {with("\"version\":1,", "\"version\":2,"), code::documentNewer, "version"},
+        {with("\"head\":", "\"tail\":"), code::fieldUnknown, "tail"},
+        {with("\"device_sequence\":1,", ""), code::payloadFieldMissing, "entries[0].device_sequence"},
+        {with("\"device_sequence\":1,", "\"device_sequence\":\"1\","), code::payloadFieldWrong,
          "entries[0].device_sequence"},
-        {with("\"lamport\":1,", "\"lamport\":1,\"lamport\":1,"), Code::payloadFieldWrong,
+        {with("\"lamport\":1,", "\"lamport\":1,\"lamport\":1,"), code::payloadFieldWrong,
          "entries[0].lamport"},
-        {with("\"lamport\":1,", "\"lamport\":1,\"colour\":1,"), Code::fieldUnknown, "entries[0].colour"},
-        {with("\"kind_version\":1,", "\"kind_version\":99999999999,"), Code::payloadFieldWrong,
+        {with("\"lamport\":1,", "\"lamport\":1,\"colour\":1,"), code::fieldUnknown, "entries[0].colour"},
+        {with("\"kind_version\":1,", "\"kind_version\":99999999999,"), code::payloadFieldWrong,
          "entries[0].kind_version"},
-        {with("2026-09-15T12:00:03Z", "noon"), Code::payloadFieldWrong, "entries[0].recorded"},
-        {with(toHex(sha256("1")), "00"), Code::payloadFieldWrong, "entries[0].hash"},
-        {with("\"payload\":{", "\"payload\":[{"), Code::payloadFieldWrong, "entries[0].payload"},
+        {with("2026-09-15T12:00:03Z", "noon"), code::payloadFieldWrong, "entries[0].recorded"},
+        {with(toHex(sha256("1")), "00"), code::payloadFieldWrong, "entries[0].hash"},
+        {with("\"payload\":{", "\"payload\":[{"), code::payloadFieldWrong, "entries[0].payload"},
     };
     for (const Case& wrong : cases) {
         const Read read = readAll(wrong.json);
         ASSERT_FALSE(read.frame) << wrong.json;
         EXPECT_EQ(read.frame.error().code(), wrong.code)
             << toText(read.frame.error().code()) << ' ' << read.frame.error().field << ' ' << wrong.json;
-        if (wrong.code != Code::documentUnreadable) {
+        if (wrong.code != code::documentUnreadable) {
             EXPECT_EQ(read.frame.error().field, wrong.field);
         }
     }
@@ -116,10 +118,10 @@ TEST(SeasonDocument, StopsWhereAnEntryIsRefused) {
     int taken = 0;
     const auto refused = readDocument(documentOf({someEntry(1), someEntry(2), someEntry(3)}),
                                       [&](StoredEntry&&) -> Result<void> {
-                                          if (++taken == 2) return fail(Code::entryOutOfOrder, "entry");
+                                          if (++taken == 2) return fail(code::entryOutOfOrder, "entry");
                                           return {};
                                       });
-    EXPECT_EQ(refused.error().code(), Code::entryOutOfOrder);
+    EXPECT_EQ(refused.error().code(), code::entryOutOfOrder);
     EXPECT_EQ(taken, 2);
 }
 

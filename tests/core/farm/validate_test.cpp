@@ -1,3 +1,5 @@
+#include "core/base/codes.h"
+#include "core/farm/codes.h"
 #include "core/farm/field.h"
 #include "core/farm/machines.h"
 #include "core/farm/silo.h"
@@ -63,7 +65,7 @@ TEST(Machines, RangesHoldAndCarryTheValue) {
     EXPECT_TRUE(validate(truck));
     truck.boxVolume = Volume::fromCubicMetres(400);
     EXPECT_EQ(validate(truck).error().field, "boxVolume");
-    EXPECT_EQ(validate(Field{}).error().code(), Code::nameEmpty);
+    EXPECT_EQ(validate(Field{}).error().code(), code::nameEmpty);
 }
 
 TEST(SiteRules, TheUsualOnesHoldAndTheGoalIsInOrder) {
@@ -76,7 +78,7 @@ TEST(SiteRules, TheUsualOnesHoldAndTheGoalIsInOrder) {
     EXPECT_EQ(validate(rules).error().field, "fillingDensity");
     rules = {};
     rules.rateWindow = std::chrono::minutes{1};
-    EXPECT_EQ(validate(rules).error().code(), Code::valueOutOfRange);
+    EXPECT_EQ(validate(rules).error().code(), code::valueOutOfRange);
 }
 
 }  // namespace

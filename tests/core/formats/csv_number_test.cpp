@@ -1,5 +1,7 @@
 #include "core/formats/csv_number.h"
 
+#include "core/formats/codes.h"
+
 #include <gtest/gtest.h>
 
 namespace treadwell::formats {
@@ -41,7 +43,7 @@ INSTANTIATE_TEST_SUITE_P(
 TEST(DecimalSignOf, AsksWhereEveryNumberCanBeReadEitherWay) {
     const auto sign = decimalSignOf(oneColumn({"17", "1.234", "12.500"}));
     ASSERT_FALSE(sign);
-    EXPECT_EQ(sign.error().code(), Code::decimalAmbiguous);
+    EXPECT_EQ(sign.error().code(), code::decimalAmbiguous);
     EXPECT_EQ(sign.error().place, (Place{"", 3, 1}));
     EXPECT_EQ(sign.error().message.arguments, (std::vector<Argument>{std::string{"1.234"}}));
 }
@@ -49,7 +51,7 @@ TEST(DecimalSignOf, AsksWhereEveryNumberCanBeReadEitherWay) {
 TEST(DecimalSignOf, AsksWhereTheFileDisagreesWithItself) {
     const auto sign = decimalSignOf(oneColumn({"12,5", "12.5"}));
     ASSERT_FALSE(sign);
-    EXPECT_EQ(sign.error().code(), Code::decimalMixed);
+    EXPECT_EQ(sign.error().code(), code::decimalMixed);
 }
 
 struct Cell {

@@ -1,5 +1,7 @@
 #include "core/formats/csv_reader.h"
 
+#include "core/formats/codes.h"
+
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
@@ -41,7 +43,7 @@ TEST(ReadCsv, DecimalCommasAreNoDelimiters) {
 
 TEST(ReadCsv, AsksWhereTwoDelimitersPartTheRowsAlike) {
     const Error error = errorOf("a;b,c\n1;2,3\n");
-    EXPECT_EQ(error.code(), Code::delimiterAmbiguous);
+    EXPECT_EQ(error.code(), code::delimiterAmbiguous);
     EXPECT_EQ(error.field, "delimiter");
     CsvOptions options;
     options.delimiter = signOf(Delimiter::semicolon);
@@ -115,12 +117,12 @@ TEST(ReadCsv, ReadsWindows1252) {
 
 TEST(ReadCsv, SaysWhatIsWrongWithTheFile) {
     for (const char* empty : {"", "\n \n", "sep=;\n", "\xEF\xBB\xBF"})
-        EXPECT_EQ(errorOf(empty).code(), Code::headerMissing);
+        EXPECT_EQ(errorOf(empty).code(), code::headerMissing);
     const Error open = errorOf("a,b\n1,2\n3,\"4\n5,6\n");
-    EXPECT_EQ(open.code(), Code::quoteOpen);
+    EXPECT_EQ(open.code(), code::quoteOpen);
     EXPECT_EQ(open.place.line, 3);
-    EXPECT_EQ(errorOf("a;b\n1;1.234\n").code(), Code::decimalAmbiguous);
-    EXPECT_EQ(errorOf("a;b\n1,5;1.5\n").code(), Code::decimalMixed);
+    EXPECT_EQ(errorOf("a;b\n1;1.234\n").code(), code::decimalAmbiguous);
+    EXPECT_EQ(errorOf("a;b\n1,5;1.5\n").code(), code::decimalMixed);
 }
 
 TEST(ReadCsv, AGivenDecimalSignSettlesTheDoubt) {

@@ -1,6 +1,8 @@
 #include "core/formats/scale_frames.h"
 
+#include "core/base/codes.h"
 #include "core/base/number_text.h"
+#include "core/formats/codes.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -29,7 +31,7 @@ ScaleReading readingOf(std::string_view profile, const std::string& bytes) {
 
 Code codeOf(std::string_view profile, const std::string& bytes) {
     const ScaleFrame frame = lastFrame(profile, bytes);
-    return frame.reading ? Code::valueMissing : frame.reading.error().code();
+    return frame.reading ? code::valueMissing : frame.reading.error().code();
 }
 
 ScaleReading stable(WeightKind kind, double kilograms) {
@@ -88,7 +90,7 @@ TEST(ScaleFrames, ReadsTheBlock) {
     EXPECT_TRUE(frames.take(wrong).empty());
     const auto after = frames.take(summed(block(2, 0x10, "023450")));
     ASSERT_EQ(after.size(), 2u);
-    EXPECT_EQ(after[0].reading.error().code(), Code::frameSumWrong);
+    EXPECT_EQ(after[0].reading.error().code(), code::frameSumWrong);
     EXPECT_EQ(after[0].raw, wrong);
     EXPECT_EQ(after[1].reading.value(), stable(WeightKind::gross, 23450));
 }
@@ -107,30 +109,30 @@ TEST(ScaleFrames, BeyondTheRangeThereIsNoWeight) {
 }
 
 TEST(ScaleFrames, WhatHoldsToNoPatternIsKeptAndTold) {
-    EXPECT_EQ(codeOf("commas", "ST,GS,+  12340\r\n"), Code::frameUnreadable);
-    EXPECT_EQ(codeOf("commas", "ST,GS,+  12,340,kg\r\n"), Code::frameUnreadable);
-    EXPECT_EQ(codeOf("commas", "ST,GS,,kg\r\n"), Code::frameUnreadable);
-    EXPECT_EQ(codeOf("rightAligned", "kg G\r\n"), Code::frameUnreadable);
-    EXPECT_EQ(codeOf("rightAligned", "12340 st G\r\n"), Code::frameUnreadable);
+    EXPECT_EQ(codeOf("commas", "ST,GS,+  12340\r\n"), code::frameUnreadable);
+    EXPECT_EQ(codeOf("commas", "ST,GS,+  12,340,kg\r\n"), code::frameUnreadable);
+    EXPECT_EQ(codeOf("commas", "ST,GS,,kg\r\n"), code::frameUnreadable);
+    EXPECT_EQ(codeOf("rightAligned", "kg G\r\n"), code::frameUnreadable);
+    EXPECT_EQ(codeOf("rightAligned", "12340 st G\r\n"), code::frameUnreadable);
     // Even parity read as none sets the highest bit of some characters.
     const ScaleFrame parity = lastFrame("commas",
                                         "\xD3T,GS,+  12\xB3"
                                         "40,kg\r\n");
-    EXPECT_EQ(parity.reading.error().code(), Code::frameUnreadable);
+    EXPECT_EQ(parity.reading.error().code(), code::frameUnreadable);
     EXPECT_EQ(std::get<std::string>(parity.reading.error().message.arguments[0]), "<D3>T,GS,+  12<B3>40,kg");
 }
 
 TEST(ScaleFrames, TheTailOfAFrameIsNoFrame) {
     const auto joined = framesOf("rightAligned", "340 kg G \r\n   12340 kg G \r\n");
     ASSERT_EQ(joined.size(), 2u);
-    EXPECT_EQ(joined[0].reading.error().code(), Code::frameCut);
+    EXPECT_EQ(joined[0].reading.error().code(), code::frameCut);
     EXPECT_EQ(joined[1].reading.value(), stable(WeightKind::gross, 12340));
 
     const std::string noise(kLongestFrame + 1, 'x');
     const auto late = framesOf("rightAligned", "\r" + noise + "340 kg G \r12340 kg G \r");
     ASSERT_EQ(late.size(), 3u);
-    EXPECT_EQ(late[0].reading.error().code(), Code::frameTooLong);
-    EXPECT_EQ(late[1].reading.error().code(), Code::frameCut);
+    EXPECT_EQ(late[0].reading.error().code(), code::frameTooLong);
+    EXPECT_EQ(late[1].reading.error().code(), code::frameCut);
     EXPECT_TRUE(late[2].reading);
 }
 

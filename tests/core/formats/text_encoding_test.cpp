@@ -1,5 +1,7 @@
 #include "core/formats/text_encoding.h"
 
+#include "core/formats/codes.h"
+
 #include <gtest/gtest.h>
 
 namespace treadwell::formats {
@@ -30,7 +32,7 @@ TEST(DecodeText, AsksForAnotherEncodingThanUtf16) {
     for (const char* mark : {"\xFF\xFE", "\xFE\xFF"}) {
         const auto decoded = decodeText(mark);
         ASSERT_FALSE(decoded);
-        EXPECT_EQ(decoded.error().code(), Code::textIsUtf16);
+        EXPECT_EQ(decoded.error().code(), code::textIsUtf16);
     }
 }
 
@@ -39,7 +41,7 @@ TEST(DecodeText, AsksWhereTwoEncodingsReadOtherwise) {
     for (const char* doubtful : {"\xA4", "\xA6", "\xA8", "\xB4", "\xB8", "\xBC", "\xBD", "\xBE"}) {
         const auto decoded = decodeText(doubtful);
         ASSERT_FALSE(decoded);
-        EXPECT_EQ(decoded.error().code(), Code::encodingAmbiguous);
+        EXPECT_EQ(decoded.error().code(), code::encodingAmbiguous);
         EXPECT_EQ(decoded.error().field, "encoding");
     }
     EXPECT_EQ(decodeText("12 \xA4", Encoding::latin9)->text, "12 \u20AC");
@@ -51,7 +53,7 @@ TEST(DecodeText, AsksWhereTwoEncodingsReadOtherwise) {
 TEST(DecodeText, HoldsAFileToTheEncodingThatIsGiven) {
     EXPECT_EQ(decodeText("M\xC3\xBCller", Encoding::windows1252)->text, "M\u00C3\u00BCller");
     EXPECT_EQ(decodeText("M\xC3\xBCller", Encoding::utf8)->text, "M\u00FCller");
-    EXPECT_EQ(decodeText("M\xFCller", Encoding::utf8).error().code(), Code::encodingWrong);
+    EXPECT_EQ(decodeText("M\xFCller", Encoding::utf8).error().code(), code::encodingWrong);
 }
 
 // RFC 3629: overlong forms, surrogates, code points above 10FFFF and cut sequences are not UTF-8.

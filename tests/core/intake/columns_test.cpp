@@ -1,5 +1,7 @@
 #include "core/intake/columns.h"
 
+#include "core/intake/codes.h"
+
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
@@ -28,7 +30,7 @@ TEST(Columns, ANamedColumnIsLookedForUnderItsHeaderAlone) {
     const auto missing =
         Columns::of(header, kTicketColumns, std::vector<ColumnName>{{Column::net, "Weight 3"}});
     ASSERT_FALSE(missing);
-    EXPECT_EQ(missing.error().code(), Code::columnNotThere);
+    EXPECT_EQ(missing.error().code(), code::columnNotThere);
     EXPECT_EQ(missing.error().field, "net");
     // What this list of columns does not want is another file's.
     EXPECT_TRUE(Columns::of(header, kTicketColumns, std::vector<ColumnName>{{Column::wet, "Weight 3"}}));
@@ -70,7 +72,7 @@ TEST(Columns, SayWhichHeadersTheyPassOver) {
 TEST(Columns, AreNotChosenAmongTwo) {
     const auto columns = columnsOf({"Net kg", "Netto"});
     ASSERT_FALSE(columns);
-    EXPECT_EQ(columns.error().code(), Code::columnTwice);
+    EXPECT_EQ(columns.error().code(), code::columnTwice);
     EXPECT_EQ(columns.error().field, "net");
     EXPECT_EQ(columns.error().place.column, 2);
 }
@@ -80,7 +82,7 @@ TEST(Columns, SayWhatIsMissing) {
     ASSERT_TRUE(columns);
     const auto net = columns->require(Column::net);
     ASSERT_FALSE(net);
-    EXPECT_EQ(net.error().code(), Code::columnMissing);
+    EXPECT_EQ(net.error().code(), code::columnMissing);
     EXPECT_EQ(net.error().field, "net");
     EXPECT_EQ(net.error().message.arguments, (std::vector<Argument>{std::string{"a, b"}}));
 }

@@ -1,5 +1,6 @@
 // The example season: its files are what their maker writes, and the readers take all of it.
 #include "core/base/atomic_file.h"
+#include "core/intake/codes.h"
 #include "core/intake/farm_file.h"
 #include "core/intake/logs.h"
 #include "core/intake/sample_logs.h"
@@ -83,7 +84,7 @@ TEST(Example, TheTicketsHoldOneOfEachOddity) {
     int swapped = 0;
     for (const Proposal& proposal : tickets.proposals)
         swapped +=
-            static_cast<int>(!proposal.notes.empty() && proposal.notes[0].code == Code::weighingsSwapped);
+            static_cast<int>(!proposal.notes.empty() && proposal.notes[0].code == code::weighingsSwapped);
     EXPECT_EQ(swapped, 1);
     EXPECT_GT(tickets.used, 120);
 }

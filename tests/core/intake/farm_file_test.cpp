@@ -1,5 +1,8 @@
 #include "core/intake/farm_file.h"
 
+#include "core/base/codes.h"
+#include "core/entries/codes.h"
+#include "core/intake/codes.h"
 #include "tests/core/intake/farm_context.h"
 
 #include <gtest/gtest.h>
@@ -57,30 +60,30 @@ TEST_P(BadFiles, AreRefusedWithTheFieldThatIsWrong) {
 INSTANTIATE_TEST_SUITE_P(
     Farms, BadFiles,
     testing::Values(
-        BadFile{"{", Code::payloadUnreadable, "payload"}, BadFile{"[]", Code::payloadUnreadable, "payload"},
-        BadFile{"{}", Code::payloadFieldMissing, "format"},
-        BadFile{R"({"format":"a list","version":1,"begins":"","farm":"","zone":""})", Code::payloadFieldWrong,
+        BadFile{"{", code::payloadUnreadable, "payload"}, BadFile{"[]", code::payloadUnreadable, "payload"},
+        BadFile{"{}", code::payloadFieldMissing, "format"},
+        BadFile{R"({"format":"a list","version":1,"begins":"","farm":"","zone":""})", code::payloadFieldWrong,
                 "format"},
         BadFile{R"({"format":"treadwell farm","version":2,"begins":"","farm":"","zone":""})",
-                Code::farmFileVersion, "version"},
+                code::farmFileVersion, "version"},
         BadFile{
             R"({"format":"treadwell farm","version":1,"begins":"2026-09-14","farm":"a","zone":"Europe/Berlin"})",
-            Code::timeUnreadable, "begins"},
+            code::timeUnreadable, "begins"},
         BadFile{
             R"({"format":"treadwell farm","version":1,"begins":"2026-09-14T06:00:00Z","farm":"a","zone":"Mars"})",
-            Code::zoneUnknown, "zone"},
-        BadFile{farmFile(R"(,"colour":"green")"), Code::fieldUnknown, "colour"},
-        BadFile{farmFile(R"(,"fields":{})"), Code::payloadFieldWrong, "fields"},
-        BadFile{farmFile(R"(,"fields":[7])"), Code::payloadFieldWrong, "fields[0]"},
+            code::zoneUnknown, "zone"},
+        BadFile{farmFile(R"(,"colour":"green")"), code::fieldUnknown, "colour"},
+        BadFile{farmFile(R"(,"fields":{})"), code::payloadFieldWrong, "fields"},
+        BadFile{farmFile(R"(,"fields":[7])"), code::payloadFieldWrong, "fields[0]"},
         BadFile{farmFile(",\"fields\":[" + kField + R"(,{"id":"x","name":"a","crop":"maize"}])"),
-                Code::payloadFieldWrong, "fields[1].id"},
+                code::payloadFieldWrong, "fields[1].id"},
         BadFile{farmFile(R"(,"trucks":[{"id":"00000000-0000-0000-0000-000000000006","name":"Amsel"}])"),
-                Code::payloadFieldMissing, "trucks[0].usual_load_kg"},
+                code::payloadFieldMissing, "trucks[0].usual_load_kg"},
         BadFile{farmFile(R"(,"trucks":[{"id":"00000000-0000-0000-0000-000000000006","name":"Amsel",)"
                          R"("usual_load_kg":12}])"),
-                Code::valueOutOfRange, "trucks[0].usualLoad"},
-        BadFile{farmFile(R"(,"trucks":[{"color":"red"}])"), Code::fieldUnknown, "trucks[0].color"},
-        BadFile{farmFile(R"(,"rules":{})"), Code::payloadFieldMissing, "rules.dry_matter_high"}));
+                code::valueOutOfRange, "trucks[0].usualLoad"},
+        BadFile{farmFile(R"(,"trucks":[{"color":"red"}])"), code::fieldUnknown, "trucks[0].color"},
+        BadFile{farmFile(R"(,"rules":{})"), code::payloadFieldMissing, "rules.dry_matter_high"}));
 
 }  // namespace
 }  // namespace treadwell::intake

@@ -1,5 +1,7 @@
 #include "core/intake/import_map.h"
 
+#include "core/entries/codes.h"
+
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
@@ -32,10 +34,10 @@ TEST(ImportMaps, ReadBackAsTheyWereWritten) {
 }
 
 TEST(ImportMaps, RefuseATextThatIsNotTheirs) {
-    EXPECT_EQ(ImportMaps::parse("{").error().code(), Code::payloadUnreadable);
-    EXPECT_EQ(ImportMaps::parse("{}").error().code(), Code::payloadFieldMissing);
+    EXPECT_EQ(ImportMaps::parse("{").error().code(), code::payloadUnreadable);
+    EXPECT_EQ(ImportMaps::parse("{}").error().code(), code::payloadFieldMissing);
     EXPECT_EQ(ImportMaps::parse(R"({"import_maps":[{"header":"00","map":{"columns":[]}}]})").error().code(),
-              Code::payloadFieldWrong);
+              code::payloadFieldWrong);
 }
 
 TEST(ImportMap, NewAnswersOutrankEarlierOnes) {

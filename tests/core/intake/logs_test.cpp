@@ -1,6 +1,10 @@
 #include "core/intake/logs.h"
 
+#include "core/base/codes.h"
+#include "core/entries/codes.h"
+#include "core/intake/codes.h"
 #include "core/quantity/relations.h"
+#include "core/samples/codes.h"
 #include "tests/core/intake/list_reading.h"
 
 #include <gtest/gtest.h>
@@ -43,11 +47,11 @@ TEST(ReadTractorLog, QuarantinesWhatItDoesNotUnderstand) {
     const auto reasonOf = [](const std::string& row) {
         return onlyReason(read(readTractorLog, "time,tractor,activity,share\n" + row + '\n'));
     };
-    EXPECT_EQ(reasonOf("2026-09-15T10:00:00Z,Ox,packing,1"), Code::nameUnknown);
-    EXPECT_EQ(reasonOf("2026-09-15T10:00:00Z,Bison,sleeping,1"), Code::wordUnknown);
-    EXPECT_EQ(reasonOf("2026-09-15T10:00:00Z,Bison,,1"), Code::valueMissing);
-    EXPECT_EQ(reasonOf("2026-09-15T10:00:00Z,Bison,packing,50"), Code::valueOutOfRange);
-    EXPECT_EQ(reasonOf("soon,Bison,packing,1"), Code::wallTimeUnreadable);
+    EXPECT_EQ(reasonOf("2026-09-15T10:00:00Z,Ox,packing,1"), code::nameUnknown);
+    EXPECT_EQ(reasonOf("2026-09-15T10:00:00Z,Bison,sleeping,1"), code::wordUnknown);
+    EXPECT_EQ(reasonOf("2026-09-15T10:00:00Z,Bison,,1"), code::valueMissing);
+    EXPECT_EQ(reasonOf("2026-09-15T10:00:00Z,Bison,packing,50"), code::valueOutOfRange);
+    EXPECT_EQ(reasonOf("soon,Bison,packing,1"), code::wallTimeUnreadable);
 }
 
 // A dish of 150.0 g that dries to 49.5 g holds 33 % dry matter.
@@ -77,13 +81,13 @@ TEST(ReadSamples, QuarantinesImpossibleAndContradictoryDishes) {
         return onlyReason(
             read(readSamples, "time,method,wet_g,dry_g,dm_percent\n2026-09-15T10:15:00Z," + row + '\n'));
     };
-    EXPECT_EQ(reasonOf("oven,49.5,150.0,"), Code::dishImpossible);
-    EXPECT_EQ(reasonOf("oven,0,0,"), Code::dishImpossible);
-    EXPECT_EQ(reasonOf("oven,150.0,,"), Code::valueMissing);
-    EXPECT_EQ(reasonOf("oven,150.0,49.5,36.1"), Code::dishDisagrees);
-    EXPECT_EQ(reasonOf("oven,150.0,149.5,"), Code::valueOutOfRange);
-    EXPECT_EQ(reasonOf("meter,,,"), Code::valueMissing);
-    EXPECT_EQ(reasonOf("nose,,,35.5"), Code::wordUnknown);
+    EXPECT_EQ(reasonOf("oven,49.5,150.0,"), code::dishImpossible);
+    EXPECT_EQ(reasonOf("oven,0,0,"), code::dishImpossible);
+    EXPECT_EQ(reasonOf("oven,150.0,,"), code::valueMissing);
+    EXPECT_EQ(reasonOf("oven,150.0,49.5,36.1"), code::dishDisagrees);
+    EXPECT_EQ(reasonOf("oven,150.0,149.5,"), code::valueOutOfRange);
+    EXPECT_EQ(reasonOf("meter,,,"), code::valueMissing);
+    EXPECT_EQ(reasonOf("nose,,,35.5"), code::wordUnknown);
 }
 
 TEST(ReadHeights, JoinsTheReadingsOfOneTimeAndSilo) {
@@ -99,7 +103,7 @@ TEST(ReadHeights, JoinsTheReadingsOfOneTimeAndSilo) {
     ASSERT_EQ(intake.proposals.size(), 2u);
     EXPECT_EQ(intake.used, 3);
     EXPECT_EQ(intake.duplicates, 1);
-    EXPECT_EQ(onlyReason(intake), Code::valueOutOfRange);
+    EXPECT_EQ(onlyReason(intake), code::valueOutOfRange);
     const auto& survey = bodyAt<entries::HeightSurvey>(intake, 0);
     EXPECT_EQ(survey.silo, idOf<farm::SiloId>(1));
     ASSERT_EQ(survey.readings.size(), 2u);
@@ -124,7 +128,7 @@ TEST(ReadCores, ReadsTheWaysToADensity) {
         "2026-11-20T10:15:00+01:00,,20,7,1.8,,loaderRemoved,33,,,,,\n"
         "2026-11-20T10:20:00+01:00,,20,7,1.8,,,33,,,,,\n");
     ASSERT_EQ(intake.used, 4);
-    EXPECT_EQ(onlyReason(intake), Code::coreDensityUnclear);
+    EXPECT_EQ(onlyReason(intake), code::coreDensityUnclear);
     const auto& cored = bodyAt<entries::Core>(intake, 0);
     EXPECT_NEAR(cored.dryDensity()->kilogramsPerCubicMetre(), 734.2 * 0.35, 0.05);
     EXPECT_NEAR(cored.depth->metres(), 1.8, 1e-12);
@@ -163,7 +167,7 @@ TEST(Logs, SayWhichColumnIsMissing) {
     for (const Reader reader : {&readTractorLog, &readSamples, &readHeights, &readLayers}) {
         const auto intake = reader("silo,remark\nLong bunker,x\n", farmContext());
         ASSERT_FALSE(intake);
-        EXPECT_EQ(intake.error().code(), Code::columnMissing);
+        EXPECT_EQ(intake.error().code(), code::columnMissing);
         EXPECT_EQ(intake.error().field, "time");
     }
 }

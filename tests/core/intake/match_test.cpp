@@ -1,5 +1,6 @@
 #include "core/intake/match.h"
 
+#include "core/intake/codes.h"
 #include "core/intake/tickets.h"
 #include "tests/core/intake/farm_context.h"
 
@@ -142,7 +143,7 @@ TEST_F(TicketsAfterTaps, CorrectTheLoadsThatWereTappedIn) {
     EXPECT_EQ(first.match->mass, AsFedMass::fromTonnes(8));
     EXPECT_EQ(first.match->at, at(6));
     ASSERT_EQ(first.notes.size(), 1u);
-    EXPECT_EQ(first.notes[0].code, Code::ticketMeetsLoad);
+    EXPECT_EQ(first.notes[0].code, code::ticketMeetsLoad);
     EXPECT_EQ(intake.proposals[1].target, context.tapped[1].id);
 }
 
@@ -158,7 +159,7 @@ TEST_F(TicketsAfterTaps, WhatHasNoPartnerIsNewOrTold) {
     EXPECT_FALSE(intake.proposals[3].target);  // ticket 5 lies 40 minutes after the last tap
     EXPECT_EQ(intake.quarantine.size(), 1u);   // Zebra is no truck of this farm
     ASSERT_EQ(intake.remarks.size(), 1u);
-    EXPECT_EQ(intake.remarks[0].code, Code::loadWithoutTicket);
+    EXPECT_EQ(intake.remarks[0].code, code::loadWithoutTicket);
 }
 
 }  // namespace

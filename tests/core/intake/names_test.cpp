@@ -1,6 +1,7 @@
 #include "core/intake/names.h"
 
 #include "core/entries/entry.h"
+#include "core/intake/codes.h"
 #include "tests/core/intake/farm_context.h"
 
 #include <gtest/gtest.h>
@@ -38,7 +39,7 @@ TEST(Names, FindWhatIsCalledSo) {
     EXPECT_EQ(trucks.find("AMSEL ", "truck"), idOf<farm::TruckId>(1));
     const auto unknown = trucks.find("Biber", "truck");
     ASSERT_FALSE(unknown);
-    EXPECT_EQ(unknown.error().code(), Code::nameUnknown);
+    EXPECT_EQ(unknown.error().code(), code::nameUnknown);
     EXPECT_EQ(unknown.error().field, "truck");
 }
 
@@ -49,7 +50,7 @@ TEST(Names, DoNotChooseAmongSeveral) {
     trucks.add("Amsel", idOf<farm::TruckId>(1));
     const auto shared = trucks.find("amsel", "truck");
     ASSERT_FALSE(shared);
-    EXPECT_EQ(shared.error().code(), Code::nameShared);
+    EXPECT_EQ(shared.error().code(), code::nameShared);
 }
 
 }  // namespace

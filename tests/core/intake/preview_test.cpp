@@ -1,5 +1,7 @@
 #include "core/intake/preview.h"
 
+#include "core/formats/codes.h"
+#include "core/intake/codes.h"
 #include "core/intake/tickets.h"
 #include "tests/core/intake/farm_context.h"
 
@@ -39,16 +41,16 @@ TEST(PreviewTickets, ShowsHowAFileIsUnderstood) {
 TEST(PreviewTickets, SaysAllThatIsOpenAtOnce) {
     const Preview preview = previewTickets("Date;Weight;Tare\n04/05/2026;12.340;\xA4\n", farmContext());
     EXPECT_THAT(openIn(preview),
-                ElementsAre(Code::encodingAmbiguous, Code::decimalAmbiguous, Code::columnMissing,
-                            Code::columnMissing, Code::massUnitMissing, Code::dateOrderAmbiguous));
+                ElementsAre(code::encodingAmbiguous, code::decimalAmbiguous, code::columnMissing,
+                            code::columnMissing, code::massUnitMissing, code::dateOrderAmbiguous));
     EXPECT_EQ(preview.columns.size(), 3u);
     EXPECT_EQ(preview.decimalSign, std::nullopt);
     EXPECT_FALSE(preview.intake);
     EXPECT_THAT(openIn(previewTickets("a;b,c\n1;2,3\n", farmContext())),
-                testing::Contains(Code::delimiterAmbiguous));
+                testing::Contains(code::delimiterAmbiguous));
     EXPECT_THAT(openIn(previewTickets("net_kg,netto_kg,time\n", farmContext())),
-                ElementsAre(Code::columnTwice));
-    EXPECT_THAT(openIn(previewTickets("", farmContext())), ElementsAre(Code::headerMissing));
+                ElementsAre(code::columnTwice));
+    EXPECT_THAT(openIn(previewTickets("", farmContext())), ElementsAre(code::headerMissing));
 }
 
 TEST(PreviewTickets, TheAnswersLeaveNothingOpen) {

@@ -1,5 +1,8 @@
 #include "core/intake/sample_logs.h"
 
+#include "core/base/codes.h"
+#include "core/intake/codes.h"
+#include "core/samples/codes.h"
 #include "tests/core/intake/list_reading.h"
 
 #include <gtest/gtest.h>
@@ -45,12 +48,12 @@ TEST(ReadSieveTests, QuarantinesWhatItCannotUse) {
     const auto reason = [](const std::string& row) {
         return reasonOf(readSieveTests, "time,sieves,masses,parts\n2026-09-15T10:30:00+02:00," + row + '\n');
     };
-    EXPECT_EQ(reason("19/8/four,1/2/3/4,"), Code::numberUnreadable);
-    EXPECT_EQ(reason("19/8/4,1/2/3,"), Code::sieveCountWrong);
-    EXPECT_EQ(reason("19/8/4,,10/20/30/20"), Code::percentSum);
-    EXPECT_EQ(reason("19/8/4,,"), Code::valueMissing);
-    EXPECT_EQ(reason("19/8/4,1/2/3/4,10/20/30/40"), Code::valueMissing);
-    EXPECT_EQ(reason("8/19/4,1/2/3/4,"), Code::sievesNotInOrder);
+    EXPECT_EQ(reason("19/8/four,1/2/3/4,"), code::numberUnreadable);
+    EXPECT_EQ(reason("19/8/4,1/2/3,"), code::sieveCountWrong);
+    EXPECT_EQ(reason("19/8/4,,10/20/30/20"), code::percentSum);
+    EXPECT_EQ(reason("19/8/4,,"), code::valueMissing);
+    EXPECT_EQ(reason("19/8/4,1/2/3/4,10/20/30/40"), code::valueMissing);
+    EXPECT_EQ(reason("8/19/4,1/2/3/4,"), code::sievesNotInOrder);
 }
 
 TEST(ReadKernelTests, CountsAndScores) {
@@ -63,10 +66,10 @@ TEST(ReadKernelTests, CountsAndScores) {
     const auto scored = only<entries::KernelTest>(readKernelTests, header + ",fermented,,100,30,32,36\n");
     EXPECT_EQ(scored.material, samples::Material::fermented);
     EXPECT_NEAR((*entries::scoreOf(scored))->score.percent(), 66.25, 1e-9);
-    EXPECT_EQ(reasonOf(readKernelTests, header + ",,2.5,,,,\n"), Code::numberUnreadable);
-    EXPECT_EQ(reasonOf(readKernelTests, header + ",,,,,,\n"), Code::valueMissing);
-    EXPECT_EQ(reasonOf(readKernelTests, header + ",,,100,30,,36\n"), Code::valueMissing);
-    EXPECT_EQ(reasonOf(readKernelTests, header + ",,-4,,,,\n"), Code::valueOutOfRange);
+    EXPECT_EQ(reasonOf(readKernelTests, header + ",,2.5,,,,\n"), code::numberUnreadable);
+    EXPECT_EQ(reasonOf(readKernelTests, header + ",,,,,,\n"), code::valueMissing);
+    EXPECT_EQ(reasonOf(readKernelTests, header + ",,,100,30,,36\n"), code::valueMissing);
+    EXPECT_EQ(reasonOf(readKernelTests, header + ",,-4,,,,\n"), code::valueOutOfRange);
 }
 
 TEST(ReadTemperatures, InTheUnitOfTheHeader) {
@@ -76,10 +79,10 @@ TEST(ReadTemperatures, InTheUnitOfTheHeader) {
     EXPECT_EQ(toIso8601(day.day), "2026-08-03");
     EXPECT_NEAR(day.high.fahrenheit(), 90, 1e-9);
     EXPECT_EQ(intake.proposals[0].happened, utc("2026-08-03T21:59:59.999999Z"));
-    EXPECT_EQ(intake.quarantine.at(0).reason.code(), Code::valueMissing);
-    EXPECT_EQ(reasonOf(readTemperatures, "date,low,high\n2026-08-03,12,27\n"), Code::temperatureUnitMissing);
-    EXPECT_EQ(reasonOf(readTemperatures, "date,low_c,high_c\n2026-08-03,27,12\n"), Code::temperaturesSwapped);
-    EXPECT_EQ(reasonOf(readTemperatures, "date,low_c,high_c\n2026-08-43,12,27\n"), Code::wallTimeUnreadable);
+    EXPECT_EQ(intake.quarantine.at(0).reason.code(), code::valueMissing);
+    EXPECT_EQ(reasonOf(readTemperatures, "date,low,high\n2026-08-03,12,27\n"), code::temperatureUnitMissing);
+    EXPECT_EQ(reasonOf(readTemperatures, "date,low_c,high_c\n2026-08-03,27,12\n"), code::temperaturesSwapped);
+    EXPECT_EQ(reasonOf(readTemperatures, "date,low_c,high_c\n2026-08-43,12,27\n"), code::wallTimeUnreadable);
 }
 
 TEST(ReadTemperatures, AFileIsOneEntry) {
@@ -108,9 +111,9 @@ TEST(ReadFieldVisits, WhatWasSeen) {
     EXPECT_NEAR(visit.milkLine->percent(), 40, 1e-9);
     EXPECT_NEAR(visit.dryMatter->percent(), 29.5, 1e-9);
     const std::string header = "time,field,planted,silked\n2026-09-01T09:00:00+02:00,";
-    EXPECT_EQ(reasonOf(readFieldVisits, header + "Vellerbruch,2026-07-02,2026-05-18\n"), Code::daysReversed);
-    EXPECT_EQ(reasonOf(readFieldVisits, header + "Vellerbruch,,\n"), Code::readingsMissing);
-    EXPECT_EQ(reasonOf(readFieldVisits, header + "Nowhere,,\n"), Code::nameUnknown);
+    EXPECT_EQ(reasonOf(readFieldVisits, header + "Vellerbruch,2026-07-02,2026-05-18\n"), code::daysReversed);
+    EXPECT_EQ(reasonOf(readFieldVisits, header + "Vellerbruch,,\n"), code::readingsMissing);
+    EXPECT_EQ(reasonOf(readFieldVisits, header + "Nowhere,,\n"), code::nameUnknown);
 }
 
 TEST(ReadChopSettings, InTheUnitsOfTheTrade) {
@@ -122,7 +125,7 @@ TEST(ReadChopSettings, InTheUnitsOfTheTrade) {
     EXPECT_NEAR(set.cuttingHeight->centimetres(), 18, 1e-12);
     EXPECT_EQ(set.processor, samples::Processor::longChop);
     EXPECT_EQ(reasonOf(readChopSettings, "time,cut_mm\n2026-09-15T09:30:00+02:00,170\n"),
-              Code::valueOutOfRange);
+              code::valueOutOfRange);
 }
 
 TEST(ReadSampleLists, TheSameRowAgainAddsNothing) {

@@ -1,6 +1,10 @@
 #include "core/intake/tickets.h"
 
+#include "core/base/codes.h"
+#include "core/formats/codes.h"
+#include "core/intake/codes.h"
 #include "core/quantity/relations.h"
+#include "core/samples/codes.h"
 #include "tests/core/intake/farm_context.h"
 
 #include <gmock/gmock.h>
@@ -71,22 +75,22 @@ TEST_P(BadRows, GoToQuarantineWithPlaceReasonAndText) {
 
 INSTANTIATE_TEST_SUITE_P(
     Rows, BadRows,
-    testing::Values(BadRow{"1;15.09.2026;10:00;Zebra;;2,0;1,0;1,0;", Code::nameUnknown, 4},
-                    BadRow{"1;15.09.2026;10:00;;Nowhere;2,0;1,0;1,0;", Code::nameUnknown, 5},
-                    BadRow{"1;31.09.2026;10:00;;;24000,0;12000,0;12000,0;", Code::wallTimeUnreadable, 3},
-                    BadRow{"1;15.09.2026;;;;24000,0;12000,0;12000,0;", Code::valueMissing, 3},
-                    BadRow{"1;15.09.2026;10:00;;;24000,0;12000,0;12021,0;", Code::netDisagrees, 8},
-                    BadRow{"1;15.09.2026;10:00;;;12000,0;24000,0;;", Code::grossBelowTare, 6},
-                    BadRow{"1;15.09.2026;10:00;;;12000,0;24000,0;-12000,0;", Code::grossBelowTare, 6},
-                    BadRow{"1;15.09.2026;10:00;;;;;-12000,0;", Code::valueOutOfRange, 8},
-                    BadRow{"1;15.09.2026;10:00;;;24000,0;;;", Code::valueMissing, 8},
-                    BadRow{"1;15.09.2026;10:00;;;;;12 t;", Code::numberUnreadable, 8},
-                    BadRow{"1;15.09.2026;10:00;;;;;12.5;", Code::valueOutOfRange, 8},
-                    BadRow{"1;15.09.2026;10:00;;;;;120000,0;", Code::valueOutOfRange, 8},
-                    BadRow{"1;15.09.2026;10:00;;;;;12000,0;perhaps", Code::wordUnknown, 9},
-                    BadRow{";15.09.2026;10:00;;;;;12000,0;void", Code::valueMissing, 1},
-                    BadRow{"1;15.09.2026;10:00", Code::rowRagged, 0},
-                    BadRow{"1;15.09.2026;10:00;;;;;12000,0;ok;more", Code::rowRagged, 0}));
+    testing::Values(BadRow{"1;15.09.2026;10:00;Zebra;;2,0;1,0;1,0;", code::nameUnknown, 4},
+                    BadRow{"1;15.09.2026;10:00;;Nowhere;2,0;1,0;1,0;", code::nameUnknown, 5},
+                    BadRow{"1;31.09.2026;10:00;;;24000,0;12000,0;12000,0;", code::wallTimeUnreadable, 3},
+                    BadRow{"1;15.09.2026;;;;24000,0;12000,0;12000,0;", code::valueMissing, 3},
+                    BadRow{"1;15.09.2026;10:00;;;24000,0;12000,0;12021,0;", code::netDisagrees, 8},
+                    BadRow{"1;15.09.2026;10:00;;;12000,0;24000,0;;", code::grossBelowTare, 6},
+                    BadRow{"1;15.09.2026;10:00;;;12000,0;24000,0;-12000,0;", code::grossBelowTare, 6},
+                    BadRow{"1;15.09.2026;10:00;;;;;-12000,0;", code::valueOutOfRange, 8},
+                    BadRow{"1;15.09.2026;10:00;;;24000,0;;;", code::valueMissing, 8},
+                    BadRow{"1;15.09.2026;10:00;;;;;12 t;", code::numberUnreadable, 8},
+                    BadRow{"1;15.09.2026;10:00;;;;;12.5;", code::valueOutOfRange, 8},
+                    BadRow{"1;15.09.2026;10:00;;;;;120000,0;", code::valueOutOfRange, 8},
+                    BadRow{"1;15.09.2026;10:00;;;;;12000,0;perhaps", code::wordUnknown, 9},
+                    BadRow{";15.09.2026;10:00;;;;;12000,0;void", code::valueMissing, 1},
+                    BadRow{"1;15.09.2026;10:00", code::rowRagged, 0},
+                    BadRow{"1;15.09.2026;10:00;;;;;12000,0;ok;more", code::rowRagged, 0}));
 
 TEST(ReadTickets, HoldsNetToGrossLessTareWithinOneScaleInterval) {
     EXPECT_EQ(read("1;15.09.2026;10:00;;;24000,0;12000,0;12020,0;\n").used, 1);
@@ -101,7 +105,7 @@ TEST(ReadTickets, PutsSwappedWeighingsRightWhereTheNetBearsItOut) {
     ASSERT_EQ(intake.proposals.size(), 1u);
     EXPECT_DOUBLE_EQ(loadAt(intake, 0).mass.kilograms(), 12000);
     ASSERT_EQ(intake.proposals[0].notes.size(), 1u);
-    EXPECT_EQ(intake.proposals[0].notes[0].code, Code::weighingsSwapped);
+    EXPECT_EQ(intake.proposals[0].notes[0].code, code::weighingsSwapped);
 }
 
 TEST(ReadTickets, ExactCopiesAndSumsAddNothing) {
@@ -119,7 +123,7 @@ TEST(ReadTickets, ATicketIsItsNumberAndItsDay) {
         "1;15.09.2026;11:00;;;;;13000,5;\n");
     EXPECT_EQ(intake.used, 2);
     ASSERT_EQ(intake.quarantine.size(), 1u);
-    EXPECT_EQ(intake.quarantine[0].reason.code(), Code::ticketRepeated);
+    EXPECT_EQ(intake.quarantine[0].reason.code(), code::ticketRepeated);
     EXPECT_EQ(intake.quarantine[0].reason.place.line, 4);
 }
 
@@ -175,7 +179,7 @@ TEST(ReadTickets, ARecordedTicketWithOtherFiguresIsNotASecondLoad) {
     record(context, read("1;15.09.2026;10:00;;;;;12000,5;\n", context));
     const Intake changed = read("1;15.09.2026;10:00;;;;;12500,5;\n", context);
     ASSERT_EQ(changed.quarantine.size(), 1u);
-    EXPECT_EQ(changed.quarantine[0].reason.code(), Code::ticketRepeated);
+    EXPECT_EQ(changed.quarantine[0].reason.code(), code::ticketRepeated);
 }
 
 struct UnitCase {
@@ -250,14 +254,14 @@ TEST(ReadTickets, ARowThatWasSetAsideIsKnownUntilItIsReadOrTakenBack) {
 }
 
 TEST(ReadTickets, SaysWhatIsWrongWithTheFile) {
-    EXPECT_EQ(fileError("time,net\n2026-09-15T10:00:00Z,12.5\n").code(), Code::massUnitMissing);
-    EXPECT_EQ(fileError("time,net_m\n2026-09-15T10:00:00Z,12.5\n").code(), Code::massUnitUnknown);
-    EXPECT_EQ(fileError("time,gross_kg\n").code(), Code::columnMissing);
-    EXPECT_EQ(fileError("net_kg\n12.5\n").code(), Code::columnMissing);
-    EXPECT_EQ(fileError("net_kg,netto_kg,time\n").code(), Code::columnTwice);
-    EXPECT_EQ(fileError("date,time,net_kg\n04/05/2026,10:00,1\n").code(), Code::dateOrderAmbiguous);
-    EXPECT_EQ(fileError("time;net_t\n2026-09-15T10:00:00Z;12.340\n").code(), Code::decimalAmbiguous);
-    EXPECT_EQ(fileError("").code(), Code::headerMissing);
+    EXPECT_EQ(fileError("time,net\n2026-09-15T10:00:00Z,12.5\n").code(), code::massUnitMissing);
+    EXPECT_EQ(fileError("time,net_m\n2026-09-15T10:00:00Z,12.5\n").code(), code::massUnitUnknown);
+    EXPECT_EQ(fileError("time,gross_kg\n").code(), code::columnMissing);
+    EXPECT_EQ(fileError("net_kg\n12.5\n").code(), code::columnMissing);
+    EXPECT_EQ(fileError("net_kg,netto_kg,time\n").code(), code::columnTwice);
+    EXPECT_EQ(fileError("date,time,net_kg\n04/05/2026,10:00,1\n").code(), code::dateOrderAmbiguous);
+    EXPECT_EQ(fileError("time;net_t\n2026-09-15T10:00:00Z;12.340\n").code(), code::decimalAmbiguous);
+    EXPECT_EQ(fileError("").code(), code::headerMissing);
 }
 
 TEST(ReadTickets, TheCallerSettlesWhatTheFileLeavesOpen) {
@@ -274,7 +278,7 @@ TEST(ReadTickets, TheCallerSettlesWhatTheFileLeavesOpen) {
 TEST(ReadTickets, NotesATimeThatTheClockShowedTwice) {
     const Intake intake = read("1;25.10.2026;02:30;;;;;12000,5;\n");
     ASSERT_EQ(intake.proposals.at(0).notes.size(), 1u);
-    EXPECT_EQ(intake.proposals[0].notes[0].code, Code::clockChanged);
+    EXPECT_EQ(intake.proposals[0].notes[0].code, code::clockChanged);
 }
 
 TEST(ReadTickets, ASiloIsNamedByTheRowOrGiven) {
@@ -285,7 +289,7 @@ TEST(ReadTickets, ASiloIsNamedByTheRowOrGiven) {
     EXPECT_EQ(loadAt(*named, 0).silo, idOf<farm::SiloId>(1));
     const auto unnamed = readTickets("time,net_kg\n2026-09-15T10:00:00Z,12000\n", context);
     ASSERT_TRUE(unnamed);
-    EXPECT_EQ(unnamed->quarantine.at(0).reason.code(), Code::valueMissing);
+    EXPECT_EQ(unnamed->quarantine.at(0).reason.code(), code::valueMissing);
     EXPECT_EQ(unnamed->quarantine.at(0).reason.field, "silo");
 }
 

@@ -1,5 +1,8 @@
 #include "core/intake/typed_entry.h"
 
+#include "core/base/codes.h"
+#include "core/entries/codes.h"
+#include "core/intake/codes.h"
 #include "tests/core/intake/farm_context.h"
 
 #include <gmock/gmock.h>
@@ -57,7 +60,7 @@ TEST_F(TypedEntry, ListsAreNumberedFromOne) {
     ASSERT_EQ(survey.readings.size(), 2u);
     EXPECT_EQ(survey.readings[1].along, Length::fromMetres(10));
     const auto gap = made("height_survey", {{"readings.2.height", "1.5m"}});
-    EXPECT_EQ(gap.error().code(), Code::typedFieldUnknown) << "the first is missing";
+    EXPECT_EQ(gap.error().code(), code::typedFieldUnknown) << "the first is missing";
 }
 
 TEST_F(TypedEntry, AThingWithoutAnIdGetsOne) {
@@ -77,28 +80,28 @@ TEST_F(TypedEntry, SaysWhatIsMissingWrongOrTooMuch) {
         std::string field;
     };
     const std::vector<Case> cases{
-        {"load", {}, Code::valueMissing, "mass"},
-        {"load", {{"mass", "12"}}, Code::unitMissing, "mass"},
-        {"load", {{"mass", "12t"}, {"truck", "Drossel"}}, Code::nameUnknown, "truck"},
-        {"load", {{"mass", "12t"}, {"source", "guessed"}}, Code::wordUnknown, "source"},
-        {"load", {{"mass", "12t"}, {"colour", "red"}}, Code::typedFieldUnknown, "colour"},
-        {"load", {{"mass", "12t"}, {"mass", "13t"}}, Code::typedFieldTwice, "mass"},
-        {"pause", {{"begins", "maybe"}}, Code::wordUnknown, "begins"},
-        {"shift", {}, Code::valueMissing, "person"},
+        {"load", {}, code::valueMissing, "mass"},
+        {"load", {{"mass", "12"}}, code::unitMissing, "mass"},
+        {"load", {{"mass", "12t"}, {"truck", "Drossel"}}, code::nameUnknown, "truck"},
+        {"load", {{"mass", "12t"}, {"source", "guessed"}}, code::wordUnknown, "source"},
+        {"load", {{"mass", "12t"}, {"colour", "red"}}, code::typedFieldUnknown, "colour"},
+        {"load", {{"mass", "12t"}, {"mass", "13t"}}, code::typedFieldTwice, "mass"},
+        {"pause", {{"begins", "maybe"}}, code::wordUnknown, "begins"},
+        {"shift", {}, code::valueMissing, "person"},
         {"silo_defined",
          {{"crown", "0m"},
           {"length", "50m"},
           {"name", "New"},
           {"planned_depth", "2.5m"},
           {"ramp_ends", "1.5"}},
-         Code::textNotNumber,
+         code::textNotNumber,
          "ramp_ends"},
         {"day_closed",
          {{"begin", "2026-09-15T06:00:00+02:00"}, {"day", "today"}},
-         Code::wallTimeUnreadable,
+         code::wallTimeUnreadable,
          "day"},
-        {"day_closed", {{"day", "2026-09-15"}, {"begin", "noon"}}, Code::wallTimeUnreadable, "begin"},
-        {"season_carried", {{"from.1.head", "00ff"}}, Code::payloadFieldWrong, "from.1.head"},
+        {"day_closed", {{"day", "2026-09-15"}, {"begin", "noon"}}, code::wallTimeUnreadable, "begin"},
+        {"season_carried", {{"from.1.head", "00ff"}}, code::payloadFieldWrong, "from.1.head"},
     };
     for (const Case& wrong : cases) {
         const auto body = made(wrong.kind, wrong.fields);
@@ -117,8 +120,8 @@ TEST_F(TypedEntry, AChangeTouchesWhatIsTypedAlone) {
     expected.mass = AsFedMass::fromTonnes(13);
     expected.truck.reset();
     EXPECT_EQ(*changed, entries::Body{expected});
-    EXPECT_EQ(typedChange(load, Fields{{"mass", ""}}, context).error().code(), Code::textEmpty);
-    EXPECT_EQ(typedChange(entries::Body{}, change, context).error().code(), Code::typedFieldUnknown);
+    EXPECT_EQ(typedChange(load, Fields{{"mass", ""}}, context).error().code(), code::textEmpty);
+    EXPECT_EQ(typedChange(entries::Body{}, change, context).error().code(), code::typedFieldUnknown);
 }
 
 }  // namespace

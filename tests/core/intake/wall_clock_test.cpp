@@ -1,5 +1,6 @@
 #include "core/intake/wall_clock.h"
 
+#include "core/intake/codes.h"
 #include "tests/core/intake/farm_context.h"
 
 #include <gtest/gtest.h>
@@ -70,7 +71,7 @@ TEST(DateOrderOf, AsksWhereNothingTells) {
          {std::vector<std::string>{"x", "04/05/2026"}, {"", "04/05/2026", "17/05/2026", "05/17/2026"}}) {
         const auto order = orderOf(dates);
         ASSERT_FALSE(order);
-        EXPECT_EQ(order.error().code(), Code::dateOrderAmbiguous);
+        EXPECT_EQ(order.error().code(), code::dateOrderAmbiguous);
         EXPECT_EQ(order.error().place, (Place{"", 3, 2}));
     }
 }
@@ -85,7 +86,7 @@ TEST(MomentFromText, FollowsTheFarmsZone) {
               utc("2026-04-15T08:00:00Z"));
     const auto bad = momentFromText("15.04.2026", DateOrder::dayFirst, saoPaulo);
     ASSERT_FALSE(bad);
-    EXPECT_EQ(bad.error().code(), Code::wallTimeUnreadable);
+    EXPECT_EQ(bad.error().code(), code::wallTimeUnreadable);
 }
 
 // Central European clocks went back at 3:00 on 25 October 2026, so 2:30 was shown twice.

@@ -1,5 +1,8 @@
 #include "core/intake/weighing.h"
 
+#include "core/base/codes.h"
+#include "core/formats/codes.h"
+#include "core/intake/codes.h"
 #include "tests/core/intake/farm_context.h"
 
 #include <gtest/gtest.h>
@@ -38,7 +41,7 @@ TEST(SteadyWeight, IsThreeEqualStableFrames) {
 }
 
 TEST(SteadyWeight, AnythingElseStartsAnew) {
-    const ScaleFrame broken{"x", fail(Code::frameUnreadable, "frame", std::string{"x"})};
+    const ScaleFrame broken{"x", fail(code::frameUnreadable, "frame", std::string{"x"})};
     const ScaleFrame over{"OL", ScaleReading{ScaleState::overload, WeightKind::gross, {}, {}}};
     for (const ScaleFrame& between : {frame(12360), frame(12340, ScaleState::motion), broken, over,
                                       frame(12340, ScaleState::stable, WeightKind::net)}) {
@@ -69,7 +72,7 @@ struct NetCase {
     std::optional<double> frameTare;
     std::optional<double> tare;
     std::optional<double> net;
-    Code code = Code::valueMissing;
+    Code code = code::valueMissing;
 };
 
 class NetWeights : public testing::TestWithParam<NetCase> {};
@@ -100,12 +103,12 @@ INSTANTIATE_TEST_SUITE_P(
                     NetCase{WeightKind::net, 8320, 11860, {}, 8320},
                     NetCase{WeightKind::gross, 20180, {}, 11860, 8320},
                     NetCase{WeightKind::gross, 20180, 11860, {}, 8320},
-                    NetCase{WeightKind::gross, 20180, {}, {}, {}, Code::scaleTareNeeded},
-                    NetCase{WeightKind::untold, 20180, 11860, {}, {}, Code::scaleTareNeeded},
+                    NetCase{WeightKind::gross, 20180, {}, {}, {}, code::scaleTareNeeded},
+                    NetCase{WeightKind::untold, 20180, 11860, {}, {}, code::scaleTareNeeded},
                     NetCase{WeightKind::untold, 8320, {}, 0, 8320},
-                    NetCase{WeightKind::tare, 11860, {}, {}, {}, Code::scaleShowsTare},
-                    NetCase{WeightKind::gross, 11860, {}, 20180, {}, Code::scaleNetNegative},
-                    NetCase{WeightKind::net, 50, {}, {}, {}, Code::valueOutOfRange}));
+                    NetCase{WeightKind::tare, 11860, {}, {}, {}, code::scaleShowsTare},
+                    NetCase{WeightKind::gross, 11860, {}, 20180, {}, code::scaleNetNegative},
+                    NetCase{WeightKind::net, 50, {}, {}, {}, code::valueOutOfRange}));
 
 }  // namespace
 }  // namespace treadwell::intake

@@ -1,6 +1,7 @@
 // Damage at every place of a file: whatever is hit, either the file reads as it was written, or the broken
 // place is named; nothing is handed over that was never written; the file stays as it was found.
 #include "core/base/atomic_file.h"
+#include "core/journal/codes.h"
 #include "tests/core/journal/journal_fixture.h"
 
 #include <algorithm>
@@ -49,8 +50,8 @@ class DamageSweep : public JournalTest {
         auto journal = Journal::open(file(), Access::write, kNow);
         if (!journal) {
             const Code code = journal.error().code();
-            EXPECT_TRUE(code == Code::journalDamaged || code == Code::journalForeign ||
-                        code == Code::journalTooNew)
+            EXPECT_TRUE(code == code::journalDamaged || code == code::journalForeign ||
+                        code == code::journalTooNew)
                 << toText(code);
             return Found::refused;
         }
@@ -62,7 +63,7 @@ class DamageSweep : public JournalTest {
         }
         if (verified) {
             EXPECT_FALSE(journal->isWritable());
-            EXPECT_EQ(journal->readOnlyReason()->code, Code::journalOpenedDamaged);
+            EXPECT_EQ(journal->readOnlyReason()->code, code::journalOpenedDamaged);
         }
         if (!broken) {
             EXPECT_EQ(handed, written) << "damage that nobody is told of";

@@ -1,5 +1,7 @@
 // Files that are not as they should be: damaged, foreign, newer, on a medium that cannot be written.
 #include "core/base/atomic_file.h"
+#include "core/base/codes.h"
+#include "core/journal/codes.h"
 #include "tests/core/journal/journal_fixture.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
@@ -48,10 +50,10 @@ TEST_F(JournalTest, NamesTheFirstEntryThatAFlippedByteReaches) {
     ASSERT_TRUE(broken);
     EXPECT_EQ(*broken,
               (BrokenPlace{Fault::altered, 11, testing_support::idOf<entries::DeviceTag>(1), 11, {}}));
-    EXPECT_EQ(broken->message().code, Code::entryAltered);
+    EXPECT_EQ(broken->message().code, code::entryAltered);
     EXPECT_EQ(handed, 21u);
     EXPECT_FALSE(journal.isWritable());
-    EXPECT_EQ(journal.readOnlyReason()->code, Code::journalOpenedDamaged);
+    EXPECT_EQ(journal.readOnlyReason()->code, code::journalOpenedDamaged);
 }
 
 TEST_F(JournalTest, NamesTheEntryAfterOneThatIsGone) {
@@ -68,14 +70,14 @@ TEST_F(JournalTest, NamesTheEntryAfterOneThatIsGone) {
 
 TEST_F(JournalTest, RefusesWhatIsNoSeason) {
     write(file("letter.txt"), std::string(5000, 'x'));
-    EXPECT_EQ(refusal(file("letter.txt")), Code::journalForeign);
+    EXPECT_EQ(refusal(file("letter.txt")), code::journalForeign);
     write(file("empty"), "");
-    EXPECT_EQ(refusal(file("empty")), Code::journalForeign);
+    EXPECT_EQ(refusal(file("empty")), code::journalForeign);
     SQLite::Database(file("other.db").string(), SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE)
         .exec("CREATE TABLE entry(id)");
-    EXPECT_EQ(refusal(file("other.db")), Code::journalForeign);
-    EXPECT_EQ(refusal(file("absent")), Code::fileUnreadable);
-    EXPECT_EQ(refusal(m_folder), Code::fileUnreadable);
+    EXPECT_EQ(refusal(file("other.db")), code::journalForeign);
+    EXPECT_EQ(refusal(file("absent")), code::fileUnreadable);
+    EXPECT_EQ(refusal(m_folder), code::fileUnreadable);
     for (const auto& left : std::filesystem::directory_iterator(m_folder)) {
         EXPECT_EQ(left.path().string().find(".lease"), std::string::npos) << left.path();
     }
@@ -91,7 +93,7 @@ TEST_F(JournalTest, ReadsANewerFileWhoseColumnsAreOurs) {
     EXPECT_FALSE(journal.isWritable());
     ASSERT_TRUE(journal.readOnlyReason());
     EXPECT_EQ(*journal.readOnlyReason(),
-              (Message{Code::journalNewer,
+              (Message{code::journalNewer,
                        {std::filesystem::canonical(file()).string(), std::int64_t{3}, std::int64_t{2}}}));
     EXPECT_EQ(allOf(journal), written);
 }
@@ -100,7 +102,7 @@ TEST_F(JournalTest, RefusesANewerFileWithOtherColumns) {
     created();
     SQLite::Database(file().string(), SQLite::OPEN_READWRITE)
         .exec("ALTER TABLE entry RENAME COLUMN payload TO body; PRAGMA user_version = 3");
-    EXPECT_EQ(refusal(file()), Code::journalTooNew);
+    EXPECT_EQ(refusal(file()), code::journalTooNew);
 }
 
 /// Runs `body` in a child without the rights of the superuser; whether it gave true.
@@ -131,7 +133,7 @@ TEST_F(JournalTest, ReadsFromAMediumThatCannotBeWritten) {
     EXPECT_TRUE(asNobody(m_folder, [this] {
         auto journal = Journal::open(file(), Access::write, kNow);
         return journal && !journal->isWritable() &&
-               journal->readOnlyReason()->code == Code::journalMediumReadOnly && allOf(*journal).size() == 3;
+               journal->readOnlyReason()->code == code::journalMediumReadOnly && allOf(*journal).size() == 3;
     }));
     EXPECT_FALSE(std::filesystem::exists(file("season.treadwell.lease")));
 }
@@ -142,7 +144,7 @@ TEST_F(JournalTest, SaysWhatAFolderWithAnUnfinishedWalNeeds) {
     ASSERT_TRUE(journal.append(writer.next(3)));
     EXPECT_TRUE(asNobody(m_folder, [this] {
         const auto opened = Journal::open(file(), Access::read, kNow);
-        return !opened && opened.error().code() == Code::journalNeedsFolder;
+        return !opened && opened.error().code() == code::journalNeedsFolder;
     }));
 }
 

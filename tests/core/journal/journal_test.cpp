@@ -1,5 +1,6 @@
 #include "core/journal/journal.h"
 
+#include "core/journal/codes.h"
 #include "core/journal/open.h"
 #include "core/journal/schema.h"
 #include "tests/core/journal/journal_fixture.h"
@@ -75,7 +76,7 @@ TEST_F(JournalTest, AppendsAllOrNothing) {
     entries[2].hash = entryHash(entries[1].hash, entries[2].header, entries[2].payload);
     const auto appended = journal.append(entries);
     ASSERT_FALSE(appended);
-    EXPECT_EQ(appended.error().code(), Code::journalWriteFailed);
+    EXPECT_EQ(appended.error().code(), code::journalWriteFailed);
     EXPECT_TRUE(allOf(journal).empty());
     EXPECT_TRUE(journal.heads().empty());
     // The next attempt stands on its own.
@@ -90,11 +91,11 @@ TEST_F(JournalTest, RefusesAnEntryThatDoesNotFollow) {
     ASSERT_TRUE(journal.append(std::span{entries}.first(1)));
     const auto skipping = journal.append(std::span{entries}.subspan(2));
     ASSERT_FALSE(skipping);
-    EXPECT_EQ(skipping.error().code(), Code::entryOutOfOrder);
+    EXPECT_EQ(skipping.error().code(), code::entryOutOfOrder);
     EXPECT_EQ(skipping.error().message.arguments[1], Argument{std::int64_t{3}});
     StoredEntry altered = entries[1];
     altered.payload = R"({"text":"another"})";
-    EXPECT_EQ(journal.append({&altered, 1}).error().code(), Code::entryOutOfOrder);
+    EXPECT_EQ(journal.append({&altered, 1}).error().code(), code::entryOutOfOrder);
     EXPECT_TRUE(journal.append(std::span{entries}.subspan(1)));
 }
 
@@ -143,10 +144,10 @@ TEST_F(JournalTest, IsReadableByItsOwnerAlone) {
 
 TEST_F(JournalTest, NeverReplacesAnotherFile) {
     std::ofstream(file()) << "a letter";
-    EXPECT_EQ(Journal::create(file(), kNow).error().code(), Code::journalExists);
+    EXPECT_EQ(Journal::create(file(), kNow).error().code(), code::journalExists);
     // The WAL of a file that was deleted would be replayed into a new one of its name.
     std::ofstream(file("other.treadwell-wal")) << "left over";
-    EXPECT_EQ(Journal::create(file("other.treadwell"), kNow).error().code(), Code::journalExists);
+    EXPECT_EQ(Journal::create(file("other.treadwell"), kNow).error().code(), code::journalExists);
     EXPECT_FALSE(std::filesystem::exists(file("other.treadwell")));
 }
 
@@ -164,13 +165,13 @@ TEST_F(JournalTest, TellsTheSecondWriterWhoHasIt) {
     Journal second = opened(Access::write);
     EXPECT_FALSE(second.isWritable());
     ASSERT_TRUE(second.readOnlyReason());
-    EXPECT_EQ(second.readOnlyReason()->code, Code::journalHeld);
+    EXPECT_EQ(second.readOnlyReason()->code, code::journalHeld);
     EXPECT_EQ(second.readOnlyReason()->arguments[1], Argument{std::int64_t{::getpid()}});
     EXPECT_FALSE(std::get<std::string>(second.readOnlyReason()->arguments[2]).empty());
     EXPECT_EQ(second.readOnlyReason()->arguments[3], Argument{kNow});
     EXPECT_EQ(allOf(second).size(), 1u);
     const StoredEntry next = writer.next();
-    EXPECT_EQ(second.append({&next, 1}).error().code(), Code::journalReadOnly);
+    EXPECT_EQ(second.append({&next, 1}).error().code(), code::journalReadOnly);
     // A reader sees what the writer goes on to commit.
     ASSERT_TRUE(first.append({&next, 1}));
     EXPECT_EQ(allOf(second).size(), 2u);
@@ -202,7 +203,7 @@ TEST_F(JournalTest, BacksUpAllThatIsCommitted) {
     Journal journal = created();
     ASSERT_TRUE(journal.append(writer.next(20)));
     ASSERT_TRUE(journal.backupTo(file("copy.treadwell")));
-    EXPECT_EQ(journal.backupTo(file("copy.treadwell")).error().code(), Code::journalExists);
+    EXPECT_EQ(journal.backupTo(file("copy.treadwell")).error().code(), code::journalExists);
     EXPECT_FALSE(std::filesystem::exists(file("copy.treadwell-wal")));
     ASSERT_TRUE(journal.append(writer.next(1)));
     auto copy = Journal::open(file("copy.treadwell"), Access::write, kNow);

@@ -1,5 +1,6 @@
 // Files of every layout that there has been: one of each is kept in tests/data/seasons.
 #include "core/base/atomic_file.h"
+#include "core/journal/codes.h"
 #include "core/journal/open.h"
 #include "core/journal/schema.h"
 #include "tests/core/journal/journal_fixture.h"
@@ -107,7 +108,7 @@ TEST_F(Layouts, OnANetworkAWalThatIsInUseIsOutOfReach) {
     ASSERT_TRUE(journal.append(writer.next(3)));
     const auto reader = openForReading(file(), Medium::network);
     ASSERT_FALSE(reader);
-    EXPECT_EQ(reader.error().code(), Code::journalOnNetwork);
+    EXPECT_EQ(reader.error().code(), code::journalOnNetwork);
 }
 
 }  // namespace

@@ -1,5 +1,7 @@
 #include "core/outcome/loss.h"
 
+#include "core/base/codes.h"
+
 #include <gtest/gtest.h>
 
 #include <cmath>
@@ -12,10 +14,10 @@ TEST(Loss, NeverExtrapolated) {
     for (const double density : {160.1, 352.5, 0.0, -5.0}) {
         const auto result = lossAt(DryDensity::fromSi(density));
         ASSERT_FALSE(result) << density;
-        EXPECT_EQ(result.error().code(), Code::valueOutOfRange);
+        EXPECT_EQ(result.error().code(), code::valueOutOfRange);
         EXPECT_EQ(result.error().field, "density");
     }
-    EXPECT_EQ(lossAt(DryDensity::fromSi(std::nan(""))).error().code(), Code::valueNotFinite);
+    EXPECT_EQ(lossAt(DryDensity::fromSi(std::nan(""))).error().code(), code::valueNotFinite);
     EXPECT_TRUE(lossAt(lossRows().front().density));
     EXPECT_TRUE(lossAt(lossRows().back().density));
 }

@@ -1,3 +1,4 @@
+#include "core/base/codes.h"
 #include "core/quantity/relations.h"
 #include "core/quantity/unit_table.h"
 #include "core/quantity/weather.h"
@@ -102,14 +103,14 @@ TEST(UnitTable, TemperaturesHaveAnOffset) {
 TEST(UnitTable, WhatOverflowsInSiIsRefused) {
     const auto si = siFromText(Dimension::machineMass, std::string(306, '9') + "t", "tractor");
     ASSERT_FALSE(si);
-    EXPECT_EQ(si.error().code(), Code::valueNotFinite);
+    EXPECT_EQ(si.error().code(), code::valueNotFinite);
 }
 
 TEST(UnitTable, WhatCannotBeReadIsSaid) {
-    EXPECT_EQ(siFromText(Dimension::machineMass, "14", "tractor").error().code(), Code::unitMissing);
-    EXPECT_EQ(siFromText(Dimension::machineMass, "14m", "tractor").error().code(), Code::unitUnknown);
-    EXPECT_EQ(siFromText(Dimension::machineMass, "3,5t", "tractor").error().code(), Code::textNotNumber);
-    EXPECT_EQ(siFromText(Dimension::machineMass, "  ", "tractor").error().code(), Code::textEmpty);
+    EXPECT_EQ(siFromText(Dimension::machineMass, "14", "tractor").error().code(), code::unitMissing);
+    EXPECT_EQ(siFromText(Dimension::machineMass, "14m", "tractor").error().code(), code::unitUnknown);
+    EXPECT_EQ(siFromText(Dimension::machineMass, "3,5t", "tractor").error().code(), code::textNotNumber);
+    EXPECT_EQ(siFromText(Dimension::machineMass, "  ", "tractor").error().code(), code::textEmpty);
     EXPECT_EQ(siFromText(Dimension::machineMass, "14m", "tractor").error().field, "tractor");
 }
 

@@ -1,6 +1,7 @@
 #include "core/review/day_sheet.h"
 
 #include "core/density/readings.h"
+#include "core/review/codes.h"
 #include "tests/core/review/example_day.h"
 
 #include <gmock/gmock.h>
@@ -46,7 +47,7 @@ TEST(DaySheet, EveryTableOfLoadsHasTheSameTotal) {
             loads += std::get<std::int64_t>(table.rows[i][1]);
             mass += si(table.rows[i][2]);
         }
-        EXPECT_EQ(table.rows.back()[0], (Cell{Message{Code::reviewTotal, {}}})) << key;
+        EXPECT_EQ(table.rows.back()[0], (Cell{Message{code::reviewTotal, {}}})) << key;
         EXPECT_EQ(table.rows.back()[1], Cell{loads}) << key;
         EXPECT_EQ(loads, 10) << key;
         EXPECT_NEAR(si(table.rows.back()[2]), mass, 1e-6) << key;
@@ -103,7 +104,7 @@ TEST(DaySheet, FewLayersHaveARowEach) {
 TEST(DaySheet, ALoadWithoutATruckHasItsOwnRow) {
     const Table& trucks = tableOf(exampleSheet(), "deliveries", "byTruck");
     ASSERT_EQ(trucks.rows.size(), 4u);
-    EXPECT_EQ(trucks.rows[0][0], (Cell{Message{Code::reviewNotNamed, {}}}));
+    EXPECT_EQ(trucks.rows[0][0], (Cell{Message{code::reviewNotNamed, {}}}));
     EXPECT_EQ(trucks.rows[0][1], Cell{std::int64_t{1}});
 }
 
@@ -135,7 +136,7 @@ TEST(DaySheet, ShowsTheReadingsWithTheirBand) {
     const Table& table = tableOf(exampleSheet(maker), "density", "readings");
     ASSERT_EQ(table.rows.size(), 2u);
     const density::Estimate& silo = *readings.silo.estimate;
-    EXPECT_EQ(table.rows[1][1], (Cell{Message{Code::readingSilo, {}}}));
+    EXPECT_EQ(table.rows[1][1], (Cell{Message{code::readingSilo, {}}}));
     EXPECT_EQ(table.rows[1][2], Cell{silo.density.median().amount()});
     EXPECT_LT(si(table.rows[1][3]), si(table.rows[1][2]));
     EXPECT_GT(si(table.rows[1][4]), si(table.rows[1][2]));
@@ -146,7 +147,7 @@ TEST(DaySheet, ShowsTheReadingsWithTheirBand) {
 TEST(DaySheet, ListsWhatWasRecorded) {
     const Document sheet = exampleSheet();
     EXPECT_EQ(tableOf(sheet, "dryMatter", "samples").rows.size(), 2u);
-    EXPECT_EQ(tableOf(sheet, "advice", "advice").rows[0][3], (Cell{Message{Code::adviceWasAccepted, {}}}));
+    EXPECT_EQ(tableOf(sheet, "advice", "advice").rows[0][3], (Cell{Message{code::adviceWasAccepted, {}}}));
     const Table& pauses = tableOf(sheet, "pauses", "pauses");
     EXPECT_EQ(pauses.rows[0][0], Cell{at("2026-02-10T12:25:00Z")});
     EXPECT_EQ(pauses.rows[0][1], Cell{at("2026-02-10T12:55:00Z")});
@@ -155,13 +156,13 @@ TEST(DaySheet, ListsWhatWasRecorded) {
     EXPECT_NEAR(si(heights.rows[0][4]), 1.6, 1e-12);
     EXPECT_EQ(tableOf(sheet, "notes", "notes").rows[0][1], Cell{std::string{"Shower at two"}});
     EXPECT_EQ(tableOf(sheet, "cautions", "shown").rows[0][1], Cell{std::string{"siloGas"}});
-    EXPECT_EQ(sectionOf(sheet, "layers").blocks, (std::vector<Block>{Message{Code::reviewNothing, {}}}));
+    EXPECT_EQ(sectionOf(sheet, "layers").blocks, (std::vector<Block>{Message{code::reviewNothing, {}}}));
 }
 
 TEST(DaySheet, AsksWhatIsStillOpen) {
     EXPECT_THAT(
         questionsIn(exampleSheet()),
-        testing::ElementsAre(Code::questionNotWeighed, Code::questionLayerNotSeen, Code::questionNoCost));
+        testing::ElementsAre(code::questionNotWeighed, code::questionLayerNotSeen, code::questionNoCost));
     const auto first = std::get<Message>(sectionOf(exampleSheet(), "questions").blocks[0]);
     EXPECT_EQ(first.arguments, (std::vector<Argument>{std::int64_t{2}, std::int64_t{10}}));
 }
@@ -170,9 +171,9 @@ TEST(DaySheet, AsksForASampleAfterTheSitesInterval) {
     SeasonMaker maker = exampleDay();
     maker.add(someLoad(12), at("2026-02-10T13:41:00Z"));
     EXPECT_THAT(questionsIn(exampleSheet(maker, "2026-02-10T14:00:00Z")),
-                testing::Contains(Code::questionSampleOverdue));
+                testing::Contains(code::questionSampleOverdue));
     EXPECT_THAT(questionsIn(exampleSheet(maker, "2026-02-10T14:00:00Z")),
-                testing::Contains(Code::questionNoField));
+                testing::Contains(code::questionNoField));
 }
 
 TEST(DaySheet, AsksAboutRowsSetAsideUntilTheyAreSettled) {
@@ -180,13 +181,13 @@ TEST(DaySheet, AsksAboutRowsSetAsideUntilTheyAreSettled) {
     const entries::RowSetAside row{"t.csv", "tickets", 2, 1, "truck", "nameUnknown", "Zebra is unknown", {}};
     const auto first = maker.add(row, at("2026-02-10T12:10:00Z"));
     maker.add(row, at("2026-02-10T12:20:00Z"));
-    const auto asked = Message{Code::questionRowsSetAside, {std::int64_t{2}}};
+    const auto asked = Message{code::questionRowsSetAside, {std::int64_t{2}}};
     EXPECT_THAT(sectionOf(exampleSheet(maker), "questions").blocks, testing::Contains(Block{asked}));
     maker.add(entries::VoidEntry{"t.csv"}, at("2026-02-10T12:30:00Z"), first);
-    const auto left = Message{Code::questionRowsSetAside, {std::int64_t{1}}};
+    const auto left = Message{code::questionRowsSetAside, {std::int64_t{1}}};
     EXPECT_THAT(sectionOf(exampleSheet(maker), "questions").blocks, testing::Contains(Block{left}));
     EXPECT_THAT(questionsIn(exampleSheet(maker, "2026-02-10T12:15:00Z")),
-                testing::Not(testing::Contains(Code::questionRowsSetAside)));
+                testing::Not(testing::Contains(code::questionRowsSetAside)));
 }
 
 TEST(DaySheet, AClosedDayAsksForTheTractorLeftOn) {
@@ -195,14 +196,14 @@ TEST(DaySheet, AClosedDayAsksForTheTractorLeftOn) {
     maker.add(entries::DayClosed{exampleDate(), begin, begin + std::chrono::hours{24}},
               at("2026-02-10T22:00:00Z"));
     const Document sheet = exampleSheet(maker, "2026-02-12T12:00:00Z");
-    EXPECT_THAT(questionsIn(sheet), testing::Contains(Code::questionStillAtWork));
-    EXPECT_EQ(std::get<Message>(sectionOf(sheet, "state").blocks[0]).code, Code::reviewClosed);
+    EXPECT_THAT(questionsIn(sheet), testing::Contains(code::questionStillAtWork));
+    EXPECT_EQ(std::get<Message>(sectionOf(sheet, "state").blocks[0]).code, code::reviewClosed);
 }
 
 TEST(DaySheet, WhatHappensLaterIsNotSeen) {
     const Document sheet = exampleSheet(exampleDay(), "2026-02-10T12:20:00Z");
     EXPECT_EQ(tableOf(sheet, "deliveries", "bySilo").rows[0][1], Cell{std::int64_t{4}});
-    EXPECT_EQ(sectionOf(sheet, "notes").blocks, (std::vector<Block>{Message{Code::reviewNothing, {}}}));
+    EXPECT_EQ(sectionOf(sheet, "notes").blocks, (std::vector<Block>{Message{code::reviewNothing, {}}}));
     EXPECT_EQ(tableOf(sheet, "dryMatter", "samples").rows.size(), 1u);
 }
 
@@ -223,7 +224,7 @@ TEST(DaySheet, AnUnknownDayIsAnError) {
         daySheet(season, LocalDay{std::chrono::year{2027}, std::chrono::May, std::chrono::day{1}},
                  at("2027-05-01T12:00:00Z"));
     ASSERT_FALSE(sheet);
-    EXPECT_EQ(sheet.error().code(), Code::dayUnknown);
+    EXPECT_EQ(sheet.error().code(), code::dayUnknown);
 }
 
 TEST(DaySheet, ShowsWhatHappenedAroundThePacking) {
@@ -265,7 +266,7 @@ TEST(DaySheet, AShiftOfMoreThanEightHoursIsCautionedAbout) {
     EXPECT_NEAR(std::get<double>(shifts.rows.at(0)[5]), 8.5, 1e-9);
     maker.add(entries::DayClosed{exampleDate(), at("2026-02-10T03:00:00Z"), at("2026-02-11T03:00:00Z")},
               at("2026-02-10T13:30:00Z"));
-    EXPECT_THAT(questionsIn(exampleSheet(maker)), testing::Contains(Code::questionStillOnShift));
+    EXPECT_THAT(questionsIn(exampleSheet(maker)), testing::Contains(code::questionStillOnShift));
 }
 
 }  // namespace

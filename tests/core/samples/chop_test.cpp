@@ -1,5 +1,7 @@
 #include "core/samples/chop.h"
 
+#include "core/samples/codes.h"
+
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
@@ -50,7 +52,7 @@ TEST(Judge, OtherStacksAreReadBetweenTheirSieves) {
 TEST(ChopAdvice, FineAtAUsualCut) {
     const auto advice = adviceFor(sample(2, 36, 50, 12), 16);
     EXPECT_THAT(codesOf(advice),
-                ElementsAre(Code::chopFine, Code::chopDusty, Code::chopLengthen, Code::chopCheckKnives));
+                ElementsAre(code::chopFine, code::chopDusty, code::chopLengthen, code::chopCheckKnives));
     EXPECT_EQ(advice[0].arguments[0], Argument{Share::fromPercent(62).amount()});
     EXPECT_EQ(advice[2].arguments[0], Argument{mm(16).chopAmount()});
     EXPECT_EQ(advice[2].arguments[1], Argument{mm(18).chopAmount()});
@@ -58,13 +60,13 @@ TEST(ChopAdvice, FineAtAUsualCut) {
 
 TEST(ChopAdvice, FineAtAShortCutIsTheCutsDoing) {
     EXPECT_THAT(codesOf(adviceFor(sample(2, 36, 53, 9), 10)),
-                ElementsAre(Code::chopFine, Code::chopLengthen));
-    EXPECT_THAT(codesOf(chopAdvice(sample(2, 36, 53, 9), kMaize, {})), ElementsAre(Code::chopFine));
+                ElementsAre(code::chopFine, code::chopLengthen));
+    EXPECT_THAT(codesOf(chopAdvice(sample(2, 36, 53, 9), kMaize, {})), ElementsAre(code::chopFine));
 }
 
 TEST(ChopAdvice, CoarseIsShortened) {
     const auto advice = adviceFor(sample(18, 55, 20, 7), 22);
-    ASSERT_THAT(codesOf(advice), ElementsAre(Code::chopCoarse, Code::chopShorten));
+    ASSERT_THAT(codesOf(advice), ElementsAre(code::chopCoarse, code::chopShorten));
     const auto to = std::get<Amount>(advice[1].arguments[1]);
     EXPECT_LT(to.si, 0.022);
     EXPECT_GE(to.si, 0.006);
@@ -72,14 +74,14 @@ TEST(ChopAdvice, CoarseIsShortened) {
 
 TEST(ChopAdvice, UnevenAsksForTheKnivesOnly) {
     EXPECT_THAT(codesOf(adviceFor(sample(15, 30, 40, 15), 17)),
-                ElementsAre(Code::chopFine, Code::chopDusty, Code::chopCoarse, Code::chopUneven,
-                            Code::chopCheckKnives));
+                ElementsAre(code::chopFine, code::chopDusty, code::chopCoarse, code::chopUneven,
+                            code::chopCheckKnives));
 }
 
 TEST(ChopAdvice, WithinAsksForNothing) {
-    EXPECT_THAT(codesOf(adviceFor(sample(5, 58, 28, 9), 17)), ElementsAre(Code::chopWithin));
+    EXPECT_THAT(codesOf(adviceFor(sample(5, 58, 28, 9), 17)), ElementsAre(code::chopWithin));
     EXPECT_THAT(codesOf(adviceFor(sample(0, 0, 0, 100), 30)),  // cannot be longer than the longest
-                ElementsAre(Code::chopFine, Code::chopDusty, Code::chopCheckKnives));
+                ElementsAre(code::chopFine, code::chopDusty, code::chopCheckKnives));
 }
 
 TEST(ChopRanges, AreTheUsersOwnWithinReason) {

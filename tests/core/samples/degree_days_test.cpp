@@ -1,5 +1,7 @@
 #include "core/samples/degree_days.h"
 
+#include "core/samples/codes.h"
+
 #include <gtest/gtest.h>
 
 namespace treadwell::samples {
@@ -22,7 +24,7 @@ TEST(DegreesOf, TwoScalesAreOneWarmth) {
 }
 
 TEST(DegreesOf, RefusesWhatCannotBe) {
-    EXPECT_EQ(degreesOf(warm("2026-08-01", 20, 12)).error().code(), Code::temperaturesSwapped);
+    EXPECT_EQ(degreesOf(warm("2026-08-01", 20, 12)).error().code(), code::temperaturesSwapped);
     EXPECT_EQ(degreesOf(warm("2026-08-01", 20, 90)).error().field, "high");
 }
 
@@ -33,11 +35,11 @@ TEST(DegreesBetween, SaysWhatIsMissingAndFillsItWithTheMean) {
     EXPECT_EQ(sum->days, 4);
     EXPECT_EQ(sum->missing, 2);
     EXPECT_NEAR(sum->sum.celsius(), 2 * (5 + 10), 1e-9);
-    EXPECT_EQ(degreesBetween(days, on("2026-08-05"), on("2026-08-06")).error().code(), Code::readingsMissing);
-    EXPECT_EQ(degreesBetween(days, on("2026-08-06"), on("2026-08-05")).error().code(), Code::daysReversed);
+    EXPECT_EQ(degreesBetween(days, on("2026-08-05"), on("2026-08-06")).error().code(), code::readingsMissing);
+    EXPECT_EQ(degreesBetween(days, on("2026-08-06"), on("2026-08-05")).error().code(), code::daysReversed);
     const std::vector twice{days[0], days[0]};
     const auto refused = degreesBetween(twice, on("2026-08-01"), on("2026-08-02"));
-    EXPECT_EQ(refused.error().code(), Code::dayTwice);
+    EXPECT_EQ(refused.error().code(), code::dayTwice);
     EXPECT_EQ(refused.error().field, "days[1].day");
 }
 
@@ -58,11 +60,11 @@ TEST(WhenWarmthReaches, WithinTheDaysKnownAndBeyond) {
 TEST(WhenWarmthReaches, RefusesWithoutDaysOrWarmth) {
     const std::vector cold{warm("2026-08-01", 1, 5)};
     EXPECT_EQ(whenWarmthReaches(cold, on("2026-08-01"), DegreeDays::fromCelsius(1)).error().code(),
-              Code::warmthNotReached);
+              code::warmthNotReached);
     EXPECT_EQ(whenWarmthReaches(cold, on("2026-08-02"), DegreeDays::fromCelsius(1)).error().code(),
-              Code::readingsMissing);
+              code::readingsMissing);
     EXPECT_EQ(whenWarmthReaches({}, on("2026-08-02"), DegreeDays::fromCelsius(1)).error().code(),
-              Code::readingsMissing);
+              code::readingsMissing);
 }
 
 }  // namespace

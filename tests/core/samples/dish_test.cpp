@@ -1,5 +1,7 @@
 #include "core/samples/dish.h"
 
+#include "core/base/codes.h"
+#include "core/samples/codes.h"
 #include "tests/support/grams.h"
 
 #include <gtest/gtest.h>
@@ -16,16 +18,16 @@ using testing_support::grams;
 constexpr double kNaN = std::numeric_limits<double>::quiet_NaN();
 
 TEST(Dish, RefusesImpossibleWeights) {
-    EXPECT_EQ(dryMatterOfDish(grams(100), dryGrams(100)).error().code(), Code::dishImpossible);
-    EXPECT_EQ(dryMatterOfDish(grams(100), dryGrams(0)).error().code(), Code::dishImpossible);
+    EXPECT_EQ(dryMatterOfDish(grams(100), dryGrams(100)).error().code(), code::dishImpossible);
+    EXPECT_EQ(dryMatterOfDish(grams(100), dryGrams(0)).error().code(), code::dishImpossible);
     EXPECT_EQ(dryMatterOfDish(grams(kNaN), dryGrams(1)).error().field, "wet");
     EXPECT_EQ(dryMatterOfDish(grams(1), dryGrams(kNaN)).error().field, "dry");
 }
 
 TEST(Dish, TakesTheEmptyDishOff) {
     EXPECT_NEAR(netOfDish(grams(142.5), grams(41.2))->kilograms(), 0.1013, 1e-12);
-    EXPECT_EQ(netOfDish(grams(41), grams(41)).error().code(), Code::grossBelowTare);
-    EXPECT_EQ(netOfDish(grams(41), grams(kNaN)).error().code(), Code::valueNotFinite);
+    EXPECT_EQ(netOfDish(grams(41), grams(41)).error().code(), code::grossBelowTare);
+    EXPECT_EQ(netOfDish(grams(41), grams(kNaN)).error().code(), code::valueNotFinite);
 }
 
 TEST(DryingStep, TellsWhatIsKnownAfterEachWeighing) {
@@ -46,11 +48,11 @@ TEST(DryingStep, TellsWhatIsKnownAfterEachWeighing) {
 TEST(DryingStep, RefusesWhatCannotBe) {
     EXPECT_EQ(nextDryingStep(grams(10), {}).error().field, "wet");
     const auto gained = nextDryingStep(grams(100), std::vector{dryGrams(40), dryGrams(40.6)});
-    EXPECT_EQ(gained.error().code(), Code::weighingGained);
+    EXPECT_EQ(gained.error().code(), code::weighingGained);
     EXPECT_EQ(gained.error().field, "weighings[1]");
     EXPECT_TRUE(nextDryingStep(grams(100), std::vector{dryGrams(40), dryGrams(40.3)})->isDry);
-    EXPECT_EQ(nextDryingStep(grams(100), std::vector{dryGrams(100)}).error().code(), Code::dishImpossible);
-    EXPECT_EQ(nextDryingStep(grams(100), std::vector{dryGrams(kNaN)}).error().code(), Code::valueNotFinite);
+    EXPECT_EQ(nextDryingStep(grams(100), std::vector{dryGrams(100)}).error().code(), code::dishImpossible);
+    EXPECT_EQ(nextDryingStep(grams(100), std::vector{dryGrams(kNaN)}).error().code(), code::valueNotFinite);
 }
 
 }  // namespace

@@ -1,5 +1,8 @@
 #include "core/samples/dry_down.h"
 
+#include "core/base/codes.h"
+#include "core/samples/codes.h"
+
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
@@ -51,7 +54,7 @@ TEST(DryDown, AFieldThatDoesNotDryHasNoDays) {
 }
 
 TEST(DryDown, RefusesWhatCannotBe) {
-    EXPECT_EQ(refitDryDown({}).error().code(), Code::readingsMissing);
+    EXPECT_EQ(refitDryDown({}).error().code(), code::readingsMissing);
     EXPECT_EQ(refitDryDown(std::vector<FieldSample>{{on("2026-09-01"), percent(3)}}).error().field,
               "samples[0]");
     const std::vector<FieldSample> one{{on("2026-09-01"), percent(29)}};
@@ -59,7 +62,7 @@ TEST(DryDown, RefusesWhatCannotBe) {
     EXPECT_EQ(whenReaches(*refitDryDown(one), percent(3)).error().field, "goal");
     EXPECT_EQ(daysToDry(percent(29), percent(35), DryingRate{}).error().field, "rate");
     EXPECT_EQ(milkLineSays(Share::fromPercent(120)).error().field, "line");
-    EXPECT_EQ(milkLineSays(Share::fromSi(std::nan(""))).error().code(), Code::valueNotFinite);
+    EXPECT_EQ(milkLineSays(Share::fromSi(std::nan(""))).error().code(), code::valueNotFinite);
 }
 
 RC_GTEST_PROP(DryDownProperty, DoesNotDependOnTheOrderAndNarrowsWithEachSample, ()) {

@@ -1,5 +1,8 @@
 #include "core/samples/dry_matter.h"
 
+#include "core/base/codes.h"
+#include "core/samples/codes.h"
+
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
@@ -16,9 +19,9 @@ DryMatter percent(double value) {
 const Instant kMorning = *instantFromIso8601("2026-09-15T08:00:00Z");
 
 TEST(MeanByMass, RefusesEmptyAndImpossibleLoads) {
-    EXPECT_EQ(meanByMass({}).error().code(), Code::readingsMissing);
+    EXPECT_EQ(meanByMass({}).error().code(), code::readingsMissing);
     const std::vector<DeliveredDryMatter> empty{{AsFedMass{}, percent(35)}};
-    EXPECT_EQ(meanByMass(empty).error().code(), Code::readingsMissing);
+    EXPECT_EQ(meanByMass(empty).error().code(), code::readingsMissing);
     const std::vector<DeliveredDryMatter> wrong{{AsFedMass::fromTonnes(1), percent(35)},
                                                 {AsFedMass::fromTonnes(1), percent(350)}};
     EXPECT_EQ(meanByMass(wrong).error().field, "loads[1].dryMatter");
@@ -29,14 +32,14 @@ TEST(MeanOfSamples, OneSampleHasTheUsualSpreadAndNoInterval) {
     EXPECT_EQ(one->mean, percent(34));
     EXPECT_EQ(one->sd, kSampleSd);
     EXPECT_EQ(one->half95, std::nullopt);
-    EXPECT_EQ(meanOfSamples({}).error().code(), Code::readingsMissing);
+    EXPECT_EQ(meanOfSamples({}).error().code(), code::readingsMissing);
     EXPECT_EQ(meanOfSamples(std::vector{percent(34), percent(-1)}).error().field, "samples[1]");
 }
 
 TEST(SamplesFor, NeverLessThanOneAndRefusesNonsense) {
     EXPECT_EQ(*samplesFor(percent(0), percent(1)), 1);
     EXPECT_EQ(samplesFor(percent(3), percent(0)).error().field, "wanted");
-    EXPECT_EQ(samplesFor(percent(std::nan("")), percent(1)).error().code(), Code::valueNotFinite);
+    EXPECT_EQ(samplesFor(percent(std::nan("")), percent(1)).error().code(), code::valueNotFinite);
 }
 
 TEST(Drift, NoneWithoutTwoMomentsAndNoIntervalWithTwo) {
@@ -103,10 +106,10 @@ TEST(Goal, TheDrySideIsTheStrongerOne) {
     EXPECT_EQ(side(31.5), GoalSide::slightlyWet);
     EXPECT_EQ(side(38.5), GoalSide::veryDry);
     EXPECT_FALSE(goalWarning(percent(35), percent(34), percent(36)));
-    EXPECT_EQ(goalWarning(percent(40), percent(34), percent(36))->code, Code::dryMatterVeryDry);
-    EXPECT_EQ(goalWarning(percent(37), percent(34), percent(36))->code, Code::dryMatterDry);
-    EXPECT_EQ(goalWarning(percent(33), percent(34), percent(36))->code, Code::dryMatterSlightlyWet);
-    EXPECT_EQ(goalWarning(percent(29), percent(34), percent(36))->code, Code::dryMatterWet);
+    EXPECT_EQ(goalWarning(percent(40), percent(34), percent(36))->code, code::dryMatterVeryDry);
+    EXPECT_EQ(goalWarning(percent(37), percent(34), percent(36))->code, code::dryMatterDry);
+    EXPECT_EQ(goalWarning(percent(33), percent(34), percent(36))->code, code::dryMatterSlightlyWet);
+    EXPECT_EQ(goalWarning(percent(29), percent(34), percent(36))->code, code::dryMatterWet);
 }
 
 }  // namespace

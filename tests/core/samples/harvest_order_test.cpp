@@ -1,5 +1,7 @@
 #include "core/samples/harvest_order.h"
 
+#include "core/samples/codes.h"
+
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
@@ -73,12 +75,12 @@ TEST(HarvestOrder, RainAndChangesTakeDays) {
 }
 
 TEST(HarvestOrder, RefusesWhatCannotBe) {
-    EXPECT_EQ(bestOrder({}, plan()).error().code(), Code::readingsMissing);
+    EXPECT_EQ(bestOrder({}, plan()).error().code(), code::readingsMissing);
     EXPECT_EQ(bestOrder({field(35, 0)}, plan()).error().field, "fields[0].mass");
-    EXPECT_EQ(reckonOrder({field(35, 10), field(34, 10)}, plan(), {0, 0}).error().code(), Code::orderWrong);
+    EXPECT_EQ(reckonOrder({field(35, 10), field(34, 10)}, plan(), {0, 0}).error().code(), code::orderWrong);
     HarvestPlan slow = plan();
     slow.perDay = AsFedMass::fromTonnes(1);
-    EXPECT_EQ(bestOrder({field(35, 1000)}, slow).error().code(), Code::harvestTooLong);
+    EXPECT_EQ(bestOrder({field(35, 1000)}, slow).error().code(), code::harvestTooLong);
     slow.perDay = AsFedMass{};
     EXPECT_EQ(bestOrder({field(35, 1000)}, slow).error().field, "perDay");
 }

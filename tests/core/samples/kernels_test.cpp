@@ -1,5 +1,8 @@
 #include "core/samples/kernels.h"
 
+#include "core/base/codes.h"
+#include "core/samples/codes.h"
+
 #include <gtest/gtest.h>
 
 #include <cmath>
@@ -28,7 +31,7 @@ TEST(CupMeans, FreshAndFermentedStayApart) {
 TEST(ProcessingScore, RefusesMoreStarchThanThereIs) {
     ScoreTest test{DryMass::fromKilograms(0.1), DryMass::fromKilograms(0.09), Share::fromPercent(30),
                    Share::fromPercent(40), Material::fresh};
-    EXPECT_EQ(processingScore(test).error().code(), Code::starchImpossible);
+    EXPECT_EQ(processingScore(test).error().code(), code::starchImpossible);
     test.coarse = DryMass::fromKilograms(0.2);
     EXPECT_EQ(processingScore(test).error().field, "coarse");
     test.coarse = DryMass{};
@@ -36,22 +39,22 @@ TEST(ProcessingScore, RefusesMoreStarchThanThereIs) {
     test.wholeStarch = Share{};
     EXPECT_EQ(processingScore(test).error().field, "wholeStarch");
     test.whole = DryMass::fromSi(std::nan(""));
-    EXPECT_EQ(processingScore(test).error().code(), Code::valueNotFinite);
+    EXPECT_EQ(processingScore(test).error().code(), code::valueNotFinite);
 }
 
 TEST(RollGap, IsNarrowedByWhatIsMissing) {
     const auto advised = [](Processing processing, double gap) {
         return rollGapAdvice(processing, Material::fresh, mm(gap));
     };
-    EXPECT_EQ(advised(Processing::optimal, 2).code, Code::kernelsOptimal);
+    EXPECT_EQ(advised(Processing::optimal, 2).code, code::kernelsOptimal);
     const Message inadequate = advised(Processing::inadequate, 2);
-    EXPECT_EQ(inadequate.code, Code::kernelsNarrowGap);
+    EXPECT_EQ(inadequate.code, code::kernelsNarrowGap);
     EXPECT_NEAR(std::get<Amount>(inadequate.arguments[1]).si, 0.0015, 1e-12);
     EXPECT_NEAR(std::get<Amount>(advised(Processing::adequate, 2).arguments[1]).si, 0.00175, 1e-12);
     EXPECT_NEAR(std::get<Amount>(advised(Processing::inadequate, 1.2).arguments[1]).si, 0.001, 1e-12);
-    EXPECT_EQ(advised(Processing::inadequate, 1).code, Code::kernelsCheckRolls);
-    EXPECT_EQ(rollGapAdvice(Processing::inadequate, Material::fresh, {}).code, Code::kernelsCloseRolls);
-    EXPECT_EQ(rollGapAdvice(Processing::inadequate, Material::fermented, mm(2)).code, Code::kernelsFermented);
+    EXPECT_EQ(advised(Processing::inadequate, 1).code, code::kernelsCheckRolls);
+    EXPECT_EQ(rollGapAdvice(Processing::inadequate, Material::fresh, {}).code, code::kernelsCloseRolls);
+    EXPECT_EQ(rollGapAdvice(Processing::inadequate, Material::fermented, mm(2)).code, code::kernelsFermented);
 }
 
 }  // namespace

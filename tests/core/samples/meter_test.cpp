@@ -1,5 +1,7 @@
 #include "core/samples/meter.h"
 
+#include "core/base/codes.h"
+
 #include <gtest/gtest.h>
 
 #include <cmath>
@@ -41,7 +43,7 @@ TEST(MeterBias, ManyPairsFindIt) {
 TEST(MeterBias, RefusesWhatIsNoDryMatter) {
     EXPECT_EQ(learnBias(std::vector<MeterPair>{{percent(35), percent(2)}}).error().field, "pairs[0].dish");
     EXPECT_EQ(corrected(percent(99), {}).error().field, "reading");
-    EXPECT_EQ(corrected(percent(6), MeterBias{percent(3), {}, {}, 1}).error().code(), Code::valueOutOfRange);
+    EXPECT_EQ(corrected(percent(6), MeterBias{percent(3), {}, {}, 1}).error().code(), code::valueOutOfRange);
 }
 
 }  // namespace

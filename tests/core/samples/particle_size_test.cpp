@@ -1,5 +1,8 @@
 #include "core/samples/particle_size.h"
 
+#include "core/base/codes.h"
+#include "core/samples/codes.h"
+
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
@@ -20,11 +23,11 @@ SieveParts partsOn(std::vector<double> openings, const std::vector<double>& perc
 
 TEST(StandardSize, NeedsTheLengthOfWhatLiesOnTop) {
     const SieveParts some = partsOn({19, 8, 4}, {5, 60, 25, 10}), none = partsOn({19, 8, 4}, {0, 60, 30, 10});
-    EXPECT_EQ(standardSize(some, {}).error().code(), Code::topLengthMissing);
+    EXPECT_EQ(standardSize(some, {}).error().code(), code::topLengthMissing);
     EXPECT_TRUE(standardSize(some, mm(40)));
     EXPECT_TRUE(standardSize(none, {}));
     EXPECT_EQ(standardSize(some, mm(10)).error().field, "topLength");
-    EXPECT_EQ(standardSize(some, mm(std::nan(""))).error().code(), Code::valueNotFinite);
+    EXPECT_EQ(standardSize(some, mm(std::nan(""))).error().code(), code::valueNotFinite);
 }
 
 // By hand: all between 4 and 16 mm lies at 8 mm, without spread.
@@ -42,20 +45,20 @@ TEST(LogNormalSize, EmptySievesDropOut) {
 
 TEST(LogNormalSize, TooFewPointsAreRefused) {
     const auto fewer = logNormalSize(partsOn({19, 8, 4}, {0, 0, 60, 40}));
-    EXPECT_EQ(fewer.error().code(), Code::sievesTooFew);
+    EXPECT_EQ(fewer.error().code(), code::sievesTooFew);
     EXPECT_EQ(fewer.error().message.arguments.at(0), Argument{std::int64_t{1}});
-    EXPECT_EQ(logNormalSize(partsOn({19, 8, 4}, {0, 0, 0, 100})).error().code(), Code::sievesTooFew);
-    EXPECT_EQ(logNormalSize(partsOn({19, 8, 4}, {100, 0, 0, 0})).error().code(), Code::sievesTooFew);
+    EXPECT_EQ(logNormalSize(partsOn({19, 8, 4}, {0, 0, 0, 100})).error().code(), code::sievesTooFew);
+    EXPECT_EQ(logNormalSize(partsOn({19, 8, 4}, {100, 0, 0, 0})).error().code(), code::sievesTooFew);
 }
 
 TEST(OneScreenSize, NeedsAScreenOfNineMillimetres) {
-    EXPECT_EQ(oneScreenSize(partsOn({19, 8, 4}, {5, 60, 25, 10})).error().code(), Code::screenMissing);
+    EXPECT_EQ(oneScreenSize(partsOn({19, 8, 4}, {5, 60, 25, 10})).error().code(), code::screenMissing);
 }
 
 TEST(EffectiveFibre, NeedsItsSieve) {
     const SieveParts parts = partsOn({19, 8, 4}, {5, 60, 25, 10});
     EXPECT_NEAR(effectiveFibre(parts, mm(8), Share::fromPercent(40))->fibre.percent(), 26, 1e-9);
-    EXPECT_EQ(effectiveFibre(parts, mm(1.18), Share::fromPercent(40)).error().code(), Code::screenMissing);
+    EXPECT_EQ(effectiveFibre(parts, mm(1.18), Share::fromPercent(40)).error().code(), code::screenMissing);
     EXPECT_EQ(effectiveFibre(parts, mm(8), Share::fromPercent(140)).error().field, "fibre");
 }
 

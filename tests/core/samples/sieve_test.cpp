@@ -1,5 +1,8 @@
 #include "core/samples/sieve.h"
 
+#include "core/base/codes.h"
+#include "core/samples/codes.h"
+
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
@@ -53,34 +56,34 @@ TEST(SieveParts, BetweenSievesTheyAreReadOffALine) {
 
 TEST(SieveParts, SayWhatIsOdd) {
     using testing::ElementsAre;
-    EXPECT_THAT(remarksOf(testOf({0, 120, 50, 20})), ElementsAre(Code::sieveEmpty));
-    EXPECT_THAT(remarksOf(testOf({10, 120, 50, 0})), ElementsAre(Code::panEmpty));
-    EXPECT_THAT(remarksOf(testOf({10, 120, 50, 20}, 220)), ElementsAre(Code::sieveLost));
+    EXPECT_THAT(remarksOf(testOf({0, 120, 50, 20})), ElementsAre(code::sieveEmpty));
+    EXPECT_THAT(remarksOf(testOf({10, 120, 50, 0})), ElementsAre(code::panEmpty));
+    EXPECT_THAT(remarksOf(testOf({10, 120, 50, 20}, 220)), ElementsAre(code::sieveLost));
     SieveTest wet = testOf({10, 120, 50, 20});
     wet.wet = true;
-    EXPECT_THAT(remarksOf(wet), ElementsAre(Code::sieveWet));
+    EXPECT_THAT(remarksOf(wet), ElementsAre(code::sieveWet));
     EXPECT_TRUE(partsOf(testOf({10, 120, 50, 20}, 220), Share::fromPercent(10))->remarks.empty());
 }
 
 TEST(SieveParts, RefuseWhatCannotBe) {
-    EXPECT_EQ(refusalOf(testOf({0, 0, 0, 0})), Code::sieveNothing);
-    EXPECT_EQ(refusalOf(testOf({10, 120, 50})), Code::sieveCountWrong);
-    EXPECT_EQ(refusalOf(testOf({10, -1, 50, 20})), Code::valueOutOfRange);
+    EXPECT_EQ(refusalOf(testOf({0, 0, 0, 0})), code::sieveNothing);
+    EXPECT_EQ(refusalOf(testOf({10, 120, 50})), code::sieveCountWrong);
+    EXPECT_EQ(refusalOf(testOf({10, -1, 50, 20})), code::valueOutOfRange);
     EXPECT_EQ(refusalOf(testOf({10, std::numeric_limits<double>::quiet_NaN(), 50, 20})),
-              Code::valueNotFinite);
-    EXPECT_EQ(refusalOf(testOf({10, 120, 50, 20}, 150)), Code::sieveGained);
+              code::valueNotFinite);
+    EXPECT_EQ(refusalOf(testOf({10, 120, 50, 20}, 150)), code::sieveGained);
     SieveTest upsideDown = testOf({10, 120, 50, 20});
     std::swap(upsideDown.openings[0], upsideDown.openings[1]);
-    EXPECT_EQ(refusalOf(upsideDown), Code::sievesNotInOrder);
-    EXPECT_EQ(refusalOf({}), Code::readingsMissing);
+    EXPECT_EQ(refusalOf(upsideDown), code::sievesNotInOrder);
+    EXPECT_EQ(refusalOf({}), code::readingsMissing);
 }
 
 TEST(SieveParts, PercentMustMakeAWhole) {
     const auto openings = openingsOf(SieveStack::threeTo4);
     EXPECT_NEAR(partsOfPercent(openings, std::array{5.0, 60.0, 25.0, 9.5})->parts[0].fraction(), 5 / 99.5,
                 1e-12);
-    EXPECT_EQ(partsOfPercent(openings, std::array{5.0, 60.0, 25.0, 20.0}).error().code(), Code::percentSum);
-    EXPECT_EQ(partsOfPercent(openings, std::array{5.0, 95.0}).error().code(), Code::sieveCountWrong);
+    EXPECT_EQ(partsOfPercent(openings, std::array{5.0, 60.0, 25.0, 20.0}).error().code(), code::percentSum);
+    EXPECT_EQ(partsOfPercent(openings, std::array{5.0, 95.0}).error().code(), code::sieveCountWrong);
     EXPECT_EQ(partsOfPercent(openings, std::array{5.0, 160.0, 25.0, 20.0}).error().field, "percent[1]");
 }
 
@@ -93,10 +96,10 @@ TEST(Pooled, CountsTestsAlikeAndShowsTheirSpread) {
     EXPECT_NEAR(pool->sds[0].percent(), 7.0710678, 1e-6);
     EXPECT_EQ(pool->tests, 2);
     EXPECT_EQ(pool->remarks.size(), 1u);
-    EXPECT_EQ(pooled({}).error().code(), Code::readingsMissing);
+    EXPECT_EQ(pooled({}).error().code(), code::readingsMissing);
     const std::vector mixed{
         tests[0], *partsOfPercent(openingsOf(SieveStack::threeTo118), std::array{5.0, 60.0, 25.0, 10.0})};
-    EXPECT_EQ(pooled(mixed).error().code(), Code::sieveStacksDiffer);
+    EXPECT_EQ(pooled(mixed).error().code(), code::sieveStacksDiffer);
 }
 
 RC_GTEST_PROP(SieveProperty, PartsMakeOneAndDoNotDependOnTheUnit, ()) {

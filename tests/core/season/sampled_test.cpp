@@ -1,5 +1,6 @@
 #include "core/season/sampled.h"
 
+#include "core/samples/codes.h"
 #include "tests/support/season_maker.h"
 
 #include <gmock/gmock.h>
@@ -59,9 +60,9 @@ TEST(ChopOf, PoolsTheTestsOfAFieldAndReadsThemAgainstTheCut) {
     EXPECT_NEAR(chops[0].parts.parts[1].percent(), 36, 1e-9);
     const auto advice = chops[0].advice();
     ASSERT_EQ(advice.size(), 4u);
-    EXPECT_EQ(advice[2].code, Code::chopLengthen);
+    EXPECT_EQ(advice[2].code, code::chopLengthen);
     EXPECT_EQ(advice[2].arguments[1], Argument{mm(18).chopAmount()});
-    EXPECT_EQ(chops[1].advice().front().code, Code::chopWithin);
+    EXPECT_EQ(chops[1].advice().front().code, code::chopWithin);
 }
 
 TEST(ChopOf, TheFarmsOwnRangesStandBeforeTheUsual) {
@@ -71,7 +72,7 @@ TEST(ChopOf, TheFarmsOwnRangesStandBeforeTheUsual) {
     maker.add(entries::ChopRangesSet{own}, at("2026-08-01T06:00:00Z"));
     maker.add(sieves({5, 60, 26, 9}), at("2026-09-15T10:00:00Z"));
     const Season season = Season::fold(maker.entries);
-    EXPECT_EQ(chopOf(season, today(season), kEvening).at(0).advice().front().code, Code::chopDusty);
+    EXPECT_EQ(chopOf(season, today(season), kEvening).at(0).advice().front().code, code::chopDusty);
 }
 
 TEST(ChopInForce, EachPartAsItWasLastSet) {
@@ -114,7 +115,7 @@ TEST(KernelsOf, FreshOnesAskForTheRolls) {
     const KernelsOfDay kernels = kernelsOf(season, today(season), kEvening);
     EXPECT_EQ(kernels.cups.size(), 2u);
     ASSERT_EQ(kernels.advice.size(), 1u);
-    EXPECT_EQ(kernels.advice[0].code, Code::kernelsNarrowGap);
+    EXPECT_EQ(kernels.advice[0].code, code::kernelsNarrowGap);
     EXPECT_EQ(kernels.advice[0].arguments[1], Argument{mm(1.5).chopAmount()});
 }
 
@@ -157,7 +158,7 @@ TEST(Outlook, TheMilkLineAsksForSamples) {
     maker.add(visit, at("2026-09-01T08:00:00Z"));
     const FieldOutlook outlook = outlookOf(Season::fold(maker.entries), kField, kEvening);
     ASSERT_EQ(outlook.notes.size(), 1u);
-    EXPECT_EQ(outlook.notes[0].code, Code::sampleFieldNow);
+    EXPECT_EQ(outlook.notes[0].code, code::sampleFieldNow);
 }
 
 TEST(Temperatures, TheLastEntryOfADaySpeaks) {

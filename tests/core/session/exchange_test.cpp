@@ -1,8 +1,10 @@
 #include "core/session/exchange.h"
 
 #include "core/base/atomic_file.h"
+#include "core/journal/codes.h"
 #include "core/journal/journal.h"
 #include "core/session/carry.h"
+#include "core/session/codes.h"
 #include "tests/core/session/session_fixture.h"
 
 #include <gmock/gmock.h>
@@ -137,16 +139,16 @@ TEST_F(ExchangeTest, AChangedDocumentMakesNoFile) {
     // The last entry is gone: every chain still holds, but the head tells.
     const auto shorter = restoreDocument(without(",\n{", "\n]"), m_other);
     ASSERT_FALSE(shorter);
-    EXPECT_EQ(shorter.error().code(), Code::documentHeadDiffers);
+    EXPECT_EQ(shorter.error().code(), code::documentHeadDiffers);
     std::string tampered = document;
     char& digit = tampered[tampered.find("\"mass_kg\":") + 10];
     digit = digit == '9' ? '8' : '9';
     const auto changed = restoreDocument(tampered, m_other);
     ASSERT_FALSE(changed);
-    EXPECT_EQ(changed.error().code(), Code::entryOutOfOrder);
+    EXPECT_EQ(changed.error().code(), code::entryOutOfOrder);
     EXPECT_FALSE(std::filesystem::exists(m_other));
     const auto occupied = restoreDocument(document, m_files.season);
-    EXPECT_EQ(occupied.error().code(), Code::journalExists);
+    EXPECT_EQ(occupied.error().code(), code::journalExists);
     for (const auto& each : std::filesystem::directory_iterator{m_folder}) {
         EXPECT_FALSE(each.path().filename().string().starts_with(m_other.filename().string())) << each.path();
     }
@@ -165,7 +167,7 @@ TEST_F(ExchangeTest, ARestoredFileGoesOnAsANewDevice) {
     ASSERT_TRUE(restoreDocument(document, m_other));
     auto restored = Session::open({m_other, m_files.stateFolder}, m_clock);
     ASSERT_TRUE(restored);
-    EXPECT_THAT(codesOf(restored->cautions()), testing::ElementsAre(Code::deviceRenewed));
+    EXPECT_THAT(codesOf(restored->cautions()), testing::ElementsAre(code::deviceRenewed));
     EXPECT_TRUE(load(*restored, 14));
 }
 
@@ -194,7 +196,7 @@ TEST_F(SessionTest, ANewSeasonCarriesTheFarmAndNamesTheHeads) {
         EXPECT_TRUE(accepted(*season, proposal));
     }
     const season::Season nothing;
-    EXPECT_EQ(carriedFrom(std::vector<Earlier>{{nothing, {}}}, begins).error().code(), Code::seasonEmpty);
+    EXPECT_EQ(carriedFrom(std::vector<Earlier>{{nothing, {}}}, begins).error().code(), code::seasonEmpty);
 }
 
 }  // namespace

@@ -1,3 +1,6 @@
+#include "core/farm/codes.h"
+#include "core/journal/codes.h"
+#include "core/session/codes.h"
 #include "tests/core/session/session_fixture.h"
 
 #include <fstream>
@@ -10,8 +13,8 @@ TEST_F(SessionTest, PeopleAreNamedBesideTheEntries) {
     Session session = created();
     const auto anna = session.people().add("Anna Feldweg");
     ASSERT_TRUE(anna);
-    EXPECT_EQ(session.people().add("Anna Feldweg").error().code(), Code::personNamedTwice);
-    EXPECT_EQ(session.people().add("").error().code(), Code::nameEmpty);
+    EXPECT_EQ(session.people().add("Anna Feldweg").error().code(), code::personNamedTwice);
+    EXPECT_EQ(session.people().add("").error().code(), code::nameEmpty);
     ASSERT_TRUE(session.people().rename(*anna, "Anna Grund"));
     ASSERT_TRUE(session.propose(entries::Shift{*anna, true, {}, true, {}}, m_clock.time, *anna));
     const auto people = session.people().all();
@@ -49,8 +52,8 @@ TEST_F(SessionTest, NamesAreNotWrittenIntoAFileOpenForReading) {
     created();
     auto session = Session::openForReading(m_files, m_clock);
     ASSERT_TRUE(session);
-    EXPECT_EQ(session->people().add("Anna").error().code(), Code::journalReadOnly);
-    EXPECT_EQ(session->people().erase({}).error().code(), Code::journalReadOnly);
+    EXPECT_EQ(session->people().add("Anna").error().code(), code::journalReadOnly);
+    EXPECT_EQ(session->people().erase({}).error().code(), code::journalReadOnly);
 }
 
 }  // namespace

@@ -1,6 +1,8 @@
 // Copies that are restored, disks that are full, contents that cannot be read.
 #include "core/base/atomic_file.h"
+#include "core/base/codes.h"
 #include "core/journal/journal.h"
+#include "core/session/codes.h"
 #include "core/session/device_memory.h"
 #include "core/session/kept_aside.h"
 #include "tests/core/session/session_fixture.h"
@@ -53,7 +55,7 @@ TEST_F(SessionTest, TakesANewDeviceInAnOlderCopy) {
     std::filesystem::rename(copy, m_files.season);
     {
         Session session = opened();
-        EXPECT_THAT(codesOf(session.cautions()), ElementsAre(Code::deviceRenewed));
+        EXPECT_THAT(codesOf(session.cautions()), ElementsAre(code::deviceRenewed));
         const auto header = load(session, 9);
         EXPECT_NE(deviceOf(header), before);
         EXPECT_EQ(header->deviceSequence, 1);
@@ -109,7 +111,7 @@ std::pair<int, Code> proposeUntilFull(const Files& files, const Clock& clock, en
         const rlimit limit{100000, 100000};
         ::setrlimit(RLIMIT_FSIZE, &limit);
         auto session = Session::open(files, clock);
-        std::pair<int, Code> report{0, Code::fileUnreadable};
+        std::pair<int, Code> report{0, code::fileUnreadable};
         while (session && report.first < 1000) {
             const auto done = session->propose(testing_support::someLoad(12), clock.now(), author);
             if (done) {
@@ -124,7 +126,7 @@ std::pair<int, Code> proposeUntilFull(const Files& files, const Clock& clock, en
         ::_exit(::write(ends[1], &report, sizeof report) == sizeof report ? 0 : 1);
     }
     ::close(ends[1]);
-    std::pair<int, Code> report{-1, Code::valueMissing};
+    std::pair<int, Code> report{-1, code::valueMissing};
     EXPECT_EQ(::read(ends[0], &report, sizeof report), static_cast<ssize_t>(sizeof report));
     ::close(ends[0]);
     int status = 0;
@@ -138,10 +140,10 @@ TEST_F(SessionTest, KeepsAsideWhatAFullDiskRefusesAndRecordsItLater) {
     const auto [acknowledged, refusal] = proposeUntilFull(m_files, m_clock, m_author);
     EXPECT_GT(acknowledged, 3);
     EXPECT_LT(acknowledged, 1000);
-    EXPECT_EQ(refusal, Code::entryKeptAside);
+    EXPECT_EQ(refusal, code::entryKeptAside);
     {
         const Session session = opened();
-        EXPECT_THAT(session.cautions(), ElementsAre(Message{Code::keptEntriesRecorded, {std::int64_t{2}}}));
+        EXPECT_THAT(session.cautions(), ElementsAre(Message{code::keptEntriesRecorded, {std::int64_t{2}}}));
         EXPECT_DOUBLE_EQ(tonnesIn(session), 12.0 * acknowledged + 12 + 7);
     }
     const Session session = opened();
@@ -155,7 +157,7 @@ TEST_F(SessionTest, NamesTheLineOfAKeptEntryThatCannotBeRead) {
     std::ofstream(kept) << "{\"kind\":\"lo";
     const Session session = opened();
     EXPECT_THAT(session.cautions(),
-                ElementsAre(Message{Code::keptEntriesUnreadable, {kept.string(), std::int64_t{1}}}));
+                ElementsAre(Message{code::keptEntriesUnreadable, {kept.string(), std::int64_t{1}}}));
     EXPECT_TRUE(std::filesystem::exists(kept));
 }
 
@@ -196,7 +198,7 @@ TEST_F(SessionTest, KeepsAndTellsOfAnEntryWhoseContentCannotBeRead) {
     Session session = opened();
     EXPECT_THAT(
         session.cautions(),
-        ElementsAre(Message{Code::entryUnreadable, {entry.header.device.value.text(), std::int64_t{1}}}));
+        ElementsAre(Message{code::entryUnreadable, {entry.header.device.value.text(), std::int64_t{1}}}));
     EXPECT_EQ(session.snapshot()->unknownKinds(), 1);
     // What this device writes now comes after all that it has seen.
     EXPECT_EQ(load(session, 12)->lamport, 41);
@@ -204,8 +206,8 @@ TEST_F(SessionTest, KeepsAndTellsOfAnEntryWhoseContentCannotBeRead) {
 
 TEST_F(SessionTest, RefusesAFileInWhichNoSeasonWasStarted) {
     ASSERT_TRUE(journal::Journal::create(m_files.season, m_clock.time));
-    EXPECT_EQ(Session::open(m_files, m_clock).error().code(), Code::seasonEmpty);
-    EXPECT_EQ(Session::openForReading(m_files, m_clock).error().code(), Code::seasonEmpty);
+    EXPECT_EQ(Session::open(m_files, m_clock).error().code(), code::seasonEmpty);
+    EXPECT_EQ(Session::openForReading(m_files, m_clock).error().code(), code::seasonEmpty);
 }
 
 }  // namespace

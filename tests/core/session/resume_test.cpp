@@ -1,5 +1,7 @@
 // A disk that fails while a season is open, and is well again.
+#include "core/journal/codes.h"
 #include "core/journal/journal.h"
+#include "core/session/codes.h"
 #include "tests/core/session/session_fixture.h"
 
 #include <gmock/gmock.h>
@@ -16,7 +18,7 @@ using testing::ElementsAre;
 using testing::IsEmpty;
 
 bool isKept(const Result<entries::Header>& header) {
-    return !header && header.error().code() == Code::entryKeptAside;
+    return !header && header.error().code() == code::entryKeptAside;
 }
 
 std::vector<double> tonnesInOrder(const Session& session) {
@@ -86,7 +88,7 @@ TEST_F(ResumeTest, WhatWasKeptOutlivesTheProgram) {
     }
     putBack();
     Session session = opened();
-    EXPECT_THAT(session.cautions(), ElementsAre(Message{Code::keptEntriesRecorded, {std::int64_t{2}}}));
+    EXPECT_THAT(session.cautions(), ElementsAre(Message{code::keptEntriesRecorded, {std::int64_t{2}}}));
     EXPECT_THAT(tonnesInOrder(session), ElementsAre(2, 3));
 }
 
@@ -113,7 +115,7 @@ TEST_F(ResumeTest, DoesNotGoOnInAnotherFile) {
     EXPECT_TRUE(isKept(load(session, 2, 2)));
     const auto resumed = session.resume();
     ASSERT_FALSE(resumed);
-    EXPECT_EQ(resumed.error().code(), Code::journalBehind);
+    EXPECT_EQ(resumed.error().code(), code::journalBehind);
     std::filesystem::remove(m_files.season);
     putBack();
     EXPECT_EQ(session.resume(), 1);
@@ -127,7 +129,7 @@ TEST_F(ResumeTest, SaysWhereTheEmergencyFileCannotBeWrittenEither) {
     std::ofstream(m_files.stateFolder) << "in the way";
     const auto refused = load(session, 2, 2);
     ASSERT_FALSE(refused);
-    EXPECT_EQ(refused.error().code(), Code::entryKeptInMemory);
+    EXPECT_EQ(refused.error().code(), code::entryKeptInMemory);
     putBack();
     EXPECT_EQ(session.resume(), 1);
     EXPECT_THAT(tonnesInOrder(session), ElementsAre(2));

@@ -1,5 +1,9 @@
 #include "core/session/session.h"
 
+#include "core/base/codes.h"
+#include "core/entries/codes.h"
+#include "core/journal/codes.h"
+#include "core/session/codes.h"
 #include "tests/core/session/session_fixture.h"
 
 #include <gmock/gmock.h>
@@ -82,13 +86,13 @@ TEST_F(SessionTest, LeavesASnapshotAsItWas) {
 TEST_F(SessionTest, RecordsNothingThatIsWrong) {
     Session session = created();
     const Hash head = session.head();
-    EXPECT_EQ(load(session, 0.01).error().code(), Code::valueOutOfRange);
+    EXPECT_EQ(load(session, 0.01).error().code(), code::valueOutOfRange);
     EXPECT_EQ(session.propose(entries::VoidEntry{}, m_clock.time, m_author).error().code(),
-              Code::targetMissing);
+              code::targetMissing);
     const auto nobody = testing_support::idOf<entries::EntryTag>(9);
-    EXPECT_EQ(session.undo(nobody, "", m_author).error().code(), Code::targetMissing);
+    EXPECT_EQ(session.undo(nobody, "", m_author).error().code(), code::targetMissing);
     EXPECT_EQ(session.correct(nobody, someLoad(9), m_clock.time, m_author).error().code(),
-              Code::targetMissing);
+              code::targetMissing);
     EXPECT_EQ(session.head(), head);
 }
 
@@ -98,7 +102,7 @@ TEST_F(SessionTest, ImportsAllOrNothing) {
     proposals[17].body = someLoad(500);
     const auto refused = session.importAll(proposals, m_author);
     ASSERT_FALSE(refused);
-    EXPECT_EQ(refused.error().code(), Code::valueOutOfRange);
+    EXPECT_EQ(refused.error().code(), code::valueOutOfRange);
     EXPECT_EQ(refused.error().place.line, 18);
     EXPECT_EQ(tonnesIn(session), 0);
     proposals[17].body = someLoad(10);
@@ -114,9 +118,9 @@ TEST_F(SessionTest, TakesBackAndRestores) {
     const auto taken = session.undo(stated->id, "tapped twice", m_author);
     ASSERT_TRUE(taken);
     EXPECT_EQ(tonnesIn(session), 0);
-    EXPECT_EQ(session.undo(stated->id, "", m_author).error().code(), Code::entryVoided);
+    EXPECT_EQ(session.undo(stated->id, "", m_author).error().code(), code::entryVoided);
     EXPECT_EQ(session.correct(stated->id, someLoad(11), m_clock.time, m_author).error().code(),
-              Code::entryVoided);
+              code::entryVoided);
     // Taking the void back states the fact anew.
     ASSERT_TRUE(session.undo(taken->id, "", m_author));
     EXPECT_DOUBLE_EQ(tonnesIn(session), 12);
@@ -139,7 +143,7 @@ TEST_F(SessionTest, CorrectsAndTakesACorrectionBack) {
     EXPECT_THAT(ids, ElementsAre(stated->id, first->id, second->id, undone->id));
     EXPECT_TRUE(session.history(testing_support::idOf<entries::EntryTag>(9)).empty());
     EXPECT_EQ(session.correct(stated->id, entries::Note{"rain"}, m_clock.time, m_author).error().code(),
-              Code::correctionChangesKind);
+              code::correctionChangesKind);
 }
 
 TEST_F(SessionTest, TellsTheSecondWhoWritesAndTakesNothing) {
@@ -147,9 +151,9 @@ TEST_F(SessionTest, TellsTheSecondWhoWritesAndTakesNothing) {
     Session second = opened();
     EXPECT_FALSE(second.isWritable());
     ASSERT_TRUE(second.readOnlyReason());
-    EXPECT_EQ(second.readOnlyReason()->code, Code::journalHeld);
+    EXPECT_EQ(second.readOnlyReason()->code, code::journalHeld);
     EXPECT_EQ(second.readOnlyReason()->arguments[1], Argument{std::int64_t{::getpid()}});
-    EXPECT_EQ(load(second, 12).error().code(), Code::journalReadOnly);
+    EXPECT_EQ(load(second, 12).error().code(), code::journalReadOnly);
     const auto reader = Session::openForReading(m_files, m_clock);
     ASSERT_TRUE(reader);
     EXPECT_FALSE(reader->readOnlyReason());
@@ -158,11 +162,11 @@ TEST_F(SessionTest, TellsTheSecondWhoWritesAndTakesNothing) {
 
 TEST_F(SessionTest, RefusesAZoneThatIsUnknownAndAFileThatIsThere) {
     EXPECT_EQ(Session::create(m_files, {"Two Creeks", "Mars/Base"}, m_author, m_clock).error().code(),
-              Code::zoneUnknown);
+              code::zoneUnknown);
     EXPECT_FALSE(std::filesystem::exists(m_files.season));
     created();
     EXPECT_EQ(Session::create(m_files, {"Two Creeks", "Etc/UTC"}, m_author, m_clock).error().code(),
-              Code::journalExists);
+              code::journalExists);
 }
 
 TEST_F(SessionTest, BacksUpIntoAFileThatOpens) {
@@ -170,7 +174,7 @@ TEST_F(SessionTest, BacksUpIntoAFileThatOpens) {
     ASSERT_TRUE(load(session, 12));
     const auto copy = m_folder / "copy.treadwell";
     ASSERT_TRUE(session.backupTo(copy));
-    EXPECT_EQ(session.backupTo(copy).error().code(), Code::journalExists);
+    EXPECT_EQ(session.backupTo(copy).error().code(), code::journalExists);
     const auto opened = Session::openForReading({copy, m_files.stateFolder}, m_clock);
     ASSERT_TRUE(opened);
     EXPECT_EQ(opened->head(), session.head());

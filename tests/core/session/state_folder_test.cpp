@@ -1,5 +1,7 @@
 #include "core/session/state_folder.h"
 
+#include "core/base/codes.h"
+
 #include <gtest/gtest.h>
 #include <unistd.h>
 
@@ -52,7 +54,7 @@ TEST_F(StateFolder, SaysWhereItCannotBeMade) {
     const Variable state("XDG_STATE_HOME", "/dev/null");
     const auto folder = stateFolder();
     ASSERT_FALSE(folder);
-    EXPECT_EQ(folder.error().code(), Code::fileUnwritable);
+    EXPECT_EQ(folder.error().code(), code::fileUnwritable);
 }
 
 }  // namespace

@@ -1,7 +1,9 @@
 // What a session keeps an eye on: another program, the clock, the copies.
 #include "core/base/atomic_file.h"
+#include "core/journal/codes.h"
 #include "core/journal/journal.h"
 #include "core/quantity/work.h"
+#include "core/session/codes.h"
 #include "core/session/copies.h"
 #include "tests/core/session/session_fixture.h"
 
@@ -22,11 +24,11 @@ TEST_F(SessionTest, TheSecondProgramIsToldWhoWritesAndSeesWhatIsCommitted) {
     Session reader = opened();
     EXPECT_FALSE(reader.isWritable());
     ASSERT_TRUE(reader.readOnlyReason());
-    EXPECT_EQ(reader.readOnlyReason()->code, Code::journalHeld);
+    EXPECT_EQ(reader.readOnlyReason()->code, code::journalHeld);
     EXPECT_EQ(reader.readOnlyReason()->arguments.at(1), Argument{std::int64_t{::getpid()}});
     EXPECT_EQ(reader.readOnlyReason()->arguments.at(3), Argument{m_clock.time});
     EXPECT_FALSE(std::get<std::string>(reader.readOnlyReason()->arguments.at(4)).empty());
-    EXPECT_EQ(load(reader, 7).error().code(), Code::journalReadOnly);
+    EXPECT_EQ(load(reader, 7).error().code(), code::journalReadOnly);
     EXPECT_EQ(reader.unsaved(), 0);
     ASSERT_TRUE(load(writer, 9, 5));
     ASSERT_TRUE(load(writer, 4, 6));
@@ -76,7 +78,7 @@ TEST_F(ClockTest, AsksWhenItGoesBackAndKeepsTheOrder) {
     EXPECT_EQ(session.clockQuestion(), std::nullopt);
     m_set.set = -std::chrono::minutes{30};
     EXPECT_EQ(session.clockQuestion(),
-              (Message{Code::clockBehind, {m_set.now(), m_set.now() + std::chrono::minutes{30}}}));
+              (Message{code::clockBehind, {m_set.now(), m_set.now() + std::chrono::minutes{30}}}));
     const auto second = session.propose(testing_support::someLoad(7), first->happened, m_author);
     ASSERT_TRUE(second);
     EXPECT_GT(second->lamport, first->lamport);
@@ -91,7 +93,7 @@ TEST_F(ClockTest, AsksWhenItIsDead) {
     m_set.start = Instant{};
     const Session session = openAgain();
     ASSERT_TRUE(session.clockQuestion());
-    EXPECT_EQ(session.clockQuestion()->code, Code::clockBehind);
+    EXPECT_EQ(session.clockQuestion()->code, code::clockBehind);
 }
 
 TEST_F(ClockTest, AsksWhenItIsSetForwardAndNotWhenTheMachineSlept) {
@@ -101,7 +103,7 @@ TEST_F(ClockTest, AsksWhenItIsSetForwardAndNotWhenTheMachineSlept) {
     m_set.set = std::chrono::seconds{90};
     EXPECT_EQ(session.clockQuestion(), std::nullopt) << "what a time service does";
     m_set.set = std::chrono::hours{2};
-    EXPECT_EQ(session.clockQuestion(), (Message{Code::clockMoved, {durationAmount(std::chrono::hours{2})}}));
+    EXPECT_EQ(session.clockQuestion(), (Message{code::clockMoved, {durationAmount(std::chrono::hours{2})}}));
 }
 
 // In Berlin 25 October 2026 has two half past twos; the machine's own zone does not matter.
@@ -157,12 +159,12 @@ TEST_F(SessionTest, RestoresAWholeCopyUnderANewName) {
         ASSERT_TRUE(session.backupTo(copy));
         ASSERT_TRUE(load(session, 9));
     }
-    EXPECT_EQ(restore(copy, m_files.season, m_clock.time).error().code(), Code::journalExists);
+    EXPECT_EQ(restore(copy, m_files.season, m_clock.time).error().code(), code::journalExists);
     std::filesystem::rename(m_files.season, m_folder / "broken.treadwell");
     ASSERT_TRUE(restore(copy, m_files.season, m_clock.time));
     Session session = opened();
     EXPECT_EQ(session.head(), head);
-    EXPECT_THAT(codesOf(session.cautions()), ElementsAre(Code::deviceRenewed));
+    EXPECT_THAT(codesOf(session.cautions()), ElementsAre(code::deviceRenewed));
 }
 
 TEST_F(SessionTest, DoesNotRestoreADamagedCopy) {
@@ -175,7 +177,7 @@ TEST_F(SessionTest, DoesNotRestoreADamagedCopy) {
     std::ofstream(m_folder / "copy.treadwell", std::ios::binary) << bytes;
     const auto restored = restore(m_folder / "copy.treadwell", m_folder / "new.treadwell", m_clock.time);
     ASSERT_FALSE(restored);
-    EXPECT_EQ(restored.error().code(), Code::entryAltered);
+    EXPECT_EQ(restored.error().code(), code::entryAltered);
     EXPECT_FALSE(std::filesystem::exists(m_folder / "new.treadwell"));
 }
 
@@ -189,7 +191,7 @@ TEST_F(SessionTest, CopiesToTheSecondPlaceAtTheDaysClose) {
     const entries::DayClosed closed{day, testing_support::at("2026-09-15T03:00:00Z"),
                                     testing_support::at("2026-09-16T03:00:00Z")};
     ASSERT_TRUE(session.propose(closed, m_clock.time, m_author)) << "the close is recorded all the same";
-    EXPECT_THAT(codesOf(session.cautions()), ElementsAre(Code::secondPlaceFailed));
+    EXPECT_THAT(codesOf(session.cautions()), ElementsAre(code::secondPlaceFailed));
     std::filesystem::create_directory(place);
     ASSERT_TRUE(load(session, 12));
     EXPECT_THAT(namesIn(place), IsEmpty());

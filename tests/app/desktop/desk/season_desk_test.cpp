@@ -1,5 +1,6 @@
 #include "app/desktop/desk/season_desk.h"
 
+#include "core/journal/codes.h"
 #include "tests/app/desktop/slow_file.h"
 
 #include <gtest/gtest.h>
@@ -59,7 +60,7 @@ TEST_F(Desk, TellsWhatFailedAndKeepsTheSeason) {
     const Ticket ticket = desk->propose(someLoad(12));
     ASSERT_TRUE(QTest::qWaitFor([this] { return failed->count() == 1; }));
     EXPECT_EQ(failed->at(0).at(0).value<Ticket>(), ticket);
-    EXPECT_EQ(failed->at(0).at(1).value<Error>().code(), Code::journalWriteFailed);
+    EXPECT_EQ(failed->at(0).at(1).value<Error>().code(), code::journalWriteFailed);
     EXPECT_EQ(loads(), 0u);
 }
 

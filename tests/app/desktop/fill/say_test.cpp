@@ -1,5 +1,6 @@
 #include "app/desktop/fill/say.h"
 
+#include "core/advice/codes.h"
 #include "core/quantity/fraction.h"
 #include "core/quantity/mass.h"
 
@@ -10,7 +11,7 @@ namespace {
 
 TEST(Speech, RaisesExponentsAndDrawsArrows) {
     const settings::DisplayUnits units{UnitSystem::metric, QLocale::c()};
-    const Message gain{Code::adviceGain,
+    const Message gain{code::adviceGain,
                        {DryDensity::fromKilogramsPerCubicMetre(212).amount(),
                         DryDensity::fromKilogramsPerCubicMetre(236).amount(),
                         DryDensity::fromKilogramsPerCubicMetre(225).amount(),
@@ -23,7 +24,7 @@ TEST(Speech, RaisesExponentsAndDrawsArrows) {
 
 TEST(Speech, LeavesTheNamesOfPeopleAndMachinesAlone) {
     const settings::DisplayUnits units{UnitSystem::metric, QLocale::c()};
-    const Message advice{Code::advicePack, {std::string{"m3 Loader 2"}}};
+    const Message advice{code::advicePack, {std::string{"m3 Loader 2"}}};
     EXPECT_TRUE(Speech(units, FarmZone{}).say(advice).contains(QStringLiteral("m3 Loader 2")));
 }
 

@@ -1,0 +1,31 @@
+#pragma once
+
+#include "core/base/code.h"
+
+// The columns must not move when a line is added.
+// clang-format off
+#define TREADWELL_ATTENTION_CODES(X) \
+    X(cautionRampSlope) \
+    X(cautionRampSteep) \
+    X(cautionCrossSlope) \
+    X(cautionCrownSteep) \
+    X(cautionFillAboveWall) \
+    X(cautionWorkingWidth) \
+    X(cautionWidthNarrow) \
+    X(cautionFaceDistance) \
+    X(cautionCores) \
+    X(cautionPeopleOnFoot) \
+    X(cautionSiloGas) \
+    X(cautionShiftHours) \
+    X(cautionPowerLines) \
+    X(cautionDriverAge) \
+    X(cautionWalls) \
+    X(cautionDrySilage) \
+    X(cautionStanding)
+// clang-format on
+
+namespace treadwell::code {
+
+TREADWELL_ATTENTION_CODES(TREADWELL_CODE)
+
+}  // namespace treadwell::code
