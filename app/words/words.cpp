@@ -51,7 +51,8 @@ std::string amountInWords(Amount amount, int furtherDecimals, const Style& style
     }
     const Unit& unit = unitOf(amount.dimension, style.units);
     std::string text = numberInWords(unit.fromSi(amount.si), unit.decimals + furtherDecimals, style);
-    if (!unit.symbol.empty()) text += ' ' + unitInWords(unit.symbol, style);
+    if (standsApart(unit.symbol)) text += ' ';
+    text += unitInWords(unit.symbol, style);
     return text;
 }
 
@@ -107,6 +108,10 @@ std::string placeText(const Place& place) {
 }
 
 }  // namespace
+
+bool standsApart(std::string_view symbol) {
+    return !symbol.empty() && symbol.front() != '/' && symbol.front() != ':';
+}
 
 std::string inWords(double number, const Style& style) {
     const double size = std::abs(number);

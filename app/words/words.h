@@ -25,6 +25,9 @@ struct Style {
 /// A plain number, to three digits that say something.
 [[nodiscard]] std::string inWords(double number, const Style& style);
 
+/// Signs of a ratio stand close to their number (`3.0:1`, `66.00/h`), units and words apart.
+[[nodiscard]] bool standsApart(std::string_view symbol);
+
 /// `236 kg DM/m3`, with the unit table's decimals. A chance that is not quite 0 or 1 is never rounded to it.
 [[nodiscard]] std::string inWords(Amount amount, const Style& style);
 

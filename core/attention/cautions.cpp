@@ -3,6 +3,7 @@
 #include "core/attention/codes.h"
 
 #include <algorithm>
+#include <cmath>
 #include <stdexcept>
 
 namespace treadwell::attention {
@@ -148,7 +149,9 @@ class Collector final {
         if (!m_situation.lastLoad) return;
         const double days = (m_now - *m_situation.lastLoad) / Seconds{std::chrono::hours{24}};
         if (days > numberOf(Caution::siloGas)) return;
-        add(Caution::siloGas, Weight::seen, code::cautionSiloGas, days, said(Caution::siloGas));
+        const auto day = static_cast<std::int64_t>(std::ceil(days));
+        add(Caution::siloGas, Weight::seen, code::cautionSiloGas, std::max<std::int64_t>(day, 1),
+            said(Caution::siloGas));
     }
 
     void addDrySilage() {

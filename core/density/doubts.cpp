@@ -11,7 +11,7 @@ namespace treadwell::density {
 
 namespace {
 
-constexpr double kLeastFall = 0.01;  ///< of the variance, that a measurement must bring to be named
+constexpr double kLeastFall = 0.04;  ///< of the variance (2 % of the band) that a measurement must bring
 
 using stats::square;
 

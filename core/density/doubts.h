@@ -53,9 +53,8 @@ struct Narrowing {
 };
 
 struct Doubts {
-    std::vector<Doubt> parts;  ///< largest first; the variances add up to the band's
-    std::vector<Narrowing>
-        next;  ///< what narrows the band most, first; nothing that changes it by less than 1 %
+    std::vector<Doubt> parts;     ///< largest first; the variances add up to the band's
+    std::vector<Narrowing> next;  ///< what narrows the band most, first; nothing by less than 2 %
 };
 
 /// What is known of the entries behind an estimate, for its words.

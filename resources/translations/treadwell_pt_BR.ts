@@ -16,8 +16,8 @@
         <translation>As amostras estreitaram a faixa: {1} delas, de +-{2} para +-{3}</translation>
     </message>
     <message>
-        <source>Cores ({1}), face balances ({2}) and height surveys ({3}) narrowed the band from +-{4} to +-{5}</source>
-        <translation>Amostras ({1}), balanços do painel ({2}) e levantamentos de altura ({3}) estreitaram a faixa de +-{4} para +-{5}</translation>
+        <source>Measurements narrowed the band from +-{4} to +-{5}: cores {1}, face balances {2}, height surveys {3}</source>
+        <translation>As medições estreitaram a faixa de +-{4} para +-{5}: amostras do painel {1}, balanços do painel {2}, levantamentos de altura {3}</translation>
     </message>
     <message>
         <source>The measurements ({1}) differ by more than was taken for usual: the band went from +-{2} to +-{3}</source>
@@ -620,8 +620,8 @@
         <translation>Ninguém a pé enquanto as máquinas compactam; o sinalizador não tem outra tarefa e usa roupa de alta visibilidade</translation>
     </message>
     <message>
-        <source>Silo gas: {1} days since the last load, it is expected for {2}; it can kill before it is seen or smelled</source>
-        <translation>Gás de silo: {1} dias desde a última carga, esperado por {2}; pode matar antes de ser visto ou sentido</translation>
+        <source>Silo gas: day {1} after the last load, it is expected for {2} days; it can kill before it is seen or smelled</source>
+        <translation>Gás de silo: dia {1} após a última carga, esperado por {2} dias; pode matar antes de ser visto ou sentido</translation>
     </message>
     <message>
         <source>{1} h at work, where the limit is {2} h: tired drivers have more accidents</source>

@@ -1,5 +1,7 @@
 #include "app/desktop/settings/display_units.h"
 
+#include "app/words/words.h"
+
 #include <QCoreApplication>
 #include <QStringList>
 #include <cmath>
@@ -53,9 +55,7 @@ DisplayUnits::DisplayUnits(UnitSystem system, const QLocale& locale) : m_system{
 }
 
 QString DisplayUnits::text(Amount amount) const {
-    const QString unit = symbol(amount.dimension);
-    const QString number = numberText(amount);
-    return unit.isEmpty() ? number : number + QChar::Nbsp + unit;
+    return numberText(amount) + suffix(amount.dimension);
 }
 
 QString DisplayUnits::rangeText(Amount low, Amount high) const {
@@ -73,6 +73,11 @@ QString DisplayUnits::numberText(Amount amount) const {
 QString DisplayUnits::symbol(Dimension dimension) const {
     const std::string_view symbol = unitOf(dimension, m_system).symbol;
     return withWords(QString::fromUtf8(symbol.data(), static_cast<qsizetype>(symbol.size())));
+}
+
+QString DisplayUnits::suffix(Dimension dimension) const {
+    const QString unit = symbol(dimension);
+    return words::standsApart(unitOf(dimension, m_system).symbol) ? QChar::Nbsp + unit : unit;
 }
 
 QString DisplayUnits::chanceText(Chance chance) const {

@@ -27,6 +27,8 @@ class DisplayUnits final {
     [[nodiscard]] QString numberText(Amount amount) const;
     /// `kg DM/m³`; empty where the dimension has no unit.
     [[nodiscard]] QString symbol(Dimension dimension) const;
+    /// What follows a number, with the space before it where the unit is a word.
+    [[nodiscard]] QString suffix(Dimension dimension) const;
 
     /// `61 %`; at the ends `under 1 %` and `over 99 %`, since no estimate is certain.
     [[nodiscard]] QString chanceText(Chance chance) const;

@@ -75,8 +75,7 @@ void QuantitySpinBox::setSi(double value) {
 void QuantitySpinBox::followUnits() {
     m_following = true;
     const settings::DisplayUnits& units = m_appearance.units();
-    const QString symbol = units.symbol(m_dimension);
-    setSuffix(symbol.isEmpty() ? QString{} : QChar::Nbsp + symbol);
+    setSuffix(units.suffix(m_dimension));
     // A value outside the range is shown as it is, never moved to the nearest end.
     setRange(units.shown({m_dimension, std::min(m_lowestSi, m_si)}),
              units.shown({m_dimension, std::max(m_highestSi, m_si)}));

@@ -17,7 +17,7 @@ const std::vector<Phrase>& attentionPhrases() {
         {code::cautionFaceDistance, QT_TRANSLATE_NOOP("Phrase", "Stay back from the face {1} times its height, here {2}: it can fall without warning")},
         {code::cautionCores, QT_TRANSLATE_NOOP("Phrase", "No person takes cores at the face: sample what a loader has taken down")},
         {code::cautionPeopleOnFoot, QT_TRANSLATE_NOOP("Phrase", "Nobody on foot while machines pack; a spotter has no other duty and wears high-visibility clothing")},
-        {code::cautionSiloGas, QT_TRANSLATE_NOOP("Phrase", "Silo gas: {1} days since the last load, it is expected for {2}; it can kill before it is seen or smelled")},
+        {code::cautionSiloGas, QT_TRANSLATE_NOOP("Phrase", "Silo gas: day {1} after the last load, it is expected for {2} days; it can kill before it is seen or smelled")},
         {code::cautionShiftHours, QT_TRANSLATE_NOOP("Phrase", "{1} h at work, where the limit is {2} h: tired drivers have more accidents")},
         {code::cautionPowerLines, QT_TRANSLATE_NOOP("Phrase", "Power lines: raised bodies keep {1} away up to 50 kV and {2} more for each 10 kV beyond; the local rule comes first")},
         {code::cautionDriverAge, QT_TRANSLATE_NOOP("Phrase", "Drivers of packing tractors: at least {1} years old; local law comes first")},

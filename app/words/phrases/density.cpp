@@ -54,7 +54,7 @@ const std::vector<Phrase>& densityPhrases() {
         {code::workingTarget, QT_TRANSLATE_NOOP("Phrase", "Target {1} (minimum {2}, porosity {3}, limit {4})")},
         {code::workingChance, QT_TRANSLATE_NOOP("Phrase", "Chance of the target {1}")},
         {code::calibrationGain, QT_TRANSLATE_NOOP("Phrase", "Cores narrowed the band: {1} of them, from +-{2} to +-{3}")},
-        {code::calibrationGainMixed, QT_TRANSLATE_NOOP("Phrase", "Cores ({1}), face balances ({2}) and height surveys ({3}) narrowed the band from +-{4} to +-{5}")},
+        {code::calibrationGainMixed, QT_TRANSLATE_NOOP("Phrase", "Measurements narrowed the band from +-{4} to +-{5}: cores {1}, face balances {2}, height surveys {3}")},
         {code::calibrationWidened, QT_TRANSLATE_NOOP("Phrase", "The measurements ({1}) differ by more than was taken for usual: the band went from +-{2} to +-{3}")},
         {code::coreIsLoose, QT_TRANSLATE_NOOP("Phrase", "Loose material from the loader gives dry matter, chop and feed value, no density: cut a block, or core by machine")},
         {code::coreOutsideLayers, QT_TRANSLATE_NOOP("Phrase", "Nothing recorded lies where this core came from: check its position and the loads")},

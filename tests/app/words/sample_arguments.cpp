@@ -307,7 +307,7 @@ const std::vector<Sample>& samples() {
         {code::cautionFaceDistance, {kNumber, kDepth}},
         {code::cautionCores, {}},
         {code::cautionPeopleOnFoot, {}},
-        {code::cautionSiloGas, {kNumber, kNumber}},
+        {code::cautionSiloGas, {kCount, kNumber}},
         {code::cautionShiftHours, {kNumber, kNumber}},
         {code::cautionPowerLines, {kDepth, kShallow}},
         {code::cautionDriverAge, {kNumber}},

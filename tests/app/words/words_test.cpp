@@ -17,6 +17,11 @@ TEST(InWords, AnAmountFollowsUnitSystemAndDecimalSign) {
     EXPECT_EQ(inWords(Porosity::fromFraction(0.4).amount(), Style{.decimalSign = ','}), "0,40");
 }
 
+TEST(InWords, SignsOfARatioStandCloseToTheirNumber) {
+    EXPECT_EQ(inWords(Slope::fromRunPerRise(3).amount(), Style{}), "3.0:1");
+    EXPECT_EQ(inWords(CostRate::fromPerHour(66).amount(), Style{}), "66.00/h");
+}
+
 TEST(InWords, AChanceIsNoCertaintyUnlessItIsOne) {
     const auto chance = [](double fraction) { return inWords(Amount{Dimension::chance, fraction}, Style{}); };
     EXPECT_EQ(chance(0.0), "0 %");

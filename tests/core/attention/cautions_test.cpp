@@ -115,6 +115,18 @@ TEST(Cautions, SiloGasStaysForThreeWeeksAtEveryStage) {
     }
 }
 
+TEST(Cautions, SiloGasCountsWholeDaysFromTheFirst) {
+    const auto day = [](double days) {
+        const auto ago = std::chrono::duration_cast<Instant::duration>(days * hours{24});
+        const auto cautions = cautionsFor(silo(), {.lastLoad = kNow - ago}, kNow);
+        return std::get<std::int64_t>(find(cautions, Caution::siloGas)->message.arguments.at(0));
+    };
+    EXPECT_EQ(day(0), 1);
+    EXPECT_EQ(day(0.001), 1);
+    EXPECT_EQ(day(1.5), 2);
+    EXPECT_EQ(day(20.9), 21);
+}
+
 TEST(Cautions, DrySilageIsBelowFortyPercentMoisture) {
     EXPECT_EQ(find(cautionsFor(silo(), {.dryMatter = DryMatter::fromPercent(60)}, kNow), Caution::drySilage),
               nullptr);

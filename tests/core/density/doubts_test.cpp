@@ -94,11 +94,22 @@ TEST(Doubts, WhatIsUnsureIsWorthMeasuring) {
     EXPECT_EQ(doubts.next.front().measurement, Measurement::layerThickness);
     const double s = estimate(situation)->elasticity;
     EXPECT_NEAR(doubts.next.front().varianceFall, s * s * 0.09 * 0.09 / (0.09 + 0.0225), 1e-9);
-    ASSERT_NE(find(doubts, Measurement::dryMatterSample), nullptr);
+    options.entries = {.machineMass = 0.0, .layer = 0.0, .packingTime = 0.0};
+    const Doubts ofSample = doubtsOf(situation, options, behind);
+    ASSERT_NE(find(ofSample, Measurement::dryMatterSample), nullptr);
     // A second sample as good as the first takes half of what sampling errs.
     const double sampling = std::pow(0.037 / 0.35, 2);
-    EXPECT_NEAR(find(doubts, Measurement::dryMatterSample)->varianceFall, s * s / 4 * sampling / 2, 1e-9);
+    EXPECT_NEAR(find(ofSample, Measurement::dryMatterSample)->varianceFall, s * s / 4 * sampling / 2, 1e-9);
     for (const Narrowing& narrowing : doubts.next) EXPECT_GT(narrowing.varianceFall, 0.0);
+}
+
+TEST(Doubts, AMeasurementThatNarrowsByLessThanTwoInAHundredIsNotNamed) {
+    const Doubts doubts = doubtsOf(exampleSituation());
+    ASSERT_FALSE(doubts.next.empty());
+    double variance = 0.0;
+    for (const Doubt& doubt : doubts.parts) variance += doubt.variance;
+    for (const Narrowing& narrowing : doubts.next) EXPECT_GE(narrowing.varianceFall, 0.04 * variance);
+    EXPECT_EQ(find(doubts, Measurement::tractorWeights), nullptr) << "51.1 to 50.8 is no news";
 }
 
 TEST(Doubts, WithoutPackingNothingOfItIsInDoubt) {
