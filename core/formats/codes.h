@@ -16,7 +16,10 @@
     X(frameUnreadable) \
     X(frameCut) \
     X(frameTooLong) \
-    X(frameSumWrong)
+    X(frameSumWrong) \
+    X(gpxUnreadable) \
+    X(gpxDoctype) \
+    X(gpxRootWrong)
 // clang-format on
 
 namespace treadwell::code {

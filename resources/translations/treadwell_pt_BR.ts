@@ -200,6 +200,18 @@
         <translation>A soma do quadro &quot;{1}&quot; está errada: confira o cabo</translation>
     </message>
     <message>
+        <source>The GPX file breaks off or is damaged here ({1}): export it anew</source>
+        <translation>O arquivo GPX termina antes da hora ou está danificado aqui ({1}): exporte-o de novo</translation>
+    </message>
+    <message>
+        <source>The file declares a document type, which no GPX file needs and which could bring in other files: export it anew</source>
+        <translation>O arquivo declara um tipo de documento, de que nenhum GPX precisa e que poderia trazer outros arquivos: exporte-o de novo</translation>
+    </message>
+    <message>
+        <source>This is no GPX file but XML that begins with &quot;{1}&quot;: choose the track&apos;s file</source>
+        <translation>Isto não é um arquivo GPX, e sim XML que começa com &quot;{1}&quot;: escolha o arquivo da trilha</translation>
+    </message>
+    <message>
         <source>Too few loads yet for a pace: {1} of {2}</source>
         <translation>Ainda poucas cargas para um ritmo: {1} de {2}</translation>
     </message>

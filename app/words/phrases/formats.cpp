@@ -19,6 +19,9 @@ const std::vector<Phrase>& formatsPhrases() {
         {code::frameCut, QT_TRANSLATE_NOOP("Phrase", "\"{1}\" may be the rest of a frame: the next one is awaited")},
         {code::frameTooLong, QT_TRANSLATE_NOOP("Phrase", "No end of a frame came within {1} characters: check the profile, the baud rate and the parity")},
         {code::frameSumWrong, QT_TRANSLATE_NOOP("Phrase", "The sum of the frame \"{1}\" is wrong: check the wire")},
+        {code::gpxUnreadable, QT_TRANSLATE_NOOP("Phrase", "The GPX file breaks off or is damaged here ({1}): export it anew")},
+        {code::gpxDoctype, QT_TRANSLATE_NOOP("Phrase", "The file declares a document type, which no GPX file needs and which could bring in other files: export it anew")},
+        {code::gpxRootWrong, QT_TRANSLATE_NOOP("Phrase", "This is no GPX file but XML that begins with \"{1}\": choose the track's file")},
     };
     // clang-format on
     return kPhrases;

@@ -189,6 +189,9 @@ const std::vector<Sample>& samples() {
         {code::frameCut, {kText}},
         {code::frameTooLong, {kCount}},
         {code::frameSumWrong, {kText}},
+        {code::gpxUnreadable, {kText}},
+        {code::gpxDoctype, {}},
+        {code::gpxRootWrong, {kText}},
         // packing
         {code::yardstickNorthAmerica, {}},
         {code::yardstickThirdOfHourlyMass, {}},
