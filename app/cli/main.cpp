@@ -1,17 +1,7 @@
-// The only file that includes CLI11, which takes seconds to compile: it turns the command line into plain
-// options.
+// The verbs' arguments, what they lead to, and how the program ends.
 
-#include "app/cli/estimate.h"
-#include "app/cli/import.h"
-#include "app/cli/season_copies.h"
-#include "app/cli/season_entries.h"
-#include "app/cli/season_file.h"
-#include "app/cli/sieve.h"
-#include "app/cli/weigh.h"
+#include "app/cli/verbs.h"
 
-#include <CLI/CLI.hpp>
-
-#include <functional>
 #include <iostream>
 
 namespace {
@@ -20,38 +10,6 @@ using namespace treadwell;
 using namespace treadwell::cli;
 
 constexpr const char* kProgram = "treadwell-cli";
-
-struct AnswerOptions {
-    bool json = false;
-    std::string units = "metric";
-};
-
-/// What the command line asks for, filled in while it is parsed.
-struct Request {
-    AnswerOptions answer;
-    EstimateOptions estimate;
-    SieveOptions sieve;
-    DryOptions dry;
-    SeasonOptions season;
-    NewSeasonOptions made;
-    ImportOptions import;
-    WeighOptions weigh;
-    EntryOptions entry;
-    CopyOptions copy;
-    PeopleOptions people;
-    std::function<Outcome(const Answer&)> run;
-};
-
-void addAnswerOptions(CLI::App& command, AnswerOptions& options) {
-    command.add_flag("--json", options.json, "Print JSON, in SI with the unit in each key");
-    command.add_option("--units", options.units, "Units of the text: metric or us")->option_text("SYSTEM");
-}
-
-/// Every option takes exactly one text that the command reads itself, so that it can say what it understands.
-CLI::Option* addText(CLI::App& command, const std::string& name, auto& text, const std::string& example,
-                     const std::string& help) {
-    return command.add_option(name, text, help)->option_text(example)->allow_extra_args(false);
-}
 
 void addEstimate(CLI::App& app, Request& request) {
     CLI::App* command = app.add_subcommand("estimate", "Density, porosity and the chance of the target");
@@ -107,17 +65,6 @@ void addDry(CLI::App& app, Request& request) {
         [&request] { request.run = [&request](const Answer& answer) { return dry(request.dry, answer); }; });
 }
 
-CLI::App* addVerb(CLI::App& app, Request& request, const std::string& name, const std::string& help,
-                  std::string& file, Outcome (*run)(const Request&, const Answer&)) {
-    CLI::App* command = app.add_subcommand(name, help);
-    command->add_option("FILE", file, "The season's file")->required()->option_text(" ");
-    addAnswerOptions(*command, request.answer);
-    command->callback([&request, run] {
-        request.run = [&request, run](const Answer& answer) { return run(request, answer); };
-    });
-    return command;
-}
-
 void addImport(CLI::App& app, Request& request) {
     ImportOptions& options = request.import;
     CLI::App* command = addVerb(
@@ -150,11 +97,6 @@ void addImport(CLI::App& app, Request& request) {
             "What a column tells, once for each; remembered for files with the same header");
     command->add_flag("--preview", options.preview,
                       "Show how the tickets are understood and what is open; record nothing");
-}
-
-void addCsv(CLI::App& command, SeasonOptions& options) {
-    command.add_flag("--csv", options.csv, "Print CSV in metric units, times in UTC")
-        ->excludes(command.get_option("--json"));
 }
 
 void addField(CLI::App& command, SeasonOptions& options) {
@@ -358,6 +300,7 @@ int parseAndExecute(int argc, char** argv) {
     addSeasonVerbs(app, request);
     addScaleVerbs(app, request);
     addCopies(app, request);
+    addPassesVerbs(app, request);
     try {
         app.parse(argc, argv);
     } catch (const CLI::Success& wanted) {

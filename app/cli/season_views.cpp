@@ -2,7 +2,7 @@
 #include "app/cli/field.h"
 #include "app/cli/layers.h"
 #include "app/cli/samples_output.h"
-#include "app/cli/season_file.h"
+#include "app/cli/season_view.h"
 #include "app/cli/state.h"
 #include "app/words/document.h"
 #include "core/review/day_sheet.h"
@@ -14,12 +14,6 @@ namespace treadwell::cli {
 
 namespace {
 
-/// A season, and how to speak of it: on the farm's clock.
-struct Told {
-    season::Season season;
-    Answer answer;
-};
-
 tl::expected<Told, Failure> toldOf(const SeasonOptions& options, const Answer& answer) {
     auto season = readSeason(options.file, answer);
     if (!season) return tl::unexpected{season.error()};
@@ -28,11 +22,12 @@ tl::expected<Told, Failure> toldOf(const SeasonOptions& options, const Answer& a
     return Told{*std::move(season), local};
 }
 
-/// A silo of it at a moment.
-struct View : Told {
-    farm::Silo silo;
-    Instant at;
-};
+ListForm formOf(const SeasonOptions& options, const Answer& answer) {
+    if (answer.json) return ListForm::json;
+    return options.csv ? ListForm::csv : ListForm::text;
+}
+
+}  // namespace
 
 tl::expected<View, Failure> viewOf(const SeasonOptions& options, const Answer& answer) {
     const auto at = momentFrom(options.at, answer.style);
@@ -43,13 +38,6 @@ tl::expected<View, Failure> viewOf(const SeasonOptions& options, const Answer& a
     if (!silo) return tl::unexpected{silo.error()};
     return View{*std::move(told), *silo, *at};
 }
-
-ListForm formOf(const SeasonOptions& options, const Answer& answer) {
-    if (answer.json) return ListForm::json;
-    return options.csv ? ListForm::csv : ListForm::text;
-}
-
-}  // namespace
 
 Outcome state(const SeasonOptions& options, const Answer& answer) {
     const auto view = viewOf(options, answer);

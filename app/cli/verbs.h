@@ -1,0 +1,73 @@
+#pragma once
+
+// Turns the command line into plain options. CLI11 takes seconds to compile: only the files that hold the
+// arguments of verbs include this.
+
+#include "app/cli/estimate.h"
+#include "app/cli/import.h"
+#include "app/cli/passes.h"
+#include "app/cli/season_copies.h"
+#include "app/cli/season_entries.h"
+#include "app/cli/season_file.h"
+#include "app/cli/sieve.h"
+#include "app/cli/weigh.h"
+
+#include <CLI/CLI.hpp>
+
+#include <functional>
+
+namespace treadwell::cli {
+
+struct AnswerOptions {
+    bool json = false;
+    std::string units = "metric";
+};
+
+/// What the command line asks for, filled in while it is parsed.
+struct Request {
+    AnswerOptions answer;
+    EstimateOptions estimate;
+    SieveOptions sieve;
+    DryOptions dry;
+    SeasonOptions season;
+    NewSeasonOptions made;
+    ImportOptions import;
+    WeighOptions weigh;
+    EntryOptions entry;
+    CopyOptions copy;
+    PeopleOptions people;
+    ReplayOptions replay;
+    std::function<Outcome(const Answer&)> run;
+};
+
+inline void addAnswerOptions(CLI::App& command, AnswerOptions& options) {
+    command.add_flag("--json", options.json, "Print JSON, in SI with the unit in each key");
+    command.add_option("--units", options.units, "Units of the text: metric or us")->option_text("SYSTEM");
+}
+
+/// Every option takes exactly one text that the command reads itself, so that it can say what it understands.
+inline CLI::Option* addText(CLI::App& command, const std::string& name, auto& text,
+                            const std::string& example, const std::string& help) {
+    return command.add_option(name, text, help)->option_text(example)->allow_extra_args(false);
+}
+
+inline CLI::App* addVerb(CLI::App& app, Request& request, const std::string& name, const std::string& help,
+                         std::string& file, Outcome (*run)(const Request&, const Answer&)) {
+    CLI::App* command = app.add_subcommand(name, help);
+    command->add_option("FILE", file, "The season's file")->required()->option_text(" ");
+    addAnswerOptions(*command, request.answer);
+    command->callback([&request, run] {
+        request.run = [&request, run](const Answer& answer) { return run(request, answer); };
+    });
+    return command;
+}
+
+inline void addCsv(CLI::App& command, SeasonOptions& options) {
+    command.add_flag("--csv", options.csv, "Print CSV in metric units, times in UTC")
+        ->excludes(command.get_option("--json"));
+}
+
+/// The verbs of wheel passes.
+void addPassesVerbs(CLI::App& app, Request& request);
+
+}  // namespace treadwell::cli
