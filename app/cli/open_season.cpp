@@ -24,12 +24,18 @@ tl::expected<session::Session, Failure> openSeason(const std::string& file, Purp
     auto opened = purpose == Purpose::writing ? session::Session::open(*files, machineClock())
                                               : session::Session::openForReading(*files, machineClock());
     if (!opened) return failed(opened.error(), answer.style);
-    if (const auto& reason = opened->readOnlyReason(); reason && purpose == Purpose::writing) {
-        return failed(Error{*reason, "", {file, 0, 0}}, answer.style);
+    const session::Standing standing = opened->standing();
+    const auto tell = [&](const Message& message) {
+        answer.notes << file << ": " << words::inWords(message, answer.style) << '\n';
+    };
+    if (purpose == Purpose::writing) {
+        if (standing.readOnlyReason) {
+            return failed(Error{*standing.readOnlyReason, "", {file, 0, 0}}, answer.style);
+        }
+        if (standing.unsavedReason) tell(*standing.unsavedReason);
+        if (standing.clockQuestion) tell(*standing.clockQuestion);
     }
-    for (const Message& caution : opened->cautions()) {
-        answer.notes << file << ": " << words::inWords(caution, answer.style) << '\n';
-    }
+    for (const Message& caution : standing.cautions) tell(caution);
     return *std::move(opened);
 }
 

@@ -163,7 +163,7 @@ Outcome correct(const EntryOptions& options, const Answer& answer) {
     }
     const auto body = intake::typedChange(fact->body(), *fields, desk->context);
     if (!body) return misusedField(body.error(), answer.style);
-    return tell(*desk, desk->session.correct(fact->id(), *body, *at, desk->author), *body);
+    return tell(*desk, desk->session.propose(*body, *at, desk->author, fact->id()), *body);
 }
 
 Outcome takeBack(const EntryOptions& options, const Answer& answer) {

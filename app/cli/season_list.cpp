@@ -4,6 +4,7 @@
 #include "app/cli/season_file.h"
 #include "app/cli/table.h"
 #include "core/entries/payload.h"
+#include "core/session/history.h"
 
 #include <algorithm>
 #include <ostream>
@@ -18,7 +19,6 @@ constexpr std::size_t kShortestEnding = 4;
 
 /// A season that is looked at, with the names in it.
 struct Desk {
-    session::Session session;
     std::shared_ptr<const season::Season> season;
     PeopleNames people;
     words::NameOf names;
@@ -31,7 +31,7 @@ tl::expected<Desk, Failure> deskOf(const std::string& file, const Answer& answer
     auto people = session->people().all();
     if (!people) return failed(people.error(), answer.style);
     const auto season = session->snapshot();
-    Desk desk{*std::move(session), season, *std::move(people), {}, answer};
+    Desk desk{season, *std::move(people), {}, answer};
     desk.names = namesOf(desk.season->farm(), desk.people);
     desk.answer.style.zone = desk.season->zone();
     return desk;
@@ -218,7 +218,7 @@ Outcome history(const EntryOptions& options, const Answer& answer) {
     if (!desk) return tl::unexpected{desk.error()};
     const auto entry = entryFrom(*desk->season, options.entry);
     if (!entry) return tl::unexpected{entry.error()};
-    printHistory(desk->session.history((*entry)->header.id), *desk);
+    printHistory(session::historyOf(*desk->season, (*entry)->header.id), *desk);
     return {};
 }
 

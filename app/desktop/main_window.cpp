@@ -1,6 +1,7 @@
 #include "app/desktop/main_window.h"
 
 #include "app/desktop/fill/fill_page.h"
+#include "app/desktop/season_banner.h"
 
 #include <QActionGroup>
 #include <QApplication>
@@ -9,6 +10,7 @@
 #include <QMessageBox>
 #include <QSettings>
 #include <QUrl>
+#include <QVBoxLayout>
 
 namespace treadwell {
 
@@ -73,7 +75,13 @@ MainWindow::MainWindow(desk::SeasonDesk& desk, WindowSettings settings, QWidget*
     setLook(m_settings.look);
     setLanguage(m_settings.language);
     m_page = new fill::FillPage{desk, m_appearance};
-    setCentralWidget(m_page);
+    auto* central = new QWidget;
+    auto* layout = new QVBoxLayout{central};
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(0);
+    layout->addWidget(new SeasonBanner{desk, m_appearance});
+    layout->addWidget(m_page, 1);
+    setCentralWidget(central);
     makeMenus();
     retranslate();
     m_page->showAuthor(m_settings.author);
@@ -83,10 +91,17 @@ MainWindow::MainWindow(desk::SeasonDesk& desk, WindowSettings settings, QWidget*
         m_desk.setAuthor(personCalled(name, m_desk.now()));
         emit settingsChanged(m_settings);
     });
-    const fill::Speech speech{m_appearance.units(), desk.season()->zone()};
-    for (const Message& caution : desk.cautions())
-        m_page->post(widgets::Weight::caution, speech.say(caution));
-    if (desk.readOnlyReason()) m_page->post(widgets::Weight::caution, speech.say(*desk.readOnlyReason()));
+    connect(&desk, &desk::SeasonDesk::changed, m_page, &fill::FillPage::refresh);
+    connect(&desk, &desk::SeasonDesk::changed, this, &MainWindow::tellCautions);
+    tellCautions();
+}
+
+void MainWindow::tellCautions() {
+    const fill::Speech speech{m_appearance.units(), m_desk.season()->zone()};
+    const std::vector<Message>& cautions = m_desk.standing().cautions;
+    for (; m_cautionsTold < cautions.size(); ++m_cautionsTold) {
+        m_page->post(widgets::Weight::caution, speech.say(cautions[m_cautionsTold]));
+    }
 }
 
 void MainWindow::makeMenus() {

@@ -55,12 +55,15 @@ class MainWindow final : public QMainWindow {
     void makeMenus();
     void retranslate();
     void showKeys();
+    /// What has arisen since it was last asked.
+    void tellCautions();
 
     desk::SeasonDesk& m_desk;
     WindowSettings m_settings;
     settings::Language m_language;
     settings::Appearance m_appearance;
     fill::FillPage* m_page;
+    std::size_t m_cautionsTold = 0;
     QMenu* m_unitsMenu = nullptr;
     QMenu* m_languageMenu = nullptr;
     QMenu* m_lookMenu = nullptr;

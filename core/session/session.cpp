@@ -3,12 +3,8 @@
 #include "core/session/copies.h"
 #include "core/session/state.h"
 
-#include <algorithm>
-#include <tuple>
-
 namespace treadwell::session {
 
-using entries::Entry;
 using entries::EntryId;
 using entries::Header;
 using entries::PersonId;
@@ -57,16 +53,14 @@ Result<Session> Session::open(const Files& files, const Clock& clock) {
     return Session{std::move(state)};
 }
 
-bool Session::isWritable() const noexcept {
-    return m_state->journal.isWritable();
-}
-
-const std::optional<Message>& Session::readOnlyReason() const noexcept {
-    return m_state->journal.readOnlyReason();
-}
-
-const std::vector<Message>& Session::cautions() const noexcept {
-    return m_state->cautions;
+Standing Session::standing() const {
+    const State& state = *m_state;
+    return {state.journal.isWritable(),
+            state.journal.readOnlyReason(),
+            state.cautions,
+            static_cast<std::int64_t>(state.unsaved.entries.size()),
+            state.unsavedReason,
+            state.clockQuestion()};
 }
 
 std::shared_ptr<const season::Season> Session::snapshot() const {
@@ -95,21 +89,6 @@ Result<Header> Session::undo(EntryId id, std::string reason, PersonId author) {
     return propose(std::move(proposal->body), proposal->happened, author, proposal->target);
 }
 
-Result<Header> Session::correct(EntryId id, entries::Body body, Instant happened, PersonId author) {
-    return propose(std::move(body), happened, author, id);
-}
-
-std::vector<season::EntryPointer> Session::history(EntryId id) const {
-    const auto fact = m_state->season->fact(id);
-    if (fact == nullptr) return {};
-    std::vector<season::EntryPointer> all = fact->changes();
-    all.push_back(std::make_shared<const Entry>(fact->stated()));
-    std::sort(all.begin(), all.end(), [](const auto& a, const auto& b) {
-        return std::tie(a->header.lamport, a->header.device) < std::tie(b->header.lamport, b->header.device);
-    });
-    return all;
-}
-
 Result<std::optional<std::string>> Session::evidence(const Hash& hash) const {
     return m_state->journal.evidence(hash);
 }
@@ -127,20 +106,16 @@ std::optional<Message> Session::check() {
     return broken ? std::optional{broken->message()} : std::nullopt;
 }
 
-void Session::refresh() {
-    if (!isWritable()) m_state->refresh();
+void Session::lookAgain() {
+    if (!m_state->memory) {
+        m_state->refresh();
+    } else if (const auto resumed = m_state->resume(); !resumed) {
+        m_state->unsavedReason = resumed.error().message;
+    }
 }
 
-Result<std::int64_t> Session::resume() {
-    return m_state->resume();
-}
-
-std::int64_t Session::unsaved() const noexcept {
-    return static_cast<std::int64_t>(m_state->unsaved.entries.size());
-}
-
-std::optional<Message> Session::clockQuestion() const {
-    return m_state->clockQuestion();
+void Session::clockIsRight() {
+    m_state->clockIsRight();
 }
 
 Result<std::filesystem::path> Session::backUpInto(const std::filesystem::path& folder, int keep) const {

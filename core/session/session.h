@@ -2,6 +2,7 @@
 
 #include "core/session/people.h"
 #include "core/session/proposal.h"
+#include "core/session/standing.h"
 
 #include <filesystem>
 #include <memory>
@@ -29,7 +30,7 @@ class Session {
                                                 entries::PersonId author, const Clock& clock,
                                                 std::optional<Instant> begins = {});
 
-    /// Opens for reading alone where the file cannot be written, and says why in `readOnlyReason`. The clock
+    /// Opens for reading alone where the file cannot be written, and its standing says why. The clock
     /// must outlive the session. Errors: fileUnreadable, fileUnwritable, journalForeign, journalDamaged,
     /// journalTooNew, journalNeedsFolder, seasonEmpty.
     [[nodiscard]] static Result<Session> open(const Files& files, const Clock& clock);
@@ -39,12 +40,7 @@ class Session {
     Session& operator=(Session&&) noexcept;
     ~Session();
 
-    [[nodiscard]] bool isWritable() const noexcept;
-    [[nodiscard]] const std::optional<Message>& readOnlyReason() const noexcept;
-
-    /// What must be told: of the file at opening (a broken place, entryUnreadable, deviceRenewed,
-    /// keptEntriesRecorded, keptEntriesUnreadable), and secondPlaceFailed after a day's close.
-    [[nodiscard]] const std::vector<Message>& cautions() const noexcept;
+    [[nodiscard]] Standing standing() const;
 
     /// The season as committed. It never changes; a later entry makes another.
     [[nodiscard]] std::shared_ptr<const season::Season> snapshot() const;
@@ -63,11 +59,6 @@ class Session {
     /// See undoing().
     [[nodiscard]] Result<entries::Header> undo(entries::EntryId id, std::string reason,
                                                entries::PersonId author);
-    [[nodiscard]] Result<entries::Header> correct(entries::EntryId id, entries::Body body, Instant happened,
-                                                  entries::PersonId author);
-
-    /// A fact and all that changed it, in the order in which it was written; empty where there is none.
-    [[nodiscard]] std::vector<season::EntryPointer> history(entries::EntryId id) const;
 
     /// What an entry was read from; none where it was never here or was erased. Error: journalDamaged.
     [[nodiscard]] Result<std::optional<std::string>> evidence(const Hash& hash) const;
@@ -81,16 +72,12 @@ class Session {
     /// Looks at the whole file; gives the first broken place.
     [[nodiscard]] std::optional<Message> check();
 
-    /// Takes in what another program has committed since; for a session that reads.
-    void refresh();
+    /// Takes in what another program has committed since, where this session reads; records what was kept,
+    /// where the disk is well again. What comes of it is in the standing.
+    void lookAgain();
 
-    /// Tries to record what was kept; gives how many entries were. Errors: why it still cannot be.
-    [[nodiscard]] Result<std::int64_t> resume();
-    /// How many entries are kept and not recorded.
-    [[nodiscard]] std::int64_t unsaved() const noexcept;
-
-    /// What must be asked about the machine's clock: clockBehind, clockMoved.
-    [[nodiscard]] std::optional<Message> clockQuestion() const;
+    /// Somebody has looked: the machine's clock is right as it is, and is not asked about until it is moved.
+    void clockIsRight();
 
     /// See session::backUpInto.
     [[nodiscard]] Result<std::filesystem::path> backUpInto(const std::filesystem::path& folder,

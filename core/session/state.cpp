@@ -80,7 +80,9 @@ Result<void> Session::State::load() {
 void Session::State::refresh() {
     std::vector<season::EntryPointer> entries;
     const auto broken = journal.readNew([&](StoredEntry&& stored) { entries.push_back(seen(stored)); });
-    if (broken) cautions.push_back(broken->message());
+    if (broken && std::find(cautions.begin(), cautions.end(), broken->message()) == cautions.end()) {
+        cautions.push_back(broken->message());  // once, however often it is looked at
+    }
     if (!entries.empty()) publish(season->withAll(entries));
 }
 
@@ -152,9 +154,7 @@ void Session::State::takeKept() {
         return;
     }
     unsaved = std::move(*kept);
-    const auto recorded = resume();
-    if (!recorded) cautions.push_back(recorded.error().message);
-    if (recorded && *recorded > 0) cautions.push_back({code::keptEntriesRecorded, {*recorded}});
+    if (const auto recorded = resume(); !recorded) unsavedReason = recorded.error().message;
 }
 
 /// After a disk's failure a commit may have come through although it was reported as failed.
@@ -169,9 +169,9 @@ Result<void> Session::State::reopen() {
     return {};
 }
 
-Result<std::int64_t> Session::State::resume() {
+Result<void> Session::State::resume() {
     std::vector<StoredEntry>& entries = unsaved.entries;
-    if (entries.empty()) return 0;
+    if (entries.empty()) return {};
     if (!journal.isWritable()) {
         if (auto opened = reopen(); !opened) return tl::unexpected(opened.error());
     }
@@ -184,9 +184,11 @@ Result<std::int64_t> Session::State::resume() {
     }
     const auto count = static_cast<std::int64_t>(entries.size());
     unsaved = {};
+    unsavedReason.reset();
+    if (count > 0) cautions.push_back({code::keptEntriesRecorded, {count}});
     std::error_code failed;
     if (keptIsReadable) std::filesystem::remove(stateFile(kKept), failed);
-    return count;
+    return {};
 }
 
 /// Keeps what could not be recorded, here and in a file elsewhere; gives the sentence that says so.
@@ -196,8 +198,9 @@ Error Session::State::keep(const Kept& drafts, const Error& error) {
     const auto* said = std::get_if<std::string>(&error.message.arguments.back());
     const std::string reason = said == nullptr ? std::string{toText(error.code())} : *said;
     const auto file = stateFile(kKept);
-    if (!keepAside(file, drafts)) return {{code::entryKeptInMemory, {reason}}, "entry", {}};
-    return {{code::entryKeptAside, {file.string(), reason}}, "entry", {}};
+    unsavedReason = keepAside(file, drafts) ? Message{code::entryKeptAside, {file.string(), reason}}
+                                            : Message{code::entryKeptInMemory, {reason}};
+    return {*unsavedReason, "entry", {}};
 }
 
 Result<std::vector<Header>> Session::State::record(std::span<const Proposal> proposals, PersonId author) {
@@ -226,6 +229,11 @@ void Session::State::copyToSecondPlace(Instant now) {
         const auto& arguments = copied.error().message.arguments;
         cautions.push_back({code::secondPlaceFailed, {place->string(), arguments.back()}});
     }
+}
+
+void Session::State::clockIsRight() {
+    openedAt = lastRecorded = clock->now();
+    openedElapsed = clock->elapsed();
 }
 
 std::optional<Message> Session::State::clockQuestion() const {

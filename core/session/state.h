@@ -24,10 +24,11 @@ struct Session::State {
 
     Result<void> load();
     void refresh();
+    void clockIsRight();
     Result<void> becomeDevice();
     void takeKept();
     Result<void> reopen();
-    Result<std::int64_t> resume();
+    Result<void> resume();
     Result<std::vector<entries::Header>> commit(std::vector<entries::StoredEntry>& drafts,
                                                 std::span<const entries::Evidence> evidence);
     Result<std::vector<entries::Header>> record(std::span<const Proposal> proposals,
@@ -50,10 +51,11 @@ struct Session::State {
     UuidSource ids;
     entries::EntryId seasonId;  ///< of the first entry
     std::int64_t lamport = 0;
-    Instant lastRecorded;
+    Instant lastRecorded;                ///< by anybody; or when the clock was said to be right
     std::optional<DeviceMemory> memory;  ///< there while this session is the file's writer
     Kept unsaved;                        ///< in the order in which it was proposed
-    bool keptIsReadable = true;          ///< the file of what was kept
+    std::optional<Message> unsavedReason;
+    bool keptIsReadable = true;  ///< the file of what was kept
     std::vector<Message> cautions;
 
     mutable std::mutex guard;  ///< of `season` alone

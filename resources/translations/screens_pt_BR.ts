@@ -147,6 +147,25 @@
     </message>
 </context>
 <context>
+    <name>treadwell::SeasonBanner</name>
+    <message numerus="yes">
+        <source>%n waiting. %1</source>
+        <comment>entries that could not be recorded, and why</comment>
+        <translation>
+            <numerusform>%n registro à espera. %1</numerusform>
+            <numerusform>%n registros à espera. %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The clock is right</source>
+        <translation>O relógio está certo</translation>
+    </message>
+    <message>
+        <source>How the season&apos;s file stands</source>
+        <translation>Como está o arquivo da safra</translation>
+    </message>
+</context>
+<context>
     <name>treadwell::fill::DryMatterEntry</name>
     <message>
         <source>Dry matter</source>

@@ -4,6 +4,7 @@
 
 #include <QObject>
 #include <QThread>
+#include <QTimer>
 #include <cstdint>
 #include <functional>
 
@@ -23,11 +24,8 @@ class SeasonDesk final : public QObject {
     ~SeasonDesk() override;
 
     [[nodiscard]] const SeasonPointer& season() const noexcept { return m_season; }
-    [[nodiscard]] bool isWritable() const noexcept { return m_writable; }
-    [[nodiscard]] const std::optional<Message>& readOnlyReason() const noexcept { return m_readOnlyReason; }
+    [[nodiscard]] const session::Standing& standing() const noexcept { return m_standing; }
     [[nodiscard]] Instant now() const { return m_clock.now(); }
-    /// What was found when the file was opened.
-    [[nodiscard]] const std::vector<Message>& cautions() const noexcept { return m_cautions; }
 
     /// Asks for an entry that happens now. committed() or failed() with this ticket follows.
     Ticket propose(const entries::Body& body);
@@ -35,22 +33,29 @@ class SeasonDesk final : public QObject {
     /// Who makes the coming entries.
     void setAuthor(entries::PersonId author) noexcept { m_author = author; }
 
+    /// Asks whether another program has written and whether the disk is well again; comes by itself every few
+    /// seconds.
+    void lookAgain();
+    void clockIsRight();
+
   signals:
     void committed(treadwell::desk::Ticket ticket);
     void failed(treadwell::desk::Ticket ticket, const treadwell::Error& error);
+    /// The standing, or the season by what this desk was not just told of, is no longer what it was.
+    void changed();
 
   private:
-    Ticket ask(std::function<Result<Committed>(SeasonFile&)> work);
-    void answer(Ticket ticket, const Result<Committed>& result);
+    void ask(std::function<void(SeasonFile&)> work, std::function<void(bool)> then);
+    Ticket askForEntry(std::function<Result<entries::EntryId>(SeasonFile&)> work);
 
     const Clock& m_clock;
     std::unique_ptr<SeasonFile> m_file;  ///< touched by the thread alone once it runs
     SeasonPointer m_season;
-    bool m_writable;
-    std::optional<Message> m_readOnlyReason;
-    std::vector<Message> m_cautions;
+    session::Standing m_standing;
     Ticket m_lastTicket = 0;
     entries::PersonId m_author;
+    bool m_looking = false;
+    QTimer m_tick;
     QThread m_thread;
     QObject* m_worker;  ///< lives on the thread; what is asked is queued to it
 };

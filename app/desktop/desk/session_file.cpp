@@ -11,21 +11,21 @@ class SessionFile final : public SeasonFile {
     explicit SessionFile(session::Session session) : m_session{std::move(session)} {}
 
     SeasonPointer season() const override { return m_session.snapshot(); }
-    bool isWritable() const override { return m_session.isWritable(); }
-    std::optional<Message> readOnlyReason() const override { return m_session.readOnlyReason(); }
-    std::vector<Message> cautions() const override { return m_session.cautions(); }
+    session::Standing standing() const override { return m_session.standing(); }
 
-    Result<Committed> append(const entries::Body& body, Instant happened, entries::PersonId author) override {
-        return committed(m_session.propose(body, happened, author));
+    Result<entries::EntryId> append(const entries::Body& body, Instant happened,
+                                    entries::PersonId author) override {
+        return idOf(m_session.propose(body, happened, author));
     }
-    Result<Committed> takeBack(entries::EntryId entry, entries::PersonId author) override {
-        return committed(m_session.undo(entry, {}, author));
+    Result<entries::EntryId> takeBack(entries::EntryId entry, entries::PersonId author) override {
+        return idOf(m_session.undo(entry, {}, author));
     }
+    void lookAgain() override { m_session.lookAgain(); }
+    void clockIsRight() override { m_session.clockIsRight(); }
 
   private:
-    Result<Committed> committed(const Result<entries::Header>& header) const {
-        if (!header) return Unexpected{header.error()};
-        return Committed{header->id, m_session.snapshot()};
+    static Result<entries::EntryId> idOf(const Result<entries::Header>& header) {
+        return header.map([](const entries::Header& made) { return made.id; });
     }
 
     session::Session m_session;

@@ -159,7 +159,7 @@ void FillPage::decide(entries::AdviceDecision decision) {
 }
 
 void FillPage::recordShownAdvice(Instant now) {
-    if (!m_desk.isWritable() || m_recordedAdvice == m_advice.voice.said ||
+    if (!m_desk.standing().writable || m_recordedAdvice == m_advice.voice.said ||
         isRecorded(season(), *m_silo, m_advice.voice, now)) {
         return;
     }
@@ -169,7 +169,7 @@ void FillPage::recordShownAdvice(Instant now) {
 }
 
 void FillPage::recordShown(const std::vector<attention::CautionNow>& cautions, Instant now) {
-    if (!m_desk.isWritable() || !isVisible()) return;
+    if (!m_desk.standing().writable || !isVisible()) return;
     for (const entries::CautionShown& shown : unrecorded(cautions, season(), now)) {
         if (!m_recordedCautions.insert(shown.caution).second) continue;
         const desk::Ticket ticket = m_desk.propose(shown);

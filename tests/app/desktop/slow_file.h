@@ -57,24 +57,28 @@ class SlowFile final : public desk::SeasonFile {
     SlowFile(Disk& disk, SeasonMaker maker) : m_disk{disk}, m_maker{std::move(maker)} { fold(); }
 
     desk::SeasonPointer season() const override { return m_season; }
-    bool isWritable() const override { return true; }
-    std::optional<Message> readOnlyReason() const override { return std::nullopt; }
-    std::vector<Message> cautions() const override { return {}; }
-    Result<desk::Committed> append(const entries::Body& body, Instant happened,
-                                   entries::PersonId /*author*/) override {
+    session::Standing standing() const override {
+        session::Standing standing;
+        standing.writable = true;
+        return standing;
+    }
+    void lookAgain() override {}
+    void clockIsRight() override {}
+    Result<entries::EntryId> append(const entries::Body& body, Instant happened,
+                                    entries::PersonId /*author*/) override {
         return write(body, happened, std::nullopt);
     }
-    Result<desk::Committed> takeBack(entries::EntryId entry, entries::PersonId /*author*/) override {
+    Result<entries::EntryId> takeBack(entries::EntryId entry, entries::PersonId /*author*/) override {
         return write(entries::VoidEntry{}, m_maker.entries.back().header.happened, entry);
     }
 
   private:
-    Result<desk::Committed> write(const entries::Body& body, Instant happened,
-                                  std::optional<entries::EntryId> target) {
+    Result<entries::EntryId> write(const entries::Body& body, Instant happened,
+                                   std::optional<entries::EntryId> target) {
         if (!m_disk.write()) return fail(code::journalWriteFailed, "file", std::string{"no space"});
         const entries::EntryId id = m_maker.add(body, happened, target);
         fold();
-        return desk::Committed{id, m_season};
+        return id;
     }
     void fold() { m_season = std::make_shared<const season::Season>(season::Season::fold(m_maker.entries)); }
 

@@ -167,7 +167,7 @@ TEST_F(ExchangeTest, ARestoredFileGoesOnAsANewDevice) {
     ASSERT_TRUE(restoreDocument(document, m_other));
     auto restored = Session::open({m_other, m_files.stateFolder}, m_clock);
     ASSERT_TRUE(restored);
-    EXPECT_THAT(codesOf(restored->cautions()), testing::ElementsAre(code::deviceRenewed));
+    EXPECT_THAT(codesOf(restored->standing().cautions), testing::ElementsAre(code::deviceRenewed));
     EXPECT_TRUE(load(*restored, 14));
 }
 

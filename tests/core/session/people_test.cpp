@@ -1,6 +1,7 @@
 #include "core/farm/codes.h"
 #include "core/journal/codes.h"
 #include "core/session/codes.h"
+#include "core/session/history.h"
 #include "tests/core/session/session_fixture.h"
 
 #include <fstream>
@@ -42,10 +43,10 @@ TEST_F(SessionTest, AnErasedNameLeavesNoTraceAndTheEntriesStand) {
         }
     }
     const Session session = opened();
-    EXPECT_TRUE(session.cautions().empty());
+    EXPECT_TRUE(session.standing().cautions.empty());
     const auto& notes = session.snapshot()->days().back()->records.of<entries::Note>();
     ASSERT_EQ(notes.size(), 1u);
-    EXPECT_EQ(session.history(notes[0].entry).at(0)->header.author, person);
+    EXPECT_EQ(historyOf(*session.snapshot(), notes[0].entry).at(0)->header.author, person);
 }
 
 TEST_F(SessionTest, NamesAreNotWrittenIntoAFileOpenForReading) {

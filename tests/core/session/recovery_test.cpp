@@ -55,14 +55,14 @@ TEST_F(SessionTest, TakesANewDeviceInAnOlderCopy) {
     std::filesystem::rename(copy, m_files.season);
     {
         Session session = opened();
-        EXPECT_THAT(codesOf(session.cautions()), ElementsAre(code::deviceRenewed));
+        EXPECT_THAT(codesOf(session.standing().cautions), ElementsAre(code::deviceRenewed));
         const auto header = load(session, 9);
         EXPECT_NE(deviceOf(header), before);
         EXPECT_EQ(header->deviceSequence, 1);
         EXPECT_EQ(header->lamport, 2);
     }
     Session session = opened();
-    EXPECT_THAT(session.cautions(), IsEmpty());
+    EXPECT_THAT(session.standing().cautions, IsEmpty());
     EXPECT_DOUBLE_EQ(tonnesIn(session), 9);
 }
 
@@ -80,7 +80,7 @@ TEST_F(SessionTest, TakesANewDeviceWhereItsMemoryIsGoneOrUnreadable) {
     Session session = opened();
     const auto third = deviceOf(load(session, 12));
     EXPECT_EQ((std::set{first, second, third}).size(), 3u);
-    EXPECT_THAT(session.cautions(), IsEmpty());
+    EXPECT_THAT(session.standing().cautions, IsEmpty());
 }
 
 // Killed between the commit and its note in the memory, which is then behind the file.
@@ -96,7 +96,7 @@ TEST_F(SessionTest, StaysOneDeviceWhereItsMemoryIsBehindTheFile) {
     EXPECT_EQ(recall(file)->sequence, 2);
     std::ofstream(file, std::ios::trunc) << memory;
     Session session = opened();
-    EXPECT_THAT(session.cautions(), IsEmpty());
+    EXPECT_THAT(session.standing().cautions, IsEmpty());
     EXPECT_EQ(deviceOf(load(session, 12)), device);
 }
 
@@ -143,11 +143,12 @@ TEST_F(SessionTest, KeepsAsideWhatAFullDiskRefusesAndRecordsItLater) {
     EXPECT_EQ(refusal, code::entryKeptAside);
     {
         const Session session = opened();
-        EXPECT_THAT(session.cautions(), ElementsAre(Message{code::keptEntriesRecorded, {std::int64_t{2}}}));
+        EXPECT_THAT(session.standing().cautions,
+                    ElementsAre(Message{code::keptEntriesRecorded, {std::int64_t{2}}}));
         EXPECT_DOUBLE_EQ(tonnesIn(session), 12.0 * acknowledged + 12 + 7);
     }
     const Session session = opened();
-    EXPECT_THAT(session.cautions(), IsEmpty());
+    EXPECT_THAT(session.standing().cautions, IsEmpty());
     EXPECT_DOUBLE_EQ(tonnesIn(session), 12.0 * acknowledged + 12 + 7);
 }
 
@@ -156,7 +157,7 @@ TEST_F(SessionTest, NamesTheLineOfAKeptEntryThatCannotBeRead) {
     auto kept = onlyFile(m_files.stateFolder, ".device").replace_extension(".kept.jsonl");
     std::ofstream(kept) << "{\"kind\":\"lo";
     const Session session = opened();
-    EXPECT_THAT(session.cautions(),
+    EXPECT_THAT(session.standing().cautions,
                 ElementsAre(Message{code::keptEntriesUnreadable, {kept.string(), std::int64_t{1}}}));
     EXPECT_TRUE(std::filesystem::exists(kept));
 }
@@ -177,7 +178,7 @@ TEST_F(SessionTest, RecordsAKeptEntryOnceAlone) {
     EXPECT_EQ(keptIn(kept)->entries.front().payload, entry.payload);
     EXPECT_THAT(keptIn(kept)->evidence, ElementsAre(row));
     const Session session = opened();
-    EXPECT_THAT(session.cautions(), IsEmpty());
+    EXPECT_THAT(session.standing().cautions, IsEmpty());
     EXPECT_DOUBLE_EQ(tonnesIn(session), 12);
     EXPECT_FALSE(std::filesystem::exists(kept));
 }
@@ -197,7 +198,7 @@ TEST_F(SessionTest, KeepsAndTellsOfAnEntryWhoseContentCannotBeRead) {
         journal::Journal::open(m_files.season, journal::Access::write, m_clock.time)->append({&entry, 1}));
     Session session = opened();
     EXPECT_THAT(
-        session.cautions(),
+        session.standing().cautions,
         ElementsAre(Message{code::entryUnreadable, {entry.header.device.value.text(), std::int64_t{1}}}));
     EXPECT_EQ(session.snapshot()->unknownKinds(), 1);
     // What this device writes now comes after all that it has seen.

@@ -56,17 +56,18 @@ TEST_F(ResumeTest, RecordsInOrderAndOnceWhenTheStickIsBack) {
     pullOut();
     EXPECT_TRUE(isKept(load(session, 2, 2)));
     EXPECT_TRUE(isKept(load(session, 3, 3)));
-    EXPECT_EQ(session.unsaved(), 2);
+    EXPECT_EQ(session.standing().unsaved, 2);
     EXPECT_THAT(tonnesInOrder(session), ElementsAre(1)) << "nothing is acknowledged that is not recorded";
-    EXPECT_FALSE(session.resume());
+    session.lookAgain();
+    EXPECT_EQ(session.standing().unsaved, 2) << "it is still out";
     putBack();
     const auto header = load(session, 4, 4);
     ASSERT_TRUE(header);
     EXPECT_EQ(header->deviceSequence, 5);
-    EXPECT_EQ(session.unsaved(), 0);
+    EXPECT_EQ(session.standing().unsaved, 0);
     EXPECT_THAT(tonnesInOrder(session), ElementsAre(1, 2, 3, 4));
     EXPECT_EQ(session.check(), std::nullopt);
-    EXPECT_TRUE(session.isWritable());
+    EXPECT_TRUE(session.standing().writable);
 }
 
 TEST_F(ResumeTest, IsTriedWithoutANewEntryToo) {
@@ -74,8 +75,11 @@ TEST_F(ResumeTest, IsTriedWithoutANewEntryToo) {
     pullOut();
     EXPECT_TRUE(isKept(load(session, 2, 2)));
     putBack();
-    EXPECT_EQ(session.resume(), 1);
-    EXPECT_EQ(session.resume(), 0);
+    for (int times = 0; times < 2; ++times) session.lookAgain();
+    EXPECT_EQ(session.standing().unsaved, 0);
+    EXPECT_EQ(session.standing().unsavedReason, std::nullopt);
+    EXPECT_THAT(session.standing().cautions,
+                ElementsAre(Message{code::keptEntriesRecorded, {std::int64_t{1}}}));
     EXPECT_THAT(tonnesInOrder(session), ElementsAre(2));
 }
 
@@ -88,7 +92,8 @@ TEST_F(ResumeTest, WhatWasKeptOutlivesTheProgram) {
     }
     putBack();
     Session session = opened();
-    EXPECT_THAT(session.cautions(), ElementsAre(Message{code::keptEntriesRecorded, {std::int64_t{2}}}));
+    EXPECT_THAT(session.standing().cautions,
+                ElementsAre(Message{code::keptEntriesRecorded, {std::int64_t{2}}}));
     EXPECT_THAT(tonnesInOrder(session), ElementsAre(2, 3));
 }
 
@@ -113,12 +118,14 @@ TEST_F(ResumeTest, DoesNotGoOnInAnotherFile) {
     pullOut();
     std::filesystem::rename(m_folder / "older.treadwell", m_files.season);
     EXPECT_TRUE(isKept(load(session, 2, 2)));
-    const auto resumed = session.resume();
-    ASSERT_FALSE(resumed);
-    EXPECT_EQ(resumed.error().code(), code::journalBehind);
+    session.lookAgain();
+    EXPECT_EQ(session.standing().unsaved, 1);
+    ASSERT_TRUE(session.standing().unsavedReason);
+    EXPECT_EQ(session.standing().unsavedReason->code, code::journalBehind);
     std::filesystem::remove(m_files.season);
     putBack();
-    EXPECT_EQ(session.resume(), 1);
+    session.lookAgain();
+    EXPECT_EQ(session.standing().unsaved, 0);
     EXPECT_THAT(tonnesInOrder(session), ElementsAre(1, 2));
 }
 
@@ -131,7 +138,8 @@ TEST_F(ResumeTest, SaysWhereTheEmergencyFileCannotBeWrittenEither) {
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.error().code(), code::entryKeptInMemory);
     putBack();
-    EXPECT_EQ(session.resume(), 1);
+    session.lookAgain();
+    EXPECT_EQ(session.standing().unsaved, 0);
     EXPECT_THAT(tonnesInOrder(session), ElementsAre(2));
 }
 
@@ -151,14 +159,14 @@ TEST_F(ResumeTest, GoesOnWhenAFullDiskHasRoomAgain) {
         ::setrlimit(RLIMIT_FSIZE, &roomy);
         const bool recorded = load(session, 3).has_value();
         const double whole = acknowledged + 1 + 2 + 3;
-        ::_exit(kept && recorded && session.unsaved() == 0 && tonnesIn(session) == whole ? 0 : 1);
+        ::_exit(kept && recorded && session.standing().unsaved == 0 && tonnesIn(session) == whole ? 0 : 1);
     }
     int status = -1;
     ::waitpid(child, &status, 0);
     EXPECT_EQ(status, 0);
     Session session = opened();
     EXPECT_EQ(session.check(), std::nullopt);
-    EXPECT_THAT(session.cautions(), IsEmpty());
+    EXPECT_THAT(session.standing().cautions, IsEmpty());
     EXPECT_THAT(tonnesInOrder(session), testing::Contains(3).Times(1));
     EXPECT_THAT(tonnesInOrder(session), testing::Contains(2).Times(1));
 }

@@ -4,6 +4,7 @@
 #include "core/entries/codes.h"
 #include "core/journal/codes.h"
 #include "core/session/codes.h"
+#include "core/session/history.h"
 #include "tests/core/session/session_fixture.h"
 
 #include <gmock/gmock.h>
@@ -27,8 +28,8 @@ TEST_F(SessionTest, ShowsWhatIsRecordedAndShowsItAgainWhenOpened) {
         EXPECT_EQ(session.snapshot()->farm().farm, "Two Creeks");
     }
     Session session = opened();
-    EXPECT_TRUE(session.isWritable());
-    EXPECT_TRUE(session.cautions().empty());
+    EXPECT_TRUE(session.standing().writable);
+    EXPECT_TRUE(session.standing().cautions.empty());
     EXPECT_EQ(tonnesIn(session), shown);
     EXPECT_EQ(session.check(), std::nullopt);
 }
@@ -91,7 +92,7 @@ TEST_F(SessionTest, RecordsNothingThatIsWrong) {
               code::targetMissing);
     const auto nobody = testing_support::idOf<entries::EntryTag>(9);
     EXPECT_EQ(session.undo(nobody, "", m_author).error().code(), code::targetMissing);
-    EXPECT_EQ(session.correct(nobody, someLoad(9), m_clock.time, m_author).error().code(),
+    EXPECT_EQ(session.propose(someLoad(9), m_clock.time, m_author, nobody).error().code(),
               code::targetMissing);
     EXPECT_EQ(session.head(), head);
 }
@@ -119,7 +120,7 @@ TEST_F(SessionTest, TakesBackAndRestores) {
     ASSERT_TRUE(taken);
     EXPECT_EQ(tonnesIn(session), 0);
     EXPECT_EQ(session.undo(stated->id, "", m_author).error().code(), code::entryVoided);
-    EXPECT_EQ(session.correct(stated->id, someLoad(11), m_clock.time, m_author).error().code(),
+    EXPECT_EQ(session.propose(someLoad(11), m_clock.time, m_author, stated->id).error().code(),
               code::entryVoided);
     // Taking the void back states the fact anew.
     ASSERT_TRUE(session.undo(taken->id, "", m_author));
@@ -129,9 +130,9 @@ TEST_F(SessionTest, TakesBackAndRestores) {
 TEST_F(SessionTest, CorrectsAndTakesACorrectionBack) {
     Session session = created();
     const auto stated = load(session, 12, -60);
-    const auto first = session.correct(stated->id, someLoad(11), stated->happened, m_author);
+    const auto first = session.propose(someLoad(11), stated->happened, m_author, stated->id);
     // A correction may name a correction: it speaks of the same load.
-    const auto second = session.correct(first->id, someLoad(10), stated->happened, m_author);
+    const auto second = session.propose(someLoad(10), stated->happened, m_author, first->id);
     ASSERT_TRUE(first && second);
     EXPECT_EQ(second->target, stated->id);
     EXPECT_DOUBLE_EQ(tonnesIn(session), 10);
@@ -139,24 +140,24 @@ TEST_F(SessionTest, CorrectsAndTakesACorrectionBack) {
     ASSERT_TRUE(undone);
     EXPECT_DOUBLE_EQ(tonnesIn(session), 11);
     std::vector<entries::EntryId> ids;
-    for (const auto& entry : session.history(second->id)) ids.push_back(entry->header.id);
+    for (const auto& entry : historyOf(*session.snapshot(), second->id)) ids.push_back(entry->header.id);
     EXPECT_THAT(ids, ElementsAre(stated->id, first->id, second->id, undone->id));
-    EXPECT_TRUE(session.history(testing_support::idOf<entries::EntryTag>(9)).empty());
-    EXPECT_EQ(session.correct(stated->id, entries::Note{"rain"}, m_clock.time, m_author).error().code(),
+    EXPECT_TRUE(historyOf(*session.snapshot(), testing_support::idOf<entries::EntryTag>(9)).empty());
+    EXPECT_EQ(session.propose(entries::Note{"rain"}, m_clock.time, m_author, stated->id).error().code(),
               code::correctionChangesKind);
 }
 
 TEST_F(SessionTest, TellsTheSecondWhoWritesAndTakesNothing) {
     Session first = created();
     Session second = opened();
-    EXPECT_FALSE(second.isWritable());
-    ASSERT_TRUE(second.readOnlyReason());
-    EXPECT_EQ(second.readOnlyReason()->code, code::journalHeld);
-    EXPECT_EQ(second.readOnlyReason()->arguments[1], Argument{std::int64_t{::getpid()}});
+    EXPECT_FALSE(second.standing().writable);
+    ASSERT_TRUE(second.standing().readOnlyReason);
+    EXPECT_EQ(second.standing().readOnlyReason->code, code::journalHeld);
+    EXPECT_EQ(second.standing().readOnlyReason->arguments[1], Argument{std::int64_t{::getpid()}});
     EXPECT_EQ(load(second, 12).error().code(), code::journalReadOnly);
     const auto reader = Session::openForReading(m_files, m_clock);
     ASSERT_TRUE(reader);
-    EXPECT_FALSE(reader->readOnlyReason());
+    EXPECT_FALSE(reader->standing().readOnlyReason);
     EXPECT_EQ(reader->snapshot()->farm().farm, "Two Creeks");
 }
 

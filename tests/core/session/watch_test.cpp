@@ -22,29 +22,29 @@ TEST_F(SessionTest, TheSecondProgramIsToldWhoWritesAndSeesWhatIsCommitted) {
     Session writer = created();
     ASSERT_TRUE(load(writer, 12));
     Session reader = opened();
-    EXPECT_FALSE(reader.isWritable());
-    ASSERT_TRUE(reader.readOnlyReason());
-    EXPECT_EQ(reader.readOnlyReason()->code, code::journalHeld);
-    EXPECT_EQ(reader.readOnlyReason()->arguments.at(1), Argument{std::int64_t{::getpid()}});
-    EXPECT_EQ(reader.readOnlyReason()->arguments.at(3), Argument{m_clock.time});
-    EXPECT_FALSE(std::get<std::string>(reader.readOnlyReason()->arguments.at(4)).empty());
+    EXPECT_FALSE(reader.standing().writable);
+    ASSERT_TRUE(reader.standing().readOnlyReason);
+    EXPECT_EQ(reader.standing().readOnlyReason->code, code::journalHeld);
+    EXPECT_EQ(reader.standing().readOnlyReason->arguments.at(1), Argument{std::int64_t{::getpid()}});
+    EXPECT_EQ(reader.standing().readOnlyReason->arguments.at(3), Argument{m_clock.time});
+    EXPECT_FALSE(std::get<std::string>(reader.standing().readOnlyReason->arguments.at(4)).empty());
     EXPECT_EQ(load(reader, 7).error().code(), code::journalReadOnly);
-    EXPECT_EQ(reader.unsaved(), 0);
+    EXPECT_EQ(reader.standing().unsaved, 0);
     ASSERT_TRUE(load(writer, 9, 5));
     ASSERT_TRUE(load(writer, 4, 6));
     EXPECT_DOUBLE_EQ(tonnesIn(reader), 12);
-    reader.refresh();
+    reader.lookAgain();
     EXPECT_DOUBLE_EQ(tonnesIn(reader), 25);
-    reader.refresh();
+    reader.lookAgain();
     EXPECT_DOUBLE_EQ(tonnesIn(reader), 25);
     EXPECT_EQ(reader.head(), writer.head());
-    EXPECT_THAT(reader.cautions(), IsEmpty());
+    EXPECT_THAT(reader.standing().cautions, IsEmpty());
 }
 
 TEST_F(SessionTest, ALeaseThatItsOwnerHasLeftIsTaken) {
     created();
     std::ofstream(m_files.season.string() + ".lease") << "1\nelsewhere\n0\nsomebody\n";
-    EXPECT_TRUE(opened().isWritable());
+    EXPECT_TRUE(opened().standing().writable);
 }
 
 /// A machine whose clock can be set while time goes on.
@@ -75,9 +75,9 @@ TEST_F(ClockTest, AsksWhenItGoesBackAndKeepsTheOrder) {
     Session session = start();
     m_set.passed += std::chrono::hours{1};
     const auto first = loadNow(session);
-    EXPECT_EQ(session.clockQuestion(), std::nullopt);
+    EXPECT_EQ(session.standing().clockQuestion, std::nullopt);
     m_set.set = -std::chrono::minutes{30};
-    EXPECT_EQ(session.clockQuestion(),
+    EXPECT_EQ(session.standing().clockQuestion,
               (Message{code::clockBehind, {m_set.now(), m_set.now() + std::chrono::minutes{30}}}));
     const auto second = session.propose(testing_support::someLoad(7), first->happened, m_author);
     ASSERT_TRUE(second);
@@ -92,18 +92,36 @@ TEST_F(ClockTest, AsksWhenItIsDead) {
     start();
     m_set.start = Instant{};
     const Session session = openAgain();
-    ASSERT_TRUE(session.clockQuestion());
-    EXPECT_EQ(session.clockQuestion()->code, code::clockBehind);
+    ASSERT_TRUE(session.standing().clockQuestion);
+    EXPECT_EQ(session.standing().clockQuestion->code, code::clockBehind);
 }
 
 TEST_F(ClockTest, AsksWhenItIsSetForwardAndNotWhenTheMachineSlept) {
     const Session session = start();
     m_set.passed += std::chrono::hours{9};
-    EXPECT_EQ(session.clockQuestion(), std::nullopt);
+    EXPECT_EQ(session.standing().clockQuestion, std::nullopt);
     m_set.set = std::chrono::seconds{90};
-    EXPECT_EQ(session.clockQuestion(), std::nullopt) << "what a time service does";
+    EXPECT_EQ(session.standing().clockQuestion, std::nullopt) << "what a time service does";
     m_set.set = std::chrono::hours{2};
-    EXPECT_EQ(session.clockQuestion(), (Message{code::clockMoved, {durationAmount(std::chrono::hours{2})}}));
+    EXPECT_EQ(session.standing().clockQuestion,
+              (Message{code::clockMoved, {durationAmount(std::chrono::hours{2})}}));
+}
+
+TEST_F(ClockTest, IsNotAskedAboutAgainOnceItIsSaidToBeRightUntilItMoves) {
+    Session session = start();
+    ASSERT_TRUE(loadNow(session));
+    m_set.set = -std::chrono::hours{2};
+    ASSERT_TRUE(session.standing().clockQuestion);
+    session.clockIsRight();
+    EXPECT_EQ(session.standing().clockQuestion, std::nullopt);
+    const auto later = loadNow(session);
+    m_set.passed += std::chrono::hours{1};
+    EXPECT_EQ(session.standing().clockQuestion, std::nullopt);
+    m_set.set = -std::chrono::hours{4};
+    EXPECT_EQ(session.standing().clockQuestion->code, code::clockBehind) << "it went back once more";
+    m_set.set = std::chrono::hours{4};
+    EXPECT_EQ(session.standing().clockQuestion->code, code::clockMoved);
+    EXPECT_LT(later->recorded, m_set.start) << "the answer changes nothing that is recorded";
 }
 
 // In Berlin 25 October 2026 has two half past twos; the machine's own zone does not matter.
@@ -114,7 +132,7 @@ TEST_F(ClockTest, TheEndOfSummerTimeIsNoQuestion) {
     const auto after = loadNow(session);
     EXPECT_EQ(before->utcOffsetMinutes, 120);
     EXPECT_EQ(after->utcOffsetMinutes, 60);
-    EXPECT_EQ(session.clockQuestion(), std::nullopt);
+    EXPECT_EQ(session.standing().clockQuestion, std::nullopt);
     ASSERT_EQ(session.snapshot()->days().size(), 1u);
     EXPECT_EQ(toIso8601(session.snapshot()->days().front()->date), "2026-10-25");
 }
@@ -164,7 +182,7 @@ TEST_F(SessionTest, RestoresAWholeCopyUnderANewName) {
     ASSERT_TRUE(restore(copy, m_files.season, m_clock.time));
     Session session = opened();
     EXPECT_EQ(session.head(), head);
-    EXPECT_THAT(codesOf(session.cautions()), ElementsAre(code::deviceRenewed));
+    EXPECT_THAT(codesOf(session.standing().cautions), ElementsAre(code::deviceRenewed));
 }
 
 TEST_F(SessionTest, DoesNotRestoreADamagedCopy) {
@@ -191,7 +209,7 @@ TEST_F(SessionTest, CopiesToTheSecondPlaceAtTheDaysClose) {
     const entries::DayClosed closed{day, testing_support::at("2026-09-15T03:00:00Z"),
                                     testing_support::at("2026-09-16T03:00:00Z")};
     ASSERT_TRUE(session.propose(closed, m_clock.time, m_author)) << "the close is recorded all the same";
-    EXPECT_THAT(codesOf(session.cautions()), ElementsAre(code::secondPlaceFailed));
+    EXPECT_THAT(codesOf(session.standing().cautions), ElementsAre(code::secondPlaceFailed));
     std::filesystem::create_directory(place);
     ASSERT_TRUE(load(session, 12));
     EXPECT_THAT(namesIn(place), IsEmpty());
@@ -199,7 +217,7 @@ TEST_F(SessionTest, CopiesToTheSecondPlaceAtTheDaysClose) {
     ASSERT_THAT(namesIn(place), ElementsAre("season-2026-09-15T140000Z.treadwell"));
     auto copy = journal::Journal::open(place / namesIn(place).front(), journal::Access::read, m_clock.time);
     EXPECT_EQ(journal::headHash(copy->heads()), session.head());
-    EXPECT_EQ(session.cautions().size(), 1u);
+    EXPECT_EQ(session.standing().cautions.size(), 1u);
     ASSERT_TRUE(chooseSecondPlace(m_files.stateFolder, {}));
     EXPECT_EQ(secondPlace(m_files.stateFolder), std::nullopt);
 }

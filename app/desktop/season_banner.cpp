@@ -1,0 +1,82 @@
+#include "app/desktop/season_banner.h"
+
+#include "app/desktop/fill/say.h"
+#include "app/desktop/widgets/caution_mark.h"
+
+#include <QEvent>
+#include <QGridLayout>
+#include <QLabel>
+#include <QPushButton>
+
+namespace treadwell {
+
+SeasonBanner::SeasonBanner(desk::SeasonDesk& desk, const settings::Appearance& appearance, QWidget* parent)
+    : QFrame{parent}, m_desk{desk}, m_appearance{appearance}, m_clockIsRight{new QPushButton} {
+    setProperty("edged", true);
+    auto* grid = new QGridLayout{this};
+    grid->setContentsMargins(8, 4, 4, 4);
+    grid->setColumnStretch(1, 1);
+    int row = 0;
+    for (Line& line : m_lines) {
+        line = {new QLabel, new QLabel};
+        line.text->setTextFormat(Qt::PlainText);
+        line.text->setWordWrap(true);
+        line.text->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+        grid->addWidget(line.mark, row, 0);
+        grid->addWidget(line.text, row, 1);
+        ++row;
+    }
+    grid->addWidget(m_clockIsRight, row - 1, 2);
+    m_clockIsRight->setObjectName(QStringLiteral("clockIsRight"));
+    connect(m_clockIsRight, &QPushButton::clicked, &desk, &desk::SeasonDesk::clockIsRight);
+    connect(&desk, &desk::SeasonDesk::changed, this, &SeasonBanner::refresh);
+    connect(&appearance, &settings::Appearance::changed, this, &SeasonBanner::refresh);
+    refresh();
+}
+
+QStringList SeasonBanner::lines() const {
+    QStringList shown;
+    for (const Line& line : m_lines) {
+        if (!line.text->text().isEmpty()) shown += line.text->text();
+    }
+    return shown;
+}
+
+void SeasonBanner::show(const Line& line, const QString& text) {
+    const int side = fontMetrics().height();
+    line.mark->setPixmap(
+        widgets::cautionMark(m_appearance.theme()).pixmap(QSize{side, side}, devicePixelRatioF()));
+    line.text->setText(text);
+    line.mark->setVisible(!text.isEmpty());
+    line.text->setVisible(!text.isEmpty());
+}
+
+void SeasonBanner::refresh() {
+    const session::Standing& standing = m_desk.standing();
+    const fill::Speech speech{m_appearance.units(), m_desk.season()->zone()};
+    const auto said = [&speech](const std::optional<Message>& message) {
+        return message ? speech.say(*message) : QString{};
+    };
+    const bool waits = standing.unsaved > 0;
+    // While entries wait, why they do says why the file cannot be written too.
+    show(m_lines[0], waits ? QString{} : said(standing.readOnlyReason));
+    show(m_lines[1], waits ? tr("%n waiting. %1", "entries that could not be recorded, and why",
+                                static_cast<int>(standing.unsaved))
+                                 .arg(said(standing.unsavedReason))
+                           : QString{});
+    show(m_lines[2], said(standing.clockQuestion));
+    m_clockIsRight->setText(tr("The clock is right"));
+    m_clockIsRight->setMinimumHeight(m_appearance.pixels(settings::kControlMillimetres));
+    m_clockIsRight->setVisible(standing.clockQuestion.has_value());
+    const QStringList all = lines();
+    setVisible(!all.isEmpty());
+    setAccessibleName(tr("How the season's file stands"));
+    setAccessibleDescription(all.join(u'\n'));
+}
+
+void SeasonBanner::changeEvent(QEvent* event) {
+    QFrame::changeEvent(event);
+    if (event->type() == QEvent::LanguageChange) refresh();
+}
+
+}  // namespace treadwell

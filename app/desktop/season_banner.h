@@ -1,0 +1,43 @@
+#pragma once
+
+#include "app/desktop/desk/season_desk.h"
+#include "app/desktop/settings/appearance.h"
+
+#include <QFrame>
+#include <array>
+
+class QLabel;
+class QPushButton;
+
+namespace treadwell {
+
+/// What stands over every page for as long as it holds: who else writes the season or why it cannot be
+/// written, what waits to be recorded, and whether the clock is right. It stops nobody; hidden while there is
+/// nothing.
+class SeasonBanner final : public QFrame {
+    Q_OBJECT
+
+  public:
+    SeasonBanner(desk::SeasonDesk& desk, const settings::Appearance& appearance, QWidget* parent = nullptr);
+
+    /// One under the other, as shown.
+    [[nodiscard]] QStringList lines() const;
+
+  protected:
+    void changeEvent(QEvent* event) override;
+
+  private:
+    struct Line {
+        QLabel* mark;
+        QLabel* text;
+    };
+    void refresh();
+    void show(const Line& line, const QString& text);
+
+    desk::SeasonDesk& m_desk;
+    const settings::Appearance& m_appearance;
+    std::array<Line, 3> m_lines;
+    QPushButton* m_clockIsRight;
+};
+
+}  // namespace treadwell

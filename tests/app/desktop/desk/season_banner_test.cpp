@@ -1,0 +1,146 @@
+// What befalls a season's file while its window is open, on a real file.
+#include "app/desktop/season_banner.h"
+
+#include "app/desktop/widgets/message_bar.h"
+#include "app/desktop/widgets/truck_button.h"
+#include "core/session/copies.h"
+#include "core/session/history.h"
+#include "tests/app/desktop/season_window.h"
+
+#include <gmock/gmock.h>
+#include <unistd.h>
+
+#include <QPushButton>
+
+namespace treadwell {
+namespace {
+
+using namespace std::chrono_literals;
+using testing_support::someLoad;
+
+class BannerWindow : public SeasonWindow {
+  protected:
+    SeasonBanner& banner() { return *m_window->findChild<SeasonBanner*>(); }
+    std::string said() { return banner().lines().join(u'\n').toStdString(); }
+    widgets::MessageBar& messages() { return *m_window->findChild<widgets::MessageBar*>(); }
+    void tapTruck() { QTest::mouseClick(m_window->findChild<widgets::TruckFace*>(), Qt::LeftButton); }
+    [[nodiscard]] std::size_t loads() const {
+        const auto& days = m_desk->season()->days();
+        return days.empty() ? 0 : days.back()->loads.size();
+    }
+    /// As a stick that is pulled out and put back.
+    void move(const char* from, const char* to) {
+        for (const char* suffix : {"", "-wal", "-shm"}) {
+            const auto at = m_files.season.string() + suffix;
+            if (std::filesystem::exists(at + from)) std::filesystem::rename(at + from, at + to);
+        }
+    }
+};
+
+TEST_F(BannerWindow, SaysNothingWhileAllIsWell) {
+    open();
+    EXPECT_FALSE(banner().isVisible());
+    tapTruck();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return loads() == 1; }));
+    m_desk->lookAgain();
+    QTest::qWait(50);
+    EXPECT_FALSE(banner().isVisible());
+    EXPECT_EQ(messages().waiting(), 0);
+}
+
+TEST_F(BannerWindow, NamesWhoWritesAndShowsWhatHeWrites) {
+    auto writer = session::Session::open(m_files, m_clock).value();
+    open();
+    ASSERT_TRUE(banner().isVisible());
+    EXPECT_THAT(said(), testing::HasSubstr("process " + std::to_string(::getpid())));
+    EXPECT_THAT(said(), testing::HasSubstr("open for reading only"));
+    EXPECT_EQ(loads(), 0u);
+    ASSERT_TRUE(writer.propose(someLoad(12), m_clock.time, {}));
+    m_desk->lookAgain();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return loads() == 1; }));
+    tapTruck();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return messages().waiting() == 1; })) << "a tap is not swallowed";
+    EXPECT_THAT(messages().shownText().toStdString(), testing::HasSubstr("Nothing is recorded"));
+    EXPECT_EQ(loads(), 1u);
+}
+
+TEST_F(BannerWindow, ReadsFromAMediumThatCannotBeWritten) {
+    {
+        auto session = session::Session::open(m_files, m_clock).value();
+        ASSERT_TRUE(session.propose(someLoad(12), m_clock.time, {}));
+    }
+    std::filesystem::permissions(m_files.season, std::filesystem::perms{0444});
+    const auto folder = m_files.season.parent_path();
+    std::filesystem::permissions(folder, std::filesystem::perms{0555});
+    const bool isRoot = ::geteuid() == 0;  // who may write anything
+    ASSERT_EQ(isRoot ? ::setresuid(65534, 65534, 0) : 0, 0);
+    open();
+    ASSERT_EQ(isRoot ? ::setresuid(0, 0, 0) : 0, 0);
+    std::filesystem::permissions(folder, std::filesystem::perms{0755});
+    ASSERT_TRUE(m_window);
+    EXPECT_THAT(said(), testing::HasSubstr("cannot be written: open for reading only"));
+    EXPECT_EQ(loads(), 1u);
+}
+
+TEST_F(BannerWindow, KeepsWhatADiskRefusesAndRecordsItOnceWhenItIsBack) {
+    open();
+    tapTruck();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return loads() == 1; }));
+    move("", ".pulled");
+    tapTruck();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return m_desk->standing().unsaved > 0; }));
+    EXPECT_TRUE(banner().isVisible());
+    EXPECT_EQ(banner().lines().size(), 1) << "one sentence";
+    EXPECT_THAT(said(), testing::HasSubstr("waiting. "));
+    EXPECT_THAT(said(), testing::HasSubstr(m_files.stateFolder.string()));
+    EXPECT_EQ(loads(), 1u) << "nothing is acknowledged that is not on the disk";
+    m_desk->lookAgain();
+    QTest::qWait(100);
+    EXPECT_GT(m_desk->standing().unsaved, 0) << "it is still out";
+    move(".pulled", "");
+    m_desk->lookAgain();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return loads() == 2; }));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !banner().isVisible(); }));
+    EXPECT_EQ(m_desk->standing().unsaved, 0);
+    EXPECT_GE(messages().waiting(), 2) << "that it was not saved, and that it is now";
+    close();
+    const auto again = session::Session::openForReading(m_files, m_clock);
+    ASSERT_TRUE(again);
+    EXPECT_EQ(again->snapshot()->days().back()->loads.size(), 2u);
+}
+
+TEST_F(BannerWindow, AsksAboutTheClockAndStopsNobody) {
+    open();
+    tapTruck();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return loads() == 1; }));
+    const Instant first = today().loads[0].at;
+    m_clock.time -= 40min;
+    m_desk->lookAgain();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return banner().isVisible(); }));
+    EXPECT_EQ(QApplication::activeModalWidget(), nullptr);
+    EXPECT_THAT(said(), testing::HasSubstr("is the clock right?"));
+    tapTruck();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return loads() == 2; })) << "it is asked, not stopped";
+    EXPECT_TRUE(banner().isVisible());
+    auto* right = named<QPushButton>("clockIsRight");
+    EXPECT_GE(right->height(), 44);
+    right->click();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !banner().isVisible(); }));
+    EXPECT_EQ(today().loads[1].at, first) << "what is recorded stays as it was";
+}
+
+TEST_F(BannerWindow, TellsOfACopyThatFailsAtTheDaysClose) {
+    ASSERT_TRUE(session::chooseSecondPlace(m_files.stateFolder, m_files.stateFolder / "no such stick"));
+    open();
+    EXPECT_EQ(messages().waiting(), 0);
+    m_desk->propose(
+        entries::DayClosed{*dayFromIso8601("2026-09-15"), m_clock.time - 12h, m_clock.time + 12h});
+    ASSERT_TRUE(QTest::qWaitFor([&] { return messages().waiting() == 1; }));
+    EXPECT_THAT(messages().shownText().toStdString(), testing::HasSubstr("no such stick"));
+    m_desk->lookAgain();
+    QTest::qWait(50);
+    EXPECT_EQ(messages().waiting(), 1) << "told once";
+}
+
+}  // namespace
+}  // namespace treadwell
