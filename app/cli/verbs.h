@@ -37,6 +37,7 @@ struct Request {
     CopyOptions copy;
     PeopleOptions people;
     ReplayOptions replay;
+    TrackOptions tracks;
     std::function<Outcome(const Answer&)> run;
 };
 
