@@ -79,7 +79,20 @@
     X(learntFromFarm) \
     X(learntSlope) \
     X(measuredWhole) \
-    X(measuredPlaced)
+    X(measuredPlaced) \
+    X(movedFasterLoads) \
+    X(movedSlowerLoads) \
+    X(movedNoLoad) \
+    X(movedPackingTime) \
+    X(movedMachines) \
+    X(movedLayer) \
+    X(movedSample) \
+    X(movedDryMatter) \
+    X(movedDepth) \
+    X(movedHeights) \
+    X(movedMeasurement) \
+    X(movedLimit) \
+    X(movedOther)
 // clang-format on
 
 namespace treadwell::code {

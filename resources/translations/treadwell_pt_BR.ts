@@ -1512,6 +1512,58 @@
         <translation>O que chegou desde as alturas anteriores: {1}, faixa de 80 % de {2} a {3}</translation>
     </message>
     <message>
+        <source>loads came faster, the last {1} of them: {2} -&gt; {3}</source>
+        <translation>as cargas vieram mais depressa, as últimas {1}: {2} -&gt; {3}</translation>
+    </message>
+    <message>
+        <source>loads came slower, the last {1} of them: {2} -&gt; {3}</source>
+        <translation>as cargas vieram mais devagar, as últimas {1}: {2} -&gt; {3}</translation>
+    </message>
+    <message>
+        <source>no load came: {1} -&gt; {2}</source>
+        <translation>não veio carga: {1} -&gt; {2}</translation>
+    </message>
+    <message>
+        <source>minutes packed on each tonne: {1} -&gt; {2}</source>
+        <translation>minutos de compactação por tonelada: {1} -&gt; {2}</translation>
+    </message>
+    <message>
+        <source>mean mass of the tractors that pack: {1} -&gt; {2}</source>
+        <translation>massa média dos tratores que compactam: {1} -&gt; {2}</translation>
+    </message>
+    <message>
+        <source>layer as spread: {1} -&gt; {2}</source>
+        <translation>camada espalhada: {1} -&gt; {2}</translation>
+    </message>
+    <message>
+        <source>new sample of {1} at {2}: the crop counts as {4}, it was {3}</source>
+        <translation>nova amostra de {1} às {2}: o material conta com {4}, antes {3}</translation>
+    </message>
+    <message>
+        <source>dry matter of the crop: {1} -&gt; {2}</source>
+        <translation>matéria seca do material: {1} -&gt; {2}</translation>
+    </message>
+    <message>
+        <source>mean depth of the crop: {1} -&gt; {2}</source>
+        <translation>profundidade média do material: {1} -&gt; {2}</translation>
+    </message>
+    <message>
+        <source>the heights read at {1}</source>
+        <translation>as alturas lidas às {1}</translation>
+    </message>
+    <message>
+        <source>what was measured in the silos</source>
+        <translation>o que se mediu nos silos</translation>
+    </message>
+    <message>
+        <source>the saturation limit: {1} -&gt; {2}</source>
+        <translation>o limite de saturação: {1} -&gt; {2}</translation>
+    </message>
+    <message>
+        <source>all else together</source>
+        <translation>todo o resto</translation>
+    </message>
+    <message>
         <source>This entry has no such field: its fields are {1}</source>
         <translation>Este lançamento não tem esse campo: os campos são {1}</translation>
     </message>

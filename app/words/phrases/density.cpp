@@ -82,6 +82,19 @@ const std::vector<Phrase>& densityPhrases() {
         {code::learntSlope, QT_TRANSLATE_NOOP("Phrase", "By the evenings' heights density grows by {1} (+-{2}) for each metre of depth; the equation says {3} (+-{4})")},
         {code::measuredWhole, QT_TRANSLATE_NOOP("Phrase", "{2} at {1}, 80 % band {3} to {4}")},
         {code::measuredPlaced, QT_TRANSLATE_NOOP("Phrase", "What came since the heights before: {1}, 80 % band {2} to {3}")},
+        {code::movedFasterLoads, QT_TRANSLATE_NOOP("Phrase", "loads came faster, the last {1} of them: {2} -> {3}")},
+        {code::movedSlowerLoads, QT_TRANSLATE_NOOP("Phrase", "loads came slower, the last {1} of them: {2} -> {3}")},
+        {code::movedNoLoad, QT_TRANSLATE_NOOP("Phrase", "no load came: {1} -> {2}")},
+        {code::movedPackingTime, QT_TRANSLATE_NOOP("Phrase", "minutes packed on each tonne: {1} -> {2}")},
+        {code::movedMachines, QT_TRANSLATE_NOOP("Phrase", "mean mass of the tractors that pack: {1} -> {2}")},
+        {code::movedLayer, QT_TRANSLATE_NOOP("Phrase", "layer as spread: {1} -> {2}")},
+        {code::movedSample, QT_TRANSLATE_NOOP("Phrase", "new sample of {1} at {2}: the crop counts as {4}, it was {3}")},
+        {code::movedDryMatter, QT_TRANSLATE_NOOP("Phrase", "dry matter of the crop: {1} -> {2}")},
+        {code::movedDepth, QT_TRANSLATE_NOOP("Phrase", "mean depth of the crop: {1} -> {2}")},
+        {code::movedHeights, QT_TRANSLATE_NOOP("Phrase", "the heights read at {1}")},
+        {code::movedMeasurement, QT_TRANSLATE_NOOP("Phrase", "what was measured in the silos")},
+        {code::movedLimit, QT_TRANSLATE_NOOP("Phrase", "the saturation limit: {1} -> {2}")},
+        {code::movedOther, QT_TRANSLATE_NOOP("Phrase", "all else together")},
     };
     // clang-format on
     return kPhrases;

@@ -51,6 +51,7 @@ const Argument kSlope = Slope::fromRunPerRise(3).amount();
 const Argument kSteeper = Slope::fromRunPerRise(2).amount();
 const Argument kShare = Share::fromPercent(50).amount();
 const Argument kRate = AsFedRate::fromTonnesPerHour(90).amount();
+const Argument kFasterRate = AsFedRate::fromTonnesPerHour(130).amount();
 const Argument kFaster = AsFedRate::fromTonnesPerHour(200).amount();
 const Argument kCost = CostRate::fromPerHour(80).amount();
 const Argument kBetter = Chance::fromFraction(0.61).amount();
@@ -274,6 +275,19 @@ const std::vector<Sample>& samples() {
         {code::learntSlope, {kShare, kSmallShare, kOtherShare, kSmallShare}},
         {code::measuredWhole, {Argument{Instant{}}, kDensity, kDensity, kDenser}},
         {code::measuredPlaced, {kDensity, kDensity, kDenser}},
+        {code::movedFasterLoads, {kCount, kRate, kFasterRate}},
+        {code::movedSlowerLoads, {kCount, kFasterRate, kRate}},
+        {code::movedNoLoad, {kFasterRate, kRate}},
+        {code::movedPackingTime, {kTime, kLongerTime}},
+        {code::movedMachines, {kMachine, kHeavyMachine}},
+        {code::movedLayer, {kLayer, kThicker}},
+        {code::movedSample, {kDryMatter, Argument{Instant{}}, kDrier, kDryMatter}},
+        {code::movedDryMatter, {kDryMatter, kDrier}},
+        {code::movedDepth, {kShallow, kDepth}},
+        {code::movedHeights, {Argument{Instant{}}}},
+        {code::movedMeasurement, {}},
+        {code::movedLimit, {kDensity, kDenser}},
+        {code::movedOther, {}},
         // advice
         {code::tractorNameTwice, {kText}},
         {code::adviceAsNow, {}},
