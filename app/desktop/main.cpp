@@ -112,7 +112,9 @@ int tellThatItDoesNotOpen(const Arguments& arguments, const Error& error) {
 int takePicture(MainWindow& window, const Arguments& arguments) {
     window.resize(arguments.size);
     window.show();
-    QCoreApplication::processEvents();
+    // The views at the page's foot are filled after its numbers have been painted.
+    constexpr int kRounds = 4;
+    for (int round = 0; round < kRounds; ++round) QCoreApplication::processEvents();
     if (!window.grab().save(arguments.screenshot, "PNG")) {
         return refuse(tr("%1 cannot be written").arg(arguments.screenshot));
     }

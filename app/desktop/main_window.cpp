@@ -1,6 +1,7 @@
 #include "app/desktop/main_window.h"
 
 #include "app/desktop/fill/fill_page.h"
+#include "app/desktop/on_screen.h"
 #include "app/desktop/season_banner.h"
 
 #include <QActionGroup>
@@ -8,6 +9,7 @@
 #include <QEvent>
 #include <QMenuBar>
 #include <QMessageBox>
+#include <QScreen>
 #include <QSettings>
 #include <QUrl>
 #include <QVBoxLayout>
@@ -93,6 +95,10 @@ MainWindow::MainWindow(desk::SeasonDesk& desk, WindowSettings settings, QWidget*
     });
     connect(&desk, &desk::SeasonDesk::changed, m_page, &fill::FillPage::refresh);
     connect(&desk, &desk::SeasonDesk::changed, this, &MainWindow::tellCautions);
+    // Queued: the list of screens has changed only afterwards.
+    connect(qApp, &QGuiApplication::screenRemoved, this, &MainWindow::comeBackOnScreen, Qt::QueuedConnection);
+    connect(qApp, &QGuiApplication::primaryScreenChanged, this, &MainWindow::comeBackOnScreen,
+            Qt::QueuedConnection);
     tellCautions();
 }
 
@@ -102,6 +108,13 @@ void MainWindow::tellCautions() {
     for (; m_cautionsTold < cautions.size(); ++m_cautionsTold) {
         m_page->post(widgets::Weight::caution, speech.say(cautions[m_cautionsTold]));
     }
+}
+
+void MainWindow::comeBackOnScreen() {
+    QList<QRect> screens;
+    for (const QScreen* screen : QGuiApplication::screens()) screens << screen->availableGeometry();
+    const QRect held = heldOnScreen(geometry(), screens);
+    if (held != geometry()) setGeometry(held);
 }
 
 void MainWindow::makeMenus() {

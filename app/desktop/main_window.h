@@ -53,6 +53,7 @@ class MainWindow final : public QMainWindow {
 
   private:
     void makeMenus();
+    void comeBackOnScreen();
     void retranslate();
     void showKeys();
     /// What has arisen since it was last asked.

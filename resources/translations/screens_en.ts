@@ -104,6 +104,26 @@
     </message>
 </context>
 <context>
+    <name>MovementText</name>
+    <message>
+        <source>Steady for %1 min.</source>
+        <translation>Steady for %1 min.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>change, cause</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>In %1 min %2</source>
+        <translation>In %1 min %2</translation>
+    </message>
+    <message>
+        <source>In %1 min %2, first %3</source>
+        <translation>In %1 min %2, first %3</translation>
+    </message>
+</context>
+<context>
     <name>treadwell::MainWindow</name>
     <message>
         <source>Metric: t, kg DM/m³</source>
@@ -163,6 +183,45 @@
     <message>
         <source>How the season&apos;s file stands</source>
         <translation>How the season&apos;s file stands</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::fill::ChopEntry</name>
+    <message>
+        <source>No chop sieved yet.</source>
+        <translation>No chop sieved yet.</translation>
+    </message>
+    <message>
+        <source>Mean length %1, %2</source>
+        <translation>Mean length %1, %2</translation>
+    </message>
+    <message>
+        <source>%1 – none sieved today</source>
+        <translation>%1 – none sieved today</translation>
+    </message>
+    <message>
+        <source>The sieve test is not recorded: %1</source>
+        <translation>The sieve test is not recorded: %1</translation>
+    </message>
+    <message>
+        <source>on %1</source>
+        <translation>on %1</translation>
+    </message>
+    <message>
+        <source>in the pan</source>
+        <translation>in the pan</translation>
+    </message>
+    <message>
+        <source>Mass %1</source>
+        <translation>Mass %1</translation>
+    </message>
+    <message>
+        <source>Record the sieve test</source>
+        <translation>Record the sieve test</translation>
+    </message>
+    <message>
+        <source>Chop</source>
+        <translation>Chop</translation>
     </message>
 </context>
 <context>
@@ -329,6 +388,77 @@
         <source>Filling</source>
         <translation>Filling</translation>
     </message>
+    <message>
+        <source>next view: time, section, table, heights, chop</source>
+        <translation>next view: time, section, table, heights, chop</translation>
+    </message>
+    <message>
+        <source>enter heights</source>
+        <translation>enter heights</translation>
+    </message>
+    <message>
+        <source>zoom and move the timeline; Home shows all of it</source>
+        <translation>zoom and move the timeline; Home shows all of it</translation>
+    </message>
+    <message>
+        <source>read a moment of the timeline or a place of the section</source>
+        <translation>read a moment of the timeline or a place of the section</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::fill::HeightsEntry</name>
+    <message>
+        <source>The heights are not recorded: %1</source>
+        <translation>The heights are not recorded: %1</translation>
+    </message>
+    <message>
+        <source>Mean %1 of %2 heights</source>
+        <translation>Mean %1 of %2 heights</translation>
+    </message>
+    <message>
+        <source>Staff</source>
+        <translation>Staff</translation>
+    </message>
+    <message>
+        <source>Laser</source>
+        <translation>Laser</translation>
+    </message>
+    <message>
+        <source>What the heights are read with</source>
+        <translation>What the heights are read with</translation>
+    </message>
+    <message>
+        <source>laser hangs at</source>
+        <translation>laser hangs at</translation>
+    </message>
+    <message>
+        <source>Height of the laser above the floor</source>
+        <translation>Height of the laser above the floor</translation>
+    </message>
+    <message>
+        <source>Record the heights</source>
+        <translation>Record the heights</translation>
+    </message>
+    <message>
+        <source>at %1</source>
+        <translation>at %1</translation>
+    </message>
+    <message>
+        <source>Distance below the laser, %1 from the back wall</source>
+        <translation>Distance below the laser, %1 from the back wall</translation>
+    </message>
+    <message>
+        <source>Height of the crop, %1 from the back wall</source>
+        <translation>Height of the crop, %1 from the back wall</translation>
+    </message>
+    <message>
+        <source>Heights of the crop</source>
+        <translation>Heights of the crop</translation>
+    </message>
+    <message>
+        <source>Height at %1: %2 (here it can be %3)</source>
+        <translation>Height at %1: %2 (here it can be %3)</translation>
+    </message>
 </context>
 <context>
     <name>treadwell::fill::LayerEntry</name>
@@ -397,6 +527,45 @@
     </message>
 </context>
 <context>
+    <name>treadwell::fill::ViewStrip</name>
+    <message>
+        <source>The sieve test</source>
+        <translation>The sieve test</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Time</translation>
+    </message>
+    <message>
+        <source>Section</source>
+        <translation>Section</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>Table</translation>
+    </message>
+    <message>
+        <source>Heights</source>
+        <translation>Heights</translation>
+    </message>
+    <message>
+        <source>Chop</source>
+        <translation>Chop</translation>
+    </message>
+    <message>
+        <source>The day as a table</source>
+        <translation>The day as a table</translation>
+    </message>
+    <message>
+        <source>Views of the filling</source>
+        <translation>Views of the filling</translation>
+    </message>
+    <message>
+        <source>The heights</source>
+        <translation>The heights</translation>
+    </message>
+</context>
+<context>
     <name>treadwell::fill::WorkingDialog</name>
     <message>
         <source>The working</source>
@@ -452,22 +621,6 @@
         </translation>
     </message>
     <message>
-        <source>delivery, last 60 min</source>
-        <translation>delivery, last 60 min</translation>
-    </message>
-    <message>
-        <source>packing capacity</source>
-        <translation>packing capacity</translation>
-    </message>
-    <message>
-        <source>density, median</source>
-        <translation>density, median</translation>
-    </message>
-    <message>
-        <source>its 80 % band</source>
-        <translation>its 80 % band</translation>
-    </message>
-    <message>
         <source>target</source>
         <translation>target</translation>
     </message>
@@ -476,8 +629,111 @@
         <translation>load</translation>
     </message>
     <message>
-        <source>dry-matter sample</source>
-        <translation>dry-matter sample</translation>
+        <source>advice</source>
+        <translation>advice</translation>
+    </message>
+    <message numerus="yes">
+        <source>Advice: %n time(s).</source>
+        <translation>
+            <numerusform>Advice: %n time.</numerusform>
+            <numerusform>Advice: %n times.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>load %1</source>
+        <translation>load %1</translation>
+    </message>
+    <message>
+        <source>delivery %1</source>
+        <translation>delivery %1</translation>
+    </message>
+    <message>
+        <source>capacity %1</source>
+        <translation>capacity %1</translation>
+    </message>
+    <message>
+        <source>density %1, 80 % band %2</source>
+        <translation>density %1, 80 % band %2</translation>
+    </message>
+    <message>
+        <source>pause</source>
+        <translation>pause</translation>
+    </message>
+    <message>
+        <source>advice accepted</source>
+        <translation>advice accepted</translation>
+    </message>
+    <message>
+        <source>advice declined</source>
+        <translation>advice declined</translation>
+    </message>
+    <message>
+        <source>advice shown</source>
+        <translation>advice shown</translation>
+    </message>
+    <message>
+        <source>delivery, 60 min</source>
+        <translation>delivery, 60 min</translation>
+    </message>
+    <message>
+        <source>capacity</source>
+        <translation>capacity</translation>
+    </message>
+    <message>
+        <source>density</source>
+        <translation>density</translation>
+    </message>
+    <message>
+        <source>80 % band</source>
+        <translation>80 % band</translation>
+    </message>
+    <message>
+        <source>dry matter</source>
+        <translation>dry matter</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::plots::TimelineTable</name>
+    <message>
+        <source>%1, %2</source>
+        <comment>name, unit</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>What happened</translation>
+    </message>
+    <message>
+        <source>Delivery</source>
+        <translation>Delivery</translation>
+    </message>
+    <message>
+        <source>Capacity</source>
+        <translation>Capacity</translation>
+    </message>
+    <message>
+        <source>Density</source>
+        <translation>Density</translation>
+    </message>
+    <message>
+        <source>80 % band</source>
+        <translation>80 % band</translation>
+    </message>
+    <message>
+        <source>load %1</source>
+        <translation>load %1</translation>
+    </message>
+    <message>
+        <source>dry matter %1</source>
+        <translation>dry matter %1</translation>
+    </message>
+    <message>
+        <source>pause until %1</source>
+        <translation>pause until %1</translation>
+    </message>
+    <message>
+        <source>Hour</source>
+        <translation>Hour</translation>
     </message>
 </context>
 <context>
@@ -561,10 +817,6 @@ none yet</translation>
 %2 (%3–%4)</translation>
     </message>
     <message>
-        <source>As it lies now: %1, 80 % band %2</source>
-        <translation>As it lies now: %1, 80 % band %2</translation>
-    </message>
-    <message>
         <source>%1 chance of %2</source>
         <translation>%1 chance of %2</translation>
     </message>
@@ -579,6 +831,10 @@ none yet</translation>
     <message>
         <source>%1: 80 % band %2</source>
         <translation>%1: 80 % band %2</translation>
+    </message>
+    <message>
+        <source>as it lies now %1 (%2–%3)</source>
+        <translation>as it lies now %1 (%2–%3)</translation>
     </message>
 </context>
 <context>
@@ -690,6 +946,44 @@ none yet</translation>
     <message>
         <source>“%1” was not taken: still %2</source>
         <translation>“%1” was not taken: still %2</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::widgets::SectionView</name>
+    <message>
+        <source>No load yet.</source>
+        <translation>No load yet.</translation>
+    </message>
+    <message>
+        <source>No section. %1</source>
+        <translation>No section. %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>The crop as it lies, %n layer(s). Point at a place.</source>
+        <translation>
+            <numerusform>The crop as it lies, %n layer. Point at a place.</numerusform>
+            <numerusform>The crop as it lies, %n layers. Point at a place.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 from the back wall, %2 up</source>
+        <translation>%1 from the back wall, %2 up</translation>
+    </message>
+    <message>
+        <source>%1: no crop</source>
+        <translation>%1: no crop</translation>
+    </message>
+    <message>
+        <source>%1: layer %2, %3: %4, 80 % band %5</source>
+        <translation>%1: layer %2, %3: %4, 80 % band %5</translation>
+    </message>
+    <message>
+        <source>Section of the silo</source>
+        <translation>Section of the silo</translation>
+    </message>
+    <message>
+        <source>target %1</source>
+        <translation>target %1</translation>
     </message>
 </context>
 <context>

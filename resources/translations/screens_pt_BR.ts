@@ -104,6 +104,26 @@
     </message>
 </context>
 <context>
+    <name>MovementText</name>
+    <message>
+        <source>Steady for %1 min.</source>
+        <translation>Estável há %1 min.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>change, cause</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>In %1 min %2</source>
+        <translation>Em %1 min %2</translation>
+    </message>
+    <message>
+        <source>In %1 min %2, first %3</source>
+        <translation>Em %1 min %2, primeiro %3</translation>
+    </message>
+</context>
+<context>
     <name>treadwell::MainWindow</name>
     <message>
         <source>Metric: t, kg DM/m³</source>
@@ -163,6 +183,45 @@
     <message>
         <source>How the season&apos;s file stands</source>
         <translation>Como está o arquivo da safra</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::fill::ChopEntry</name>
+    <message>
+        <source>No chop sieved yet.</source>
+        <translation>Nenhuma peneiração ainda.</translation>
+    </message>
+    <message>
+        <source>Mean length %1, %2</source>
+        <translation>Comprimento médio %1, %2</translation>
+    </message>
+    <message>
+        <source>%1 – none sieved today</source>
+        <translation>%1 – hoje ainda sem peneiração</translation>
+    </message>
+    <message>
+        <source>The sieve test is not recorded: %1</source>
+        <translation>A peneiração não foi registrada: %1</translation>
+    </message>
+    <message>
+        <source>on %1</source>
+        <translation>na de %1</translation>
+    </message>
+    <message>
+        <source>in the pan</source>
+        <translation>no fundo</translation>
+    </message>
+    <message>
+        <source>Mass %1</source>
+        <translation>Massa %1</translation>
+    </message>
+    <message>
+        <source>Record the sieve test</source>
+        <translation>Registrar a peneiração</translation>
+    </message>
+    <message>
+        <source>Chop</source>
+        <translation>Picado</translation>
     </message>
 </context>
 <context>
@@ -329,6 +388,77 @@
         <source>Filling</source>
         <translation>Enchimento</translation>
     </message>
+    <message>
+        <source>next view: time, section, table, heights, chop</source>
+        <translation>próxima vista: tempo, corte, tabela, alturas, picado</translation>
+    </message>
+    <message>
+        <source>enter heights</source>
+        <translation>lançar alturas</translation>
+    </message>
+    <message>
+        <source>zoom and move the timeline; Home shows all of it</source>
+        <translation>ampliar e mover a linha do tempo; Home mostra tudo</translation>
+    </message>
+    <message>
+        <source>read a moment of the timeline or a place of the section</source>
+        <translation>ler um momento da linha do tempo ou um lugar do corte</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::fill::HeightsEntry</name>
+    <message>
+        <source>The heights are not recorded: %1</source>
+        <translation>As alturas não foram registradas: %1</translation>
+    </message>
+    <message>
+        <source>Mean %1 of %2 heights</source>
+        <translation>Média %1 de %2 alturas</translation>
+    </message>
+    <message>
+        <source>Staff</source>
+        <translation>Régua</translation>
+    </message>
+    <message>
+        <source>Laser</source>
+        <translation>Laser</translation>
+    </message>
+    <message>
+        <source>What the heights are read with</source>
+        <translation>Com que as alturas são lidas</translation>
+    </message>
+    <message>
+        <source>laser hangs at</source>
+        <translation>laser a</translation>
+    </message>
+    <message>
+        <source>Height of the laser above the floor</source>
+        <translation>Altura do laser acima do piso</translation>
+    </message>
+    <message>
+        <source>Record the heights</source>
+        <translation>Registrar as alturas</translation>
+    </message>
+    <message>
+        <source>at %1</source>
+        <translation>a %1</translation>
+    </message>
+    <message>
+        <source>Distance below the laser, %1 from the back wall</source>
+        <translation>Distância abaixo do laser, a %1 da parede do fundo</translation>
+    </message>
+    <message>
+        <source>Height of the crop, %1 from the back wall</source>
+        <translation>Altura do material, a %1 da parede do fundo</translation>
+    </message>
+    <message>
+        <source>Heights of the crop</source>
+        <translation>Alturas do material</translation>
+    </message>
+    <message>
+        <source>Height at %1: %2 (here it can be %3)</source>
+        <translation>Altura a %1: %2 (aqui pode ser %3)</translation>
+    </message>
 </context>
 <context>
     <name>treadwell::fill::LayerEntry</name>
@@ -397,6 +527,45 @@
     </message>
 </context>
 <context>
+    <name>treadwell::fill::ViewStrip</name>
+    <message>
+        <source>The sieve test</source>
+        <translation>A peneiração</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Tempo</translation>
+    </message>
+    <message>
+        <source>Section</source>
+        <translation>Corte</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>Tabela</translation>
+    </message>
+    <message>
+        <source>Heights</source>
+        <translation>Alturas</translation>
+    </message>
+    <message>
+        <source>Chop</source>
+        <translation>Picado</translation>
+    </message>
+    <message>
+        <source>The day as a table</source>
+        <translation>O dia em tabela</translation>
+    </message>
+    <message>
+        <source>Views of the filling</source>
+        <translation>Vistas do enchimento</translation>
+    </message>
+    <message>
+        <source>The heights</source>
+        <translation>As alturas</translation>
+    </message>
+</context>
+<context>
     <name>treadwell::fill::WorkingDialog</name>
     <message>
         <source>The working</source>
@@ -452,22 +621,6 @@
         </translation>
     </message>
     <message>
-        <source>delivery, last 60 min</source>
-        <translation>entrega, últimos 60 min</translation>
-    </message>
-    <message>
-        <source>packing capacity</source>
-        <translation>capacidade de compactação</translation>
-    </message>
-    <message>
-        <source>density, median</source>
-        <translation>densidade, mediana</translation>
-    </message>
-    <message>
-        <source>its 80 % band</source>
-        <translation>sua faixa de 80 %</translation>
-    </message>
-    <message>
         <source>target</source>
         <translation>meta</translation>
     </message>
@@ -476,8 +629,111 @@
         <translation>carga</translation>
     </message>
     <message>
-        <source>dry-matter sample</source>
-        <translation>amostra de matéria seca</translation>
+        <source>advice</source>
+        <translation>conselho</translation>
+    </message>
+    <message numerus="yes">
+        <source>Advice: %n time(s).</source>
+        <translation>
+            <numerusform>Conselho: %n vez.</numerusform>
+            <numerusform>Conselho: %n vezes.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>load %1</source>
+        <translation>carga %1</translation>
+    </message>
+    <message>
+        <source>delivery %1</source>
+        <translation>entrega %1</translation>
+    </message>
+    <message>
+        <source>capacity %1</source>
+        <translation>capacidade %1</translation>
+    </message>
+    <message>
+        <source>density %1, 80 % band %2</source>
+        <translation>densidade %1, faixa de 80 % %2</translation>
+    </message>
+    <message>
+        <source>pause</source>
+        <translation>pausa</translation>
+    </message>
+    <message>
+        <source>advice accepted</source>
+        <translation>conselho aceito</translation>
+    </message>
+    <message>
+        <source>advice declined</source>
+        <translation>conselho recusado</translation>
+    </message>
+    <message>
+        <source>advice shown</source>
+        <translation>conselho mostrado</translation>
+    </message>
+    <message>
+        <source>delivery, 60 min</source>
+        <translation>entrega, 60 min</translation>
+    </message>
+    <message>
+        <source>capacity</source>
+        <translation>capacidade</translation>
+    </message>
+    <message>
+        <source>density</source>
+        <translation>densidade</translation>
+    </message>
+    <message>
+        <source>80 % band</source>
+        <translation>faixa de 80 %</translation>
+    </message>
+    <message>
+        <source>dry matter</source>
+        <translation>matéria seca</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::plots::TimelineTable</name>
+    <message>
+        <source>%1, %2</source>
+        <comment>name, unit</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>O que houve</translation>
+    </message>
+    <message>
+        <source>Delivery</source>
+        <translation>Entrega</translation>
+    </message>
+    <message>
+        <source>Capacity</source>
+        <translation>Capacidade</translation>
+    </message>
+    <message>
+        <source>Density</source>
+        <translation>Densidade</translation>
+    </message>
+    <message>
+        <source>80 % band</source>
+        <translation>Faixa de 80 %</translation>
+    </message>
+    <message>
+        <source>load %1</source>
+        <translation>carga %1</translation>
+    </message>
+    <message>
+        <source>dry matter %1</source>
+        <translation>matéria seca %1</translation>
+    </message>
+    <message>
+        <source>pause until %1</source>
+        <translation>pausa até %1</translation>
+    </message>
+    <message>
+        <source>Hour</source>
+        <translation>Hora</translation>
     </message>
 </context>
 <context>
@@ -561,10 +817,6 @@ ainda nenhuma</translation>
 %2 (%3–%4)</translation>
     </message>
     <message>
-        <source>As it lies now: %1, 80 % band %2</source>
-        <translation>Como está agora: %1, faixa de 80 % %2</translation>
-    </message>
-    <message>
         <source>%1 chance of %2</source>
         <translation>%1 de chance de %2</translation>
     </message>
@@ -579,6 +831,10 @@ ainda nenhuma</translation>
     <message>
         <source>%1: 80 % band %2</source>
         <translation>%1: faixa de 80 % %2</translation>
+    </message>
+    <message>
+        <source>as it lies now %1 (%2–%3)</source>
+        <translation>como está agora %1 (%2–%3)</translation>
     </message>
 </context>
 <context>
@@ -690,6 +946,44 @@ ainda nenhuma</translation>
     <message>
         <source>“%1” was not taken: still %2</source>
         <translation>“%1” não foi aceito: continua %2</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::widgets::SectionView</name>
+    <message>
+        <source>No load yet.</source>
+        <translation>Nenhuma carga ainda.</translation>
+    </message>
+    <message>
+        <source>No section. %1</source>
+        <translation>Sem corte. %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>The crop as it lies, %n layer(s). Point at a place.</source>
+        <translation>
+            <numerusform>O material como está, %n camada. Aponte um lugar.</numerusform>
+            <numerusform>O material como está, %n camadas. Aponte um lugar.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 from the back wall, %2 up</source>
+        <translation>%1 da parede do fundo, %2 de altura</translation>
+    </message>
+    <message>
+        <source>%1: no crop</source>
+        <translation>%1: sem material</translation>
+    </message>
+    <message>
+        <source>%1: layer %2, %3: %4, 80 % band %5</source>
+        <translation>%1: camada %2, %3: %4, faixa de 80 % %5</translation>
+    </message>
+    <message>
+        <source>Section of the silo</source>
+        <translation>Corte do silo</translation>
+    </message>
+    <message>
+        <source>target %1</source>
+        <translation>meta %1</translation>
     </message>
 </context>
 <context>

@@ -3,6 +3,7 @@
 #include "app/desktop/fill/fill_page.h"
 #include "app/desktop/fill/layer_entry.h"
 #include "app/desktop/fill/load_dialog.h"
+#include "app/desktop/fill/view_strip.h"
 #include "app/desktop/fill/working_dialog.h"
 #include "app/desktop/widgets/advice_line.h"
 
@@ -43,16 +44,21 @@ const density::SiloReading& readingOf(const density::Readings& readings, widgets
 }  // namespace
 
 std::vector<std::pair<QString, QString>> fillKeys() {
-    return {{QStringLiteral("Ctrl+1 … Ctrl+9"), FillPage::tr("log a load of the truck at this place")},
-            {QStringLiteral("Ctrl+Z"), FillPage::tr("take back the last load")},
-            {QStringLiteral("Ctrl+D"), FillPage::tr("enter dry matter")},
-            {QStringLiteral("Ctrl+L"), FillPage::tr("enter the layer")},
-            {QStringLiteral("Ctrl+G"), FillPage::tr("next reading of the density")},
-            {QStringLiteral("Ctrl+W"), FillPage::tr("show the working")},
-            {QStringLiteral("Ctrl+Enter"), FillPage::tr("do what is advised")},
-            {QStringLiteral("Ctrl+Backspace"), FillPage::tr("decline the advice")},
-            {QStringLiteral("Tab, Shift+Tab"), FillPage::tr("next or previous control")},
-            {QStringLiteral("← →"), FillPage::tr("move the chosen tractor")}};
+    return {
+        {QStringLiteral("Ctrl+1 … Ctrl+9"), FillPage::tr("log a load of the truck at this place")},
+        {QStringLiteral("Ctrl+Z"), FillPage::tr("take back the last load")},
+        {QStringLiteral("Ctrl+D"), FillPage::tr("enter dry matter")},
+        {QStringLiteral("Ctrl+L"), FillPage::tr("enter the layer")},
+        {QStringLiteral("Ctrl+G"), FillPage::tr("next reading of the density")},
+        {QStringLiteral("Ctrl+W"), FillPage::tr("show the working")},
+        {QStringLiteral("Ctrl+T"), FillPage::tr("next view: time, section, table, heights, chop")},
+        {QStringLiteral("Ctrl+H"), FillPage::tr("enter heights")},
+        {QStringLiteral("+ −, PgUp PgDn"), FillPage::tr("zoom and move the timeline; Home shows all of it")},
+        {QStringLiteral("← → ↑ ↓"), FillPage::tr("read a moment of the timeline or a place of the section")},
+        {QStringLiteral("Ctrl+Enter"), FillPage::tr("do what is advised")},
+        {QStringLiteral("Ctrl+Backspace"), FillPage::tr("decline the advice")},
+        {QStringLiteral("Tab, Shift+Tab"), FillPage::tr("next or previous control")},
+        {QStringLiteral("← →"), FillPage::tr("move the chosen tractor")}};
 }
 
 void FillPage::addShortcuts() {
@@ -72,6 +78,10 @@ void FillPage::addShortcuts() {
         const auto next = (static_cast<std::size_t>(m_gauge->selected()) + 1) % widgets::kReadings.size();
         m_gauge->select(widgets::kReadings[next]);
     });
+    add(QKeySequence{Qt::CTRL | Qt::Key_T}, [this] {
+        m_views->choose(kViews[(static_cast<std::size_t>(m_views->chosen()) + 1) % kViews.size()]);
+    });
+    add(QKeySequence{Qt::CTRL | Qt::Key_H}, [this] { m_views->choose(View::heights); });
     add(QKeySequence{Qt::CTRL | Qt::Key_W}, [this] { showWorking(m_gauge->selected()); });
     add(QKeySequence{Qt::CTRL | Qt::Key_Return}, [this] { decide(entries::AdviceDecision::accepted); });
     add(QKeySequence{Qt::CTRL | Qt::Key_Backspace}, [this] { decide(entries::AdviceDecision::declined); });

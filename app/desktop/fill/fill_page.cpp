@@ -1,8 +1,10 @@
 #include "app/desktop/fill/fill_page.h"
 
 #include "app/desktop/fill/cautions.h"
+#include "app/desktop/fill/clock_watch.h"
 #include "app/desktop/fill/dry_matter_entry.h"
 #include "app/desktop/fill/layer_entry.h"
+#include "app/desktop/fill/view_strip.h"
 #include "app/desktop/widgets/advice_line.h"
 #include "app/desktop/widgets/caution_panel.h"
 #include "app/desktop/widgets/choice_box.h"
@@ -21,9 +23,8 @@ namespace {
 using namespace std::chrono_literals;
 
 constexpr auto kTick = 5s;
-constexpr auto kTimelineAges = 1min;
-constexpr int kSpacing = 6;
-constexpr double kTimelineMillimetres = 36;  // axis, labels and a curve that can still be read
+constexpr int kSpacing = 4;
+constexpr double kViewsMillimetres = 36;  // axis, labels and a curve that can still be read
 constexpr double kTrucksMillimetres = 68;
 constexpr double kSideMillimetres = 66;
 constexpr double kNameMillimetres = 45;
@@ -51,7 +52,7 @@ FillPage::FillPage(desk::SeasonDesk& desk, const settings::Appearance& appearanc
       m_adviceLine{new widgets::AdviceLine{appearance}},
       m_gauge{new widgets::DensityGauge{appearance}},
       m_pad{new widgets::PadPlan{appearance}},
-      m_timeline{new plots::Timeline{appearance}},
+      m_views{new ViewStrip{appearance}},
       m_dryMatter{new DryMatterEntry{appearance}},
       m_layer{new LayerEntry{appearance}},
       m_cautions{new widgets::CautionPanel{appearance}} {
@@ -106,11 +107,11 @@ QWidget* FillPage::makeColumns() {
     for (QVBoxLayout* column : {middle, side}) column->setSpacing(kSpacing);
     grid->addLayout(middle, 0, 0);
     grid->addLayout(side, 0, 1);
-    grid->addWidget(m_timeline, 1, 0, 1, 2);
+    grid->addWidget(m_views, 1, 0, 1, 2);
     grid->setColumnStretch(0, 1);
     grid->setRowStretch(0, 3);
     grid->setRowStretch(1, 1);
-    m_timeline->setMinimumHeight(m_appearance.pixels(kTimelineMillimetres));
+    m_views->setMinimumHeight(m_appearance.pixels(kViewsMillimetres));
     for (QWidget* widget : std::initializer_list<QWidget*>{m_dryMatter, m_layer, m_cautions}) {
         widget->setFixedWidth(m_appearance.pixels(kSideMillimetres));
     }
@@ -153,6 +154,13 @@ void FillPage::connectWidgets() {
         connect(panel, &EntryPanel::refused, this,
                 [this](const QString& why) { post(widgets::Weight::caution, why); });
     }
+    connect(m_views, &ViewStrip::proposed, this, [this](const entries::Body& body, const QString& name) {
+        propose(body, {.truck = std::nullopt, .move = std::nullopt, .name = [name] { return name; }});
+    });
+    connect(m_views, &ViewStrip::refused, this,
+            [this](const QString& why) { post(widgets::Weight::caution, why); });
+    m_later.setSingleShot(true);
+    connect(&m_later, &QTimer::timeout, this, &FillPage::refreshMovement);
     connect(m_author, &QLineEdit::editingFinished, this, [this] {
         if (!m_author->isModified()) return;
         m_author->setModified(false);
@@ -200,8 +208,8 @@ void FillPage::selectSilo(farm::SiloId silo) {
         m_fieldChoice->setCurrentIndex(std::max(0, m_fieldChoice->findData(toVariant(*last->load.field))));
     }
     m_advice = AdviceState{voiceAt(season(), silo, now), std::nullopt, std::nullopt};
-    m_timelineSeason.reset();
-    m_timeline->showAll();
+    m_movement.forget();
+    m_views->startAnew();
     refresh();
 }
 
@@ -217,16 +225,18 @@ void FillPage::refresh() {
         selectSilo(season().farm().silos.begin()->first);
         return;
     }
-    const density::Readings readings = m_readings.at(season(), *m_silo, now);
+    followClock(now);
+    m_shown = m_readings.at(season(), *m_silo, now);
+    const density::Readings& readings = m_shown;
     const Speech words = speech();
-    m_gauge->setView(widgets::Reading::layerNow, gaugeOf(readings.layer, words));
-    m_gauge->setView(widgets::Reading::today, gaugeOf(readings.today, words));
-    m_gauge->setView(widgets::Reading::silo, gaugeOf(readings.silo, words));
+    m_gauge->setViews(
+        {gaugeOf(readings.layer, words), gaugeOf(readings.today, words), gaugeOf(readings.silo, words)});
     refreshTrucks(now);
     refreshTractors(readings.rolling);
     refreshSamples(readings.rolling);
     refreshAdvice(readings);
-    refreshTimeline(now);
+    m_views->follow(m_desk.season(), readings);
+    m_later.start(0);  // after what is new has been painted
     const auto cautions = cautionsAt(season(), readings);
     m_cautions->setCautions(cautionViews(cautions, readings, words));
     recordShown(cautions, now);
@@ -281,12 +291,25 @@ void FillPage::refreshAdvice(const density::Readings& readings) {
     recordShownAdvice(now);
 }
 
-void FillPage::refreshTimeline(Instant now) {
-    if (m_timelineSeason == m_desk.season() && now - m_timelineUntil < kTimelineAges) return;
-    m_timelineSeason = m_desk.season();
-    m_timelineUntil = now;
-    m_trace = traceAt(season(), *m_silo, now, m_trace);
-    m_timeline->setView(timelineAt(m_trace, now));
+void FillPage::followClock(Instant now) {
+    const ClockStep step = clockStep(m_lastLook, now, season().zone());
+    m_lastLook = now;
+    if (step == ClockStep::ordinary) return;
+    // What was listened to and zoomed into belongs to another hour or day.
+    m_advice = AdviceState{voiceAt(season(), *m_silo, now), std::nullopt, std::nullopt};
+    if (step == ClockStep::setBack) m_movement.forget();
+    if (step != ClockStep::slept) m_views->startAnew();
+}
+
+void FillPage::refreshMovement() {
+    const Instant now = m_shown.rolling.at;
+    m_movement.note(m_desk.season(), now);
+    const density::Readings before = m_movement.before(m_shown.rolling.silo, now);
+    const auto moved = [&](density::SiloReading density::Readings::*which) {
+        return movementText(density::movementOf(before, m_shown, which), speech());
+    };
+    m_gauge->setMoved({moved(&density::Readings::layer), moved(&density::Readings::today),
+                       moved(&density::Readings::silo)});
 }
 
 Speech FillPage::speech() const {
@@ -313,7 +336,6 @@ void FillPage::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
     if (event->type() != QEvent::LanguageChange) return;
     retranslate();
-    m_timelineSeason.reset();
     refresh();
 }
 

@@ -4,6 +4,7 @@
 #include "app/desktop/fill/advice_state.h"
 #include "app/desktop/fill/cautions.h"
 #include "app/desktop/fill/fill_presenter.h"
+#include "app/desktop/fill/movement_watch.h"
 #include "app/desktop/widgets/message_bar.h"
 
 #include <QTimer>
@@ -24,6 +25,7 @@ namespace treadwell::fill {
 
 class DryMatterEntry;
 class LayerEntry;
+class ViewStrip;
 
 /// The page of the filling: trucks, the pad, the density, advice, samples and the day's timeline of one silo.
 /// What is entered shows as pending until the desk says that it lies on the disk.
@@ -86,7 +88,8 @@ class FillPage final : public QWidget {
     void refreshTractors(const season::Rolling& rolling);
     void refreshAdvice(const density::Readings& readings);
     void refreshSamples(const season::Rolling& rolling);
-    void refreshTimeline(Instant now);
+    void followClock(Instant now);
+    void refreshMovement();
     void recordShownAdvice(Instant now);
     void recordShown(const std::vector<attention::CautionNow>& cautions, Instant now);
     void showWorking(widgets::Reading reading);
@@ -102,10 +105,11 @@ class FillPage final : public QWidget {
     std::optional<entries::EntryId> m_takenBack;  ///< on its way
     std::optional<desk::Ticket> m_undoAfter;      ///< a load that is taken back as soon as it is there
     desk::SeasonPointer m_choicesFor;
-    DayTrace m_trace;
-    desk::SeasonPointer m_timelineSeason;
-    Instant m_timelineUntil;
+    std::optional<Instant> m_lastLook;  ///< at the clock
+    MovementWatch m_movement;
+    density::Readings m_shown;
     QTimer m_tick;
+    QTimer m_later;
 
     QComboBox* m_siloChoice;
     QComboBox* m_fieldChoice;
@@ -119,7 +123,7 @@ class FillPage final : public QWidget {
     widgets::AdviceLine* m_adviceLine;
     widgets::DensityGauge* m_gauge;
     widgets::PadPlan* m_pad;
-    plots::Timeline* m_timeline;
+    ViewStrip* m_views;
     DryMatterEntry* m_dryMatter;
     LayerEntry* m_layer;
     widgets::CautionPanel* m_cautions;

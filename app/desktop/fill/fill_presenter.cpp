@@ -45,13 +45,19 @@ std::vector<widgets::TruckView> trucksAt(const season::Season& season, Instant n
                           .lastLoad = std::nullopt,
                           .pending = 0});
     }
-    for (const auto& day : season.days()) {
-        for (const season::LoadTipped& tipped : day->loads) {
-            if (tipped.at > now || !tipped.load.truck) continue;
+    // From the last load back, until every truck has been met.
+    std::size_t unmet = trucks.size();
+    const auto days = season.days();
+    for (auto day = days.rbegin(); day != days.rend(); ++day) {
+        const auto& loads = (*day)->loads;
+        for (auto tipped = loads.rbegin(); tipped != loads.rend() && unmet > 0; ++tipped) {
+            if (tipped->at > now || !tipped->load.truck) continue;
             const auto truck = std::find_if(trucks.begin(), trucks.end(), [&tipped](const auto& view) {
-                return view.id == tipped.load.truck->value;
+                return view.id == tipped->load.truck->value;
             });
-            if (truck != trucks.end()) truck->lastLoad = tipped.at;
+            if (truck == trucks.end() || truck->lastLoad) continue;
+            truck->lastLoad = tipped->at;
+            --unmet;
         }
     }
     return trucks;
@@ -120,6 +126,9 @@ plots::TimelineView timelineAt(const DayTrace& trace, Instant now) {
     for (const season::PauseSpan& pause : day->pauses) {
         if (pause.begin > now || (pause.silo && pause.silo != silo)) continue;
         view.pauses.push_back({pause.begin, day->endOf(pause.begin, pause.end, now)});
+    }
+    for (const auto& note : day->records.of<entries::AdviceDecided>()) {
+        if (note.at <= now && note.what.silo == silo) view.advice.push_back({note.at, note.what.decision});
     }
     for (const season::LoadTipped* load : season::loadsOf(season, silo, day->begin, now + kTick)) {
         view.deliveries.push_back({load->at, load->load.mass});

@@ -11,7 +11,9 @@ namespace {
 constexpr double kMissing = std::numeric_limits<double>::quiet_NaN();
 constexpr double kDeliveryRow = 0.03;  // of the height: marks at the foot, samples at the head
 constexpr double kSampleRow = 0.95;
-constexpr int kLegendIcon = 62;  // pixels of a legend's entry beside its text
+constexpr double kAdviceRow = 0.86;
+constexpr int kLegendIcon = 40;  // pixels of a legend's entry beside its text
+constexpr QSize kLegendMark{22, 14};
 constexpr int kNarrowWrap = 4;
 constexpr int kRowsBesideTheCurves = 3;  // legend, labels of the time axis
 constexpr int kMostTicks = 6;
@@ -52,6 +54,11 @@ QPen penOf(const QColor& colour, double width, Qt::PenStyle style) {
     return QPen{colour, width, style, Qt::RoundCap, Qt::RoundJoin};
 }
 
+// Wider than a pixel a dash is an outline to be filled, which takes a hundred times as long.
+QPen dashOf(const QColor& colour, Qt::PenStyle style) {
+    return QPen{colour, 1.0, style, Qt::FlatCap, Qt::BevelJoin};
+}
+
 }  // namespace
 
 TimelinePlot::TimelinePlot(QCustomPlot& plot)
@@ -65,7 +72,10 @@ TimelinePlot::TimelinePlot(QCustomPlot& plot)
       m_high{plot.addGraph(plot.xAxis, plot.yAxis2)},
       m_target{plot.addGraph(plot.xAxis, plot.yAxis2)},
       m_deliveries{plot.addGraph(plot.xAxis, m_markAxis)},
-      m_samples{plot.addGraph(plot.xAxis, m_markAxis)} {
+      m_samples{plot.addGraph(plot.xAxis, m_markAxis)},
+      m_advice{plot.addGraph(plot.xAxis, m_markAxis)},
+      m_cursor{new QCPItemStraightLine{&plot}},
+      m_cursorText{new QCPItemText{&plot}} {
     m_plot.setPlottingHint(QCP::phFastPolylines);
     m_plot.setNoAntialiasingOnDrag(true);
     m_plot.xAxis->setTicker(m_ticker);
@@ -73,8 +83,9 @@ TimelinePlot::TimelinePlot(QCustomPlot& plot)
     m_markAxis->setVisible(false);
     m_markAxis->setRange(0.0, 1.0);
     m_capacity->setLineStyle(QCPGraph::lsStepLeft);  // it changes when a tractor comes or goes
-    for (QCPGraph* marks : {m_deliveries, m_samples}) marks->setLineStyle(QCPGraph::lsNone);
+    for (QCPGraph* marks : {m_deliveries, m_samples, m_advice}) marks->setLineStyle(QCPGraph::lsNone);
     makeLegend();
+    makeCursor();
 }
 
 void TimelinePlot::makeLegend() {
@@ -86,9 +97,39 @@ void TimelinePlot::makeLegend() {
     legend->setFillOrder(QCPLegend::foColumnsFirst);
     legend->setMargins(QMargins{2, 2, 2, 2});
     legend->setRowSpacing(0);
+    legend->setColumnSpacing(4);
+    legend->setIconSize(kLegendMark);
     legend->setBorderPen(Qt::NoPen);
     legend->setVisible(true);
     m_high->removeFromLegend();  // one entry names both ends of the band
+}
+
+void TimelinePlot::makeCursor() {
+    m_plot.addLayer(QStringLiteral("cursor"), m_plot.layer(QStringLiteral("main")), QCustomPlot::limAbove);
+    QCPLayer* layer = m_plot.layer(QStringLiteral("cursor"));
+    layer->setMode(QCPLayer::lmBuffered);
+    for (QCPAbstractItem* item :
+         {static_cast<QCPAbstractItem*>(m_cursor), static_cast<QCPAbstractItem*>(m_cursorText)}) {
+        item->setLayer(layer);
+        item->setVisible(false);
+    }
+    m_cursorText->position->setTypeX(QCPItemPosition::ptAxisRectRatio);
+    m_cursorText->position->setTypeY(QCPItemPosition::ptAxisRectRatio);
+    m_cursorText->setPadding(QMargins{4, 1, 4, 1});
+}
+
+void TimelinePlot::showCursor(double seconds, const QString& text) {
+    for (QCPItemPosition* point : {m_cursor->point1, m_cursor->point2})
+        point->setTypeY(QCPItemPosition::ptAxisRectRatio);
+    m_cursor->point1->setCoords(seconds, 0.0);
+    m_cursor->point2->setCoords(seconds, 1.0);
+    // Beside the line on its roomier side would hide the curves there: along the foot there are only loads.
+    m_cursorText->position->setCoords(0.5, 1.0);
+    m_cursorText->setPositionAlignment(Qt::AlignHCenter | Qt::AlignBottom);
+    m_cursorText->setText(text);
+    m_cursor->setVisible(true);
+    m_cursorText->setVisible(true);
+    m_plot.layer(QStringLiteral("cursor"))->replot();
 }
 
 void TimelinePlot::fill(const TimelineView& view, const settings::DisplayUnits& units) {
@@ -101,13 +142,14 @@ void TimelinePlot::fill(const TimelineView& view, const settings::DisplayUnits& 
 }
 
 void TimelinePlot::nameAll(const settings::DisplayUnits& units) {
-    m_delivered->setName(Timeline::tr("delivery, last 60 min"));
-    m_capacity->setName(Timeline::tr("packing capacity"));
-    m_median->setName(Timeline::tr("density, median"));
-    m_low->setName(Timeline::tr("its 80 % band"));
+    m_delivered->setName(Timeline::tr("delivery, 60 min"));
+    m_capacity->setName(Timeline::tr("capacity"));
+    m_median->setName(Timeline::tr("density"));
+    m_low->setName(Timeline::tr("80 % band"));
     m_target->setName(Timeline::tr("target"));
     m_deliveries->setName(Timeline::tr("load"));
-    m_samples->setName(Timeline::tr("dry-matter sample"));
+    m_samples->setName(Timeline::tr("dry matter"));
+    m_advice->setName(Timeline::tr("advice"));
     // The curves name themselves in the legend; a longer label would not fit a low plot.
     m_plot.yAxis->setLabel(units.symbol(Dimension::asFedRate));
     m_plot.yAxis2->setLabel(units.symbol(Dimension::dryDensity));
@@ -122,6 +164,7 @@ void TimelinePlot::fit(QSize size, const QFont& font) {
         legend += metrics.horizontalAdvance(item->plottable()->name()) + kLegendIcon;
     }
     m_plot.legend->setWrap(legend <= size.width() ? m_plot.legend->itemCount() : kNarrowWrap);
+    m_plot.legend->setFillOrder(QCPLegend::foColumnsFirst, true);  // the wrap alone moves nothing
     const int rows = size.height() / metrics.height() - kRowsBesideTheCurves;
     const int ticks = std::clamp(rows / 2, 2, kMostTicks);
     for (QCPAxis* axis : {m_plot.yAxis, m_plot.yAxis2}) axis->ticker()->setTickCount(ticks);
@@ -167,9 +210,12 @@ void TimelinePlot::fillDensities(const TimelineView& view, const settings::Displ
 void TimelinePlot::fillMarks(const TimelineView& view) {
     Points deliveries;
     Points samples;
+    Points advice;
     for (const DeliveryMark& mark : view.deliveries) deliveries.add(mark.at, kDeliveryRow);
     for (const SampleMark& mark : view.samples) samples.add(mark.at, kSampleRow);
+    for (const AdviceMark& mark : view.advice) advice.add(mark.at, kAdviceRow);
     deliveries.give(*m_deliveries);
+    advice.give(*m_advice);
     samples.give(*m_samples);
     for (QCPItemRect* pause : m_pauses) m_plot.removeItem(pause);
     m_pauses.clear();
@@ -191,6 +237,7 @@ void TimelinePlot::style(const settings::Theme& theme, const QFont& font) {
     m_plot.axisRect()->setBackground(theme.panel);
     m_plot.legend->setBrush(Qt::NoBrush);
     m_plot.legend->setFont(font);
+    m_cursorText->setFont(font);
     m_plot.legend->setTextColor(theme.ink);
     m_pauseBrush = QBrush{theme.outline, Qt::BDiagPattern};
     for (QCPItemRect* pause : m_pauses) pause->setBrush(m_pauseBrush);
@@ -223,16 +270,23 @@ void TimelinePlot::styleAxes(const settings::Theme& theme, const QFont& font) {
 void TimelinePlot::styleCurves(const settings::Theme& theme) {
     const double width = theme.lineWidth;
     m_delivered->setPen(penOf(theme.delivery, width, Qt::SolidLine));
-    m_capacity->setPen(penOf(theme.capacity, width, Qt::DashLine));
+    m_capacity->setPen(dashOf(theme.capacity, Qt::DashLine));
     m_median->setPen(penOf(theme.density, width + 1.5, Qt::SolidLine));
-    for (QCPGraph* end : {m_low, m_high}) end->setPen(penOf(theme.density, width, Qt::DotLine));
-    m_target->setPen(penOf(theme.target, width, Qt::DashDotLine));
+    for (QCPGraph* end : {m_low, m_high}) end->setPen(dashOf(theme.density, Qt::DotLine));
+    m_target->setPen(dashOf(theme.target, Qt::DashDotLine));
     const QPen mark{theme.delivery, width};
     m_deliveries->setPen(mark);
     m_deliveries->setScatterStyle(QCPScatterStyle{QCPScatterStyle::ssTriangle, mark, theme.panel, 9.0});
     const QPen sample{theme.porosity, width};
     m_samples->setPen(sample);
     m_samples->setScatterStyle(QCPScatterStyle{QCPScatterStyle::ssDiamond, sample, theme.panel, 11.0});
+    const QPen advice{theme.accent, width};
+    m_advice->setPen(advice);
+    m_advice->setScatterStyle(QCPScatterStyle{QCPScatterStyle::ssStar, advice, theme.panel, 10.0});
+    m_cursor->setPen(QPen{theme.ink, width});
+    m_cursorText->setColor(theme.ink);
+    m_cursorText->setBrush(theme.panel);
+    m_cursorText->setPen(QPen{theme.outline, 1.0});
 }
 
 }  // namespace treadwell::plots

@@ -14,9 +14,12 @@ class TimelinePlot final {
     void style(const settings::Theme& theme, const QFont& font);
     /// Lays out legend and ticks for a plot of this size.
     void fit(QSize size, const QFont& font);
+    /// A line at a moment with what was then beside it; drawn alone, the curves stay as they are.
+    void showCursor(double seconds, const QString& text);
 
   private:
     void makeLegend();
+    void makeCursor();
     void nameAll(const settings::DisplayUnits& units);
     void fillRates(const TimelineView& view, const settings::DisplayUnits& units);
     void fillDensities(const TimelineView& view, const settings::DisplayUnits& units);
@@ -35,6 +38,9 @@ class TimelinePlot final {
     QCPGraph* m_target;
     QCPGraph* m_deliveries;
     QCPGraph* m_samples;
+    QCPGraph* m_advice;
+    QCPItemStraightLine* m_cursor;
+    QCPItemText* m_cursorText;
     QVector<QCPItemRect*> m_pauses;
     QBrush m_pauseBrush;
 };

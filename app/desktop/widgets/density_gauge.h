@@ -42,7 +42,10 @@ class DensityGauge final : public QWidget {
   public:
     explicit DensityGauge(const settings::Appearance& appearance, QWidget* parent = nullptr);
 
-    void setView(Reading reading, const GaugeView& view);
+    /// In the order of kReadings.
+    void setViews(std::array<GaugeView, kReadings.size()> views);
+    /// What moved each of them, in words; may come later than the views.
+    void setMoved(std::array<QString, kReadings.size()> moved);
     void select(Reading reading);
     [[nodiscard]] Reading selected() const noexcept { return m_selected; }
     /// What is drawn, said in one sentence.
@@ -55,18 +58,23 @@ class DensityGauge final : public QWidget {
 
   protected:
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
     [[nodiscard]] QString shortText(Reading reading) const;
     [[nodiscard]] QString bandText(const GaugeDensity& shown) const;
     void refresh();
+    void fit();
+    void tellMoved();
 
     const settings::Appearance& m_appearance;
     std::array<GaugeView, kReadings.size()> m_views;
+    std::array<QString, kReadings.size()> m_moved;
     Reading m_selected = Reading::layerNow;
     QLabel* m_number;
     QLabel* m_band;
     QLabel* m_chance;
+    QLabel* m_movedLabel;
     DistributionView* m_distribution;
     QPushButton* m_working;
     std::array<QPushButton*, kReadings.size()> m_buttons;

@@ -59,13 +59,13 @@ void DistributionView::setView(const GaugeView& view) {
 }
 
 QSize DistributionView::minimumSizeHint() const {
-    return {320, fontMetrics().height() * (kMarkRows + 2) + 76};
+    return {320, fontMetrics().height() * (kMarkRows + 1) + 60};
 }
 
 DensityAxis DistributionView::axis() const {
     const double row = fontMetrics().height();
     DensityAxis axis;
-    axis.area = QRectF{rect()}.adjusted(row, row * kMarkRows, -row, -(2.0 * row + kBracket));
+    axis.area = QRectF{rect()}.adjusted(row, row * kMarkRows, -row, -(row + kBracket));
     // The usual span of silage; it widens for what lies outside, so that it seldom moves.
     DryDensity low = DryDensity::fromKilogramsPerCubicMetre(100);
     DryDensity high = DryDensity::fromKilogramsPerCubicMetre(300);
@@ -171,7 +171,8 @@ void DistributionView::paintAxis(QPainter& painter) const {
         painter.drawText(QRectF{x - 40.0, top, 80.0, row}, Qt::AlignCenter,
                          locale.toString(value, 'f', step < 1.0 ? 1 : 0));
     }
-    painter.drawText(QRectF{0.0, top + row, static_cast<double>(width()), row}, Qt::AlignCenter,
+    // On the left of the row of the saturation limit, which is always far to the right.
+    painter.drawText(QRectF{row, (kMarkRows - 1) * row, static_cast<double>(width()), row}, Qt::AlignLeft,
                      tr("dry-matter density, %1").arg(m_appearance.units().symbol(Dimension::dryDensity)));
 }
 

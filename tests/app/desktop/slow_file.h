@@ -77,7 +77,7 @@ class SlowFile final : public desk::SeasonFile {
                                    std::optional<entries::EntryId> target) {
         if (!m_disk.write()) return fail(code::journalWriteFailed, "file", std::string{"no space"});
         const entries::EntryId id = m_maker.add(body, happened, target);
-        fold();
+        m_season = std::make_shared<const season::Season>(m_season->with(m_maker.entries.back()));
         return id;
     }
     void fold() { m_season = std::make_shared<const season::Season>(season::Season::fold(m_maker.entries)); }

@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <QTest>
+#include <QWheelEvent>
 #include <limits>
 
 namespace treadwell::plots {
@@ -56,7 +57,7 @@ TEST_F(Shown, ZoomsAndPansByKeysAndGoesBack) {
     QTest::keyClick(&timeline, Qt::Key_Plus);
     EXPECT_NEAR(std::chrono::duration<double>(span()).count(), 0.8 * 6 * 3600.0, 1.0);
     const Instant from = timeline.shownFrom();
-    QTest::keyClick(&timeline, Qt::Key_Right);
+    QTest::keyClick(&timeline, Qt::Key_PageDown);
     EXPECT_GT(timeline.shownFrom(), from);
     timeline.setView(morning());
     EXPECT_LT(span(), hours{6}) << "new data must not undo the zoom";
@@ -66,7 +67,7 @@ TEST_F(Shown, ZoomsAndPansByKeysAndGoesBack) {
 
 TEST_F(Shown, NeverLeavesTheSpanOfItsData) {
     QTest::keyClick(&timeline, Qt::Key_Plus);
-    for (int i = 0; i < 30; ++i) QTest::keyClick(&timeline, Qt::Key_Left);
+    for (int i = 0; i < 30; ++i) QTest::keyClick(&timeline, Qt::Key_PageUp);
     EXPECT_EQ(timeline.shownFrom(), morning().from);
     for (int i = 0; i < 60; ++i) QTest::keyClick(&timeline, Qt::Key_Minus);
     EXPECT_EQ(timeline.shownTo(), morning().to);
@@ -98,6 +99,94 @@ TEST_F(Shown, MarksAPauseWithAPattern) {
     timeline.setView(view);
     QTest::qWait(50);
     EXPECT_NE(with, timeline.grab().toImage());
+}
+
+// Who looks at the newest hour goes on seeing the newest; who looks back is left alone.
+TEST_F(Shown, FollowsTheRightEdgeWhileItIsInSight) {
+    QTest::keyClick(&timeline, Qt::Key_Plus);
+    for (int i = 0; i < 10; ++i) QTest::keyClick(&timeline, Qt::Key_PageDown);
+    TimelineView later = morning();
+    later.to += minutes{10};
+    const auto span = timeline.shownTo() - timeline.shownFrom();
+    timeline.setView(later);
+    EXPECT_EQ(timeline.shownTo(), later.to);
+    EXPECT_EQ(timeline.shownTo() - timeline.shownFrom(), span);
+    for (int i = 0; i < 10; ++i) QTest::keyClick(&timeline, Qt::Key_PageUp);
+    const Instant from = timeline.shownFrom();
+    later.to += minutes{10};
+    timeline.setView(later);
+    EXPECT_EQ(timeline.shownFrom(), from);
+}
+
+TEST_F(Shown, ReadsAMomentWithTheArrowKeys) {
+    EXPECT_FALSE(timeline.cursor());
+    QTest::keyClick(&timeline, Qt::Key_Left);
+    ASSERT_TRUE(timeline.cursor());
+    EXPECT_EQ(*timeline.cursor(), morning().to - minutes{10});
+    QTest::keyClick(&timeline, Qt::Key_Left);
+    QTest::keyClick(&timeline, Qt::Key_Right);
+    EXPECT_EQ(*timeline.cursor(), morning().to - minutes{10});
+    for (const char* part : {"11:50", "89", "70", "225"}) {
+        EXPECT_TRUE(timeline.accessibleDescription().contains(QString::fromUtf8(part)))
+            << part << " in " << timeline.accessibleDescription().toStdString();
+    }
+}
+
+TEST_F(Shown, ReadsTheMomentUnderThePointer) {
+    QTest::qWait(30);
+    QTest::mouseMove(&timeline, QPoint{450, 150});
+    ASSERT_TRUE(timeline.cursor());
+    const auto at = *timeline.cursor();
+    EXPECT_GT(at, morning().from + hours{2});
+    EXPECT_LT(at, morning().from + hours{4});
+    const QImage before = timeline.grab().toImage();
+    QTest::mouseMove(&timeline, QPoint{600, 150});
+    EXPECT_GT(*timeline.cursor(), at);
+    EXPECT_NE(before, timeline.grab().toImage()) << "the line moves along";
+}
+
+TEST_F(Shown, BringsTheCursorIntoSight) {
+    for (int i = 0; i < 8; ++i) QTest::keyClick(&timeline, Qt::Key_Plus);
+    for (int i = 0; i < 36; ++i) QTest::keyClick(&timeline, Qt::Key_Left);
+    EXPECT_EQ(*timeline.cursor(), morning().from);
+    EXPECT_EQ(timeline.shownFrom(), morning().from);
+}
+
+TEST_F(Shown, ZoomsByTheWheelAboutThePointer) {
+    timeline.setFocus();
+    QTest::qWait(30);
+    const auto span = [this] { return timeline.shownTo() - timeline.shownFrom(); };
+    const QPointF place{300.0, 150.0};
+    QWheelEvent notch{place, timeline.mapToGlobal(place), {},   {0, 120}, Qt::NoButton,
+                      {},    Qt::NoScrollPhase,           false};
+    QCoreApplication::sendEvent(&timeline, &notch);
+    EXPECT_NEAR(std::chrono::duration<double>(span()).count(), 0.8 * 6 * 3600.0, 1.0);
+}
+
+TEST_F(Shown, ZoomsByAPinch) {
+    auto* fingers = QTest::createTouchDevice();
+    const auto span = [this] { return timeline.shownTo() - timeline.shownFrom(); };
+    const QPoint left{400, 150}, right{500, 150};
+    QTest::touchEvent(&timeline, fingers).press(0, left, &timeline).press(1, right, &timeline);
+    for (int by = 20; by <= 160; by += 20) {
+        QTest::touchEvent(&timeline, fingers)
+            .move(0, left - QPoint{by, 0}, &timeline)
+            .move(1, right + QPoint{by, 0}, &timeline);
+    }
+    QTest::touchEvent(&timeline, fingers)
+        .release(0, left - QPoint{160, 0}, &timeline)
+        .release(1, right + QPoint{160, 0}, &timeline);
+    EXPECT_LT(span(), hours{4}) << "the fingers went from 100 to 420 pixels apart";
+}
+
+TEST_F(Shown, MarksAdvice) {
+    QTest::qWait(50);
+    const QImage without = timeline.grab().toImage();
+    TimelineView view = morning();
+    view.advice.push_back({view.from + hours{3}, entries::AdviceDecision::accepted});
+    timeline.setView(view);
+    QTest::qWait(50);
+    EXPECT_NE(without, timeline.grab().toImage());
 }
 
 }  // namespace

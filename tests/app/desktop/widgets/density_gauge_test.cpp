@@ -31,18 +31,23 @@ struct Gauge : testing::Test {
         }
         return nullptr;
     }
+    void set(Reading which, const GaugeView& view) {
+        std::array<GaugeView, kReadings.size()> views;
+        views[static_cast<std::size_t>(which)] = view;
+        gauge.setViews(views);
+    }
     settings::Appearance appearance;
     DensityGauge gauge{appearance};
 };
 
 TEST_F(Gauge, SaysTheReasonWhileThereIsTooLittle) {
-    gauge.setView(Reading::layerNow, QStringLiteral("No dry-matter sample yet."));
+    set(Reading::layerNow, QStringLiteral("No dry-matter sample yet."));
     EXPECT_TRUE(gauge.sentence().contains(QStringLiteral("No dry-matter sample yet.")));
     EXPECT_FALSE(button(DensityGauge::tr("Show the working"))->isEnabled());
 }
 
 TEST_F(Gauge, SaysMedianWithBandChanceAndTarget) {
-    gauge.setView(Reading::layerNow, reading(212));
+    set(Reading::layerNow, reading(212));
     // Band ends 212 exp(-+1.2816 * 0.14) = 177 and 254.
     for (const char* part : {"212", "177–254", "36", "225"}) {
         EXPECT_TRUE(gauge.sentence().contains(QString::fromUtf8(part))) << part;
@@ -52,7 +57,7 @@ TEST_F(Gauge, SaysMedianWithBandChanceAndTarget) {
 TEST_F(Gauge, SaysHowItLiesNowBesideTheBand) {
     GaugeDensity shown = reading(212);
     shown.asItLies = reading(180).density;
-    gauge.setView(Reading::layerNow, shown);
+    set(Reading::layerNow, shown);
     // 180 exp(-+1.2816 * 0.14) = 150 and 215.
     const auto labels = gauge.findChildren<QLabel*>();
     EXPECT_TRUE(std::any_of(labels.begin(), labels.end(), [](const QLabel* label) {
@@ -61,8 +66,18 @@ TEST_F(Gauge, SaysHowItLiesNowBesideTheBand) {
     }));
 }
 
+TEST_F(Gauge, SaysWhatMovedTheReadingThatIsShown) {
+    gauge.setViews({reading(212), reading(220), reading(240)});
+    gauge.setMoved({QStringLiteral("-6: faster loads"), QString{}, QStringLiteral("+8: new sample")});
+    const auto* moved = gauge.findChild<QLabel*>(QStringLiteral("moved"));
+    EXPECT_EQ(moved->text(), QStringLiteral("-6: faster loads"));
+    EXPECT_TRUE(gauge.sentence().endsWith(QStringLiteral("-6: faster loads")));
+    gauge.select(Reading::silo);
+    EXPECT_EQ(moved->text(), QStringLiteral("+8: new sample"));
+}
+
 TEST_F(Gauge, SwitchesTheReadingAtATouch) {
-    gauge.setView(Reading::silo, reading(240));
+    set(Reading::silo, reading(240));
     QSignalSpy spy{&gauge, &DensityGauge::readingSelected};
     QTest::mouseClick(button(readingName(Reading::silo)), Qt::LeftButton);
     EXPECT_EQ(gauge.selected(), Reading::silo);
@@ -71,7 +86,7 @@ TEST_F(Gauge, SwitchesTheReadingAtATouch) {
 }
 
 TEST_F(Gauge, AsksForTheWorkingOfTheShownReading) {
-    gauge.setView(Reading::today, reading(220));
+    set(Reading::today, reading(220));
     gauge.select(Reading::today);
     QSignalSpy spy{&gauge, &DensityGauge::workingRequested};
     QTest::mouseClick(button(DensityGauge::tr("Show the working")), Qt::LeftButton);
@@ -80,7 +95,7 @@ TEST_F(Gauge, AsksForTheWorkingOfTheShownReading) {
 }
 
 TEST_F(Gauge, GivesItsMedianAsAReadableValue) {
-    gauge.setView(Reading::layerNow, reading(212));
+    set(Reading::layerNow, reading(212));
     auto* view = gauge.findChild<DistributionView*>();
     QAccessibleInterface* accessible = QAccessible::queryAccessibleInterface(view);
     ASSERT_NE(accessible, nullptr);
@@ -96,7 +111,7 @@ TEST_F(Gauge, GivesItsMedianAsAReadableValue) {
 TEST_F(Gauge, KeepsEverythingThatItMarksOnTheAxis) {
     auto* view = gauge.findChild<DistributionView*>();
     for (const double limit : {180.0, 380.0, 620.0}) {
-        gauge.setView(Reading::layerNow, reading(212, limit));
+        set(Reading::layerNow, reading(212, limit));
         EXPECT_GT(view->axis().high, limit);
         EXPECT_LE(view->axis().low, 100.0);
     }
@@ -106,7 +121,7 @@ TEST_F(Gauge, KeepsEverythingThatItMarksOnTheAxis) {
 TEST_F(Gauge, DrawsTheMassThatLiesAtTheLimit) {
     auto* view = gauge.findChild<DistributionView*>();
     const auto colourBesideLimit = [&](double median) {
-        gauge.setView(Reading::layerNow, reading(median, 260.0));
+        set(Reading::layerNow, reading(median, 260.0));
         const DensityAxis axis = view->axis();
         const QPoint place{static_cast<int>(axis.x(260.0)) - 4, static_cast<int>(axis.area.center().y())};
         return view->grab().toImage().pixelColor(place);

@@ -1,0 +1,141 @@
+#include "app/desktop/fill/chop_entry.h"
+
+#include "app/desktop/fill/fill_presenter.h"
+#include "app/desktop/widgets/caution_mark.h"
+#include "app/desktop/widgets/quantity_spin_box.h"
+#include "core/samples/particle_size.h"
+#include "core/season/sampled.h"
+
+#include <QEvent>
+#include <QGridLayout>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+
+namespace treadwell::fill {
+
+namespace {
+
+constexpr double kHeaviestPartKilograms = 5.0;
+
+const season::Dated<entries::SieveTest>* lastTest(const season::Season& season, Instant now) {
+    const auto days = season.days();
+    for (auto day = days.rbegin(); day != days.rend(); ++day) {
+        const auto& tests = (*day)->records.of<entries::SieveTest>();
+        for (auto test = tests.rbegin(); test != tests.rend(); ++test) {
+            if (test->at <= now) return &*test;
+        }
+    }
+    return nullptr;
+}
+
+QString sizeText(const entries::SieveTest& test, const Speech& speech) {
+    const auto parts = entries::partsOf(test);
+    if (!parts) return speech.say(parts.error());
+    const auto size = samples::logNormalSize(*parts);
+    return size ? speech.units().text(Amount{Dimension::chopLength, size->geometricMean.si()})
+                : speech.say(size.error());
+}
+
+}  // namespace
+
+ChopEntry::ChopEntry(const settings::Appearance& appearance, QWidget* parent)
+    : QWidget{parent},
+      m_appearance{appearance},
+      m_mark{new QLabel},
+      m_last{new QLabel},
+      m_record{new QPushButton} {
+    auto* grid = new QGridLayout{this};
+    grid->setContentsMargins(4, 0, 0, 0);
+    auto* last = new QHBoxLayout;
+    last->addWidget(m_mark);
+    last->addWidget(m_last, 1);
+    grid->addLayout(last, 0, 0, 1, static_cast<int>(kParts) + 1);
+    for (std::size_t part = 0; part < kParts; ++part) {
+        m_titles[part] = new QLabel;
+        m_boxes[part] = new widgets::QuantitySpinBox{appearance, Dimension::dishMass};
+        m_boxes[part]->setObjectName(QStringLiteral("sieve%1").arg(part + 1));
+        m_boxes[part]->setSiRange(0.0, kHeaviestPartKilograms);
+        grid->addWidget(m_titles[part], 1, static_cast<int>(part));
+        grid->addWidget(m_boxes[part], 2, static_cast<int>(part));
+        connect(m_boxes[part]->findChild<QLineEdit*>(), &QLineEdit::returnPressed, this, [this, part] {
+            QWidget* next = part + 1 < kParts ? static_cast<QWidget*>(m_boxes[part + 1]) : m_record;
+            next->setFocus(Qt::TabFocusReason);
+            if (part + 1 < kParts) m_boxes[part + 1]->selectAll();
+        });
+        connect(m_boxes[part], &widgets::QuantitySpinBox::siEdited, this,
+                [this] { m_record->setEnabled(true); });
+    }
+    grid->addWidget(m_record, 2, static_cast<int>(kParts));
+    grid->setRowStretch(3, 1);
+    m_record->setObjectName(QStringLiteral("recordChop"));
+    m_record->setEnabled(false);
+    connect(m_record, &QPushButton::clicked, this, &ChopEntry::record);
+    connect(&appearance, &settings::Appearance::changed, this, &ChopEntry::followLook);
+    retranslate();
+    followLook();
+}
+
+void ChopEntry::follow(const season::Season& season, Instant now) {
+    const auto* test = lastTest(season, now);
+    const bool today = test != nullptr && season.zone().dayOf(test->at) == season.zone().dayOf(now);
+    m_mark->setVisible(!today);
+    if (test == nullptr) {
+        m_last->setText(tr("No chop sieved yet."));
+    } else {
+        const QString text = tr("Mean length %1, %2")
+                                 .arg(sizeText(test->what, Speech{m_appearance.units(), season.zone()}),
+                                      ageText(now - test->at));
+        m_last->setText(today ? text : tr("%1 – none sieved today").arg(text));
+    }
+    setAccessibleDescription(m_last->text());
+}
+
+void ChopEntry::record() {
+    entries::SieveTest test;
+    for (const Length opening : samples::kChopBounds) test.openings.push_back(opening);
+    for (widgets::QuantitySpinBox* box : m_boxes) {
+        if (box->isWrong()) {
+            emit refused(tr("The sieve test is not recorded: %1").arg(box->echo()));
+            return;
+        }
+        test.masses.push_back(AsFedMass::fromSi(box->si()));
+    }
+    if (const auto valid = validate(test); !valid) {
+        emit refused(tr("The sieve test is not recorded: %1")
+                         .arg(Speech{m_appearance.units(), FarmZone{}}.say(valid.error())));
+        return;
+    }
+    for (widgets::QuantitySpinBox* box : m_boxes) box->setSi(0.0);
+    m_record->setEnabled(false);
+    emit recorded(test);
+}
+
+void ChopEntry::retranslate() {
+    const settings::DisplayUnits& units = m_appearance.units();
+    for (std::size_t part = 0; part < kParts; ++part) {
+        const QString name =
+            part < samples::kChopBounds.size()
+                ? tr("on %1").arg(units.text(Amount{Dimension::chopLength, samples::kChopBounds[part].si()}))
+                : tr("in the pan");
+        m_titles[part]->setText(name);
+        m_boxes[part]->setAccessibleName(tr("Mass %1").arg(name));
+    }
+    m_record->setText(tr("Record the sieve test"));
+    setAccessibleName(tr("Chop"));
+}
+
+void ChopEntry::followLook() {
+    m_record->setMinimumHeight(m_appearance.pixels(settings::kControlMillimetres));
+    const int side = fontMetrics().height();
+    m_mark->setPixmap(
+        widgets::cautionMark(m_appearance.theme()).pixmap(QSize{side, side}, devicePixelRatioF()));
+    retranslate();
+}
+
+void ChopEntry::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::LanguageChange) retranslate();
+}
+
+}  // namespace treadwell::fill
