@@ -28,7 +28,10 @@
     X(adviceFallsShort) \
     X(adviceFewPasses) \
     X(adviceDearer) \
-    X(adviceNotNeeded)
+    X(adviceNotNeeded) \
+    X(advicePackSome) \
+    X(adviceThinner) \
+    X(adviceSlower)
 // clang-format on
 
 namespace treadwell::code {

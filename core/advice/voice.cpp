@@ -22,13 +22,22 @@ std::string worthSaying(const Advice& advice, const VoiceRules& rules) {
     return {};
 }
 
+/// What is still said of a candidate that is not there any more: where the delivery need not be slowed, what
+/// goes with it. Empty: nothing of it is left.
+std::string leftOf(const std::string& said, const Advice& advice) {
+    constexpr std::string_view kSlower = "+delivery";
+    if (!said.ends_with(kSlower)) return {};
+    std::string rest = said.substr(0, said.size() - kSlower.size());
+    return find(advice, rest) == nullptr ? std::string{} : rest;
+}
+
 }  // namespace
 
 Voice hear(const Voice& voice, const Advice& advice, Instant now, const VoiceRules& rules) {
     Voice next = voice;
     if (!next.said.empty() && find(advice, next.said) == nullptr) {
-        next.said.clear();
-        next.saidSince = now;
+        next.said = leftOf(next.said, advice);
+        if (next.said.empty()) next.saidSince = now;
     }
     const std::string wish = worthSaying(advice, rules);
     if (wish == next.said) {

@@ -25,7 +25,8 @@ struct Voice {
 
 /// Hears the advice of `now` and gives the next state. Speaks after the same advice, with a real gain, has
 /// held for `hold`; what is said stays at least `mindChange`, and goes at once only if it is done or cannot
-/// be done any more. Calls come at least with every entry and once a minute, `now` never falling.
+/// be done any more; where only the delivery need not be slowed any more, the rest of it stays said. Calls
+/// come at least with every entry and once a minute, `now` never falling.
 [[nodiscard]] Voice hear(const Voice& voice, const Advice& advice, Instant now, const VoiceRules& rules = {});
 
 }  // namespace treadwell::advice

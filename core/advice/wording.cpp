@@ -2,6 +2,9 @@
 
 #include "core/advice/codes.h"
 
+#include <algorithm>
+#include <array>
+
 namespace treadwell::advice {
 
 namespace {
@@ -25,18 +28,34 @@ Message actionOf(const Tractor& tractor, const Duty& duty) {
     return {code::advicePackPart, {tractor.name, duty.share.amount()}};
 }
 
-Message gainOf(const Advice& advice) {
-    const Outcome& before = advice.now().outcome;
-    const Outcome& after = advice.best().outcome;
+Message gainOf(const Outcome& now, const Outcome& then, const density::Target& target) {
     return {code::adviceGain,
-            {before.density.amount(), after.density.amount(), advice.target.density.amount(),
-             before.chance.amount(), after.chance.amount()}};
+            {now.density.amount(), then.density.amount(), target.density.amount(), now.chance.amount(),
+             then.chance.amount()}};
 }
 
-Message thinnerOf(const Advice& advice) {
-    const Outcome& after = advice.best().outcome;
-    return {code::adviceThinnerGain,
-            {advice.now().outcome.passes, after.passes, after.upTo.value_or(after.density).amount()}};
+Message thinnerOf(const Outcome& now, const Outcome& then) {
+    return {code::adviceThinnerGain, {now.passes, then.passes, then.upTo.value_or(then.density).amount()}};
+}
+
+Message actionNamed(std::string_view part) {
+    if (part == "layer") return {code::adviceThinner, {}};
+    if (part == "delivery") return {code::adviceSlower, {}};
+    const std::size_t colon = part.find(':');
+    if (colon == std::string_view::npos) return {code::adviceAsNow, {}};
+    const std::string_view token = part.substr(0, colon);
+    std::string name{part.substr(colon + 1)};
+    if (token == "spread") return {code::adviceSpread, {std::move(name)}};
+    if (token == "leave") return {code::adviceLeave, {std::move(name)}};
+    if (token == "pack") return {code::advicePack, {std::move(name)}};
+    return {code::advicePackSome, {std::move(name)}};
+}
+
+bool beginsAction(std::string_view part) {
+    constexpr std::array<std::string_view, 4> kTokens{"spread:", "leave:", "pack:", "packPart:"};
+    return part == "layer" || part == "delivery" ||
+           std::any_of(kTokens.begin(), kTokens.end(),
+                       [part](std::string_view token) { return part.starts_with(token); });
 }
 
 void addCost(const Outcome& outcome, std::vector<Message>& says) {
@@ -76,6 +95,32 @@ std::vector<Message> actionsOf(const AdviceSituation& situation, const Change& c
     return actions;
 }
 
+std::vector<Message> actionsNamed(std::string_view name) {
+    std::vector<std::string> parts;
+    for (std::size_t from = 0; from <= name.size();) {
+        const std::size_t plus = std::min(name.find('+', from), name.size());
+        const std::string_view part = name.substr(from, plus - from);
+        // A tractor's own name may hold the sign.
+        if (parts.empty() || beginsAction(part)) {
+            parts.emplace_back(part);
+        } else {
+            parts.back() += '+' + std::string{part};
+        }
+        from = plus + 1;
+    }
+    std::vector<Message> actions;
+    for (const std::string& part : parts) actions.push_back(actionNamed(part));
+    return actions;
+}
+
+std::vector<Message> effectOf(const Outcome& now, const Outcome& then, const density::Target& target) {
+    std::vector<Message> says;
+    const bool thinnerAlone = then.upTo && then.density == now.density;
+    says.push_back(thinnerAlone ? thinnerOf(now, then) : gainOf(now, then, target));
+    addCost(then, says);
+    return says;
+}
+
 std::vector<Message> saysOf(const AdviceSituation& situation, const Advice& advice) {
     const Outcome& now = advice.now().outcome;
     const Outcome& after = advice.best().outcome;
@@ -87,19 +132,19 @@ std::vector<Message> saysOf(const AdviceSituation& situation, const Advice& advi
                 {code::adviceAllIsWell, {target, now.chance.amount(), situation.wantedChance.amount()}});
             break;
         case Verdict::change:
-            says.push_back(gainOf(advice));
+            says.push_back(gainOf(now, after, advice.target));
             break;
         case Verdict::canLeave:
             says.push_back({code::adviceKeeps, {target, after.chance.amount()}});
             break;
         case Verdict::thinner:
-            says.push_back(thinnerOf(advice));
+            says.push_back(thinnerOf(now, after));
             break;
         case Verdict::saturated:
             says.push_back({code::adviceSaturated, {advice.target.limit.density.amount()}});
             break;
         case Verdict::closest:
-            says.push_back(gainOf(advice));
+            says.push_back(gainOf(now, after, advice.target));
             says.push_back({code::adviceClosest, {situation.wantedChance.amount()}});
             break;
         case Verdict::nothingHelps:

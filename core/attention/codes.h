@@ -21,7 +21,26 @@
     X(cautionDriverAge) \
     X(cautionWalls) \
     X(cautionDrySilage) \
-    X(cautionStanding)
+    X(cautionStanding) \
+    X(packingBehind) \
+    X(layerThick) \
+    X(siloNearlyFull) \
+    X(sampleOverdue) \
+    X(sampleMissing) \
+    X(hoursOnShift) \
+    X(readyToCover) \
+    X(knownDryMatter) \
+    X(assumedDryMatter) \
+    X(otherFieldsDryMatter) \
+    X(knownLayer) \
+    X(assumedLayer) \
+    X(knownLoads) \
+    X(assumedLoads) \
+    X(assumedMasses) \
+    X(knownMasses) \
+    X(knownHeights) \
+    X(missingHeights) \
+    X(missingPace)
 // clang-format on
 
 namespace treadwell::code {

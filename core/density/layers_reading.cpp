@@ -1,6 +1,7 @@
 #include "core/density/codes.h"
 #include "core/density/grounds.h"
 #include "core/density/silo_layers.h"
+#include "core/farm/machine_classes.h"
 #include "core/stats/square.h"
 
 #include <algorithm>
@@ -86,6 +87,7 @@ class Summing {
         options.reading = m_kind;
         options.effectiveLayers = std::max(1.0, square(m_volume) / m_volumeSquares);
         options.residual = m_layers.residual;
+        options.entries.machineMass = machineMassSd();
         options.entries.layer = thicknessSd();
         options.entries.packingTime = packingTimeSd();
         options.entries.loadMass = loadMassSd();
@@ -109,6 +111,21 @@ class Summing {
     }
 
   private:
+    /// Of all machines together; one that is known by its class alone errs by itself and more.
+    [[nodiscard]] double machineMassSd() const {
+        double all = 0.0;
+        double guessed = 0.0;
+        for (const season::TractorNow& now : m_layers.tractors) {
+            const auto known = m_season.farm().tractors.find(now.tractor);
+            if (known == m_season.farm().tractors.end()) continue;
+            const double time = packedBy(now.tractor).count() + m_toCome * shareNow(now).fraction();
+            const double counts = known->second.mass.si() * time;
+            all += counts;
+            if (!known->second.massKnown) guessed = std::hypot(guessed, counts * farm::kClassMassLogSd);
+        }
+        return all > 0.0 ? std::hypot(kMachineMassLogSd, guessed / all) : kMachineMassLogSd;
+    }
+
     struct Part {
         const LayerFacts* facts;
         double part;    ///< of the layer

@@ -35,7 +35,10 @@
     X(farmFileVersion) \
     X(typedFieldUnknown) \
     X(typedFieldTwice) \
-    X(kindUnknown)
+    X(kindUnknown) \
+    X(caughtUpCount) \
+    X(caughtUpSpan) \
+    X(caughtUpAhead)
 // clang-format on
 
 namespace treadwell::code {

@@ -37,6 +37,19 @@ std::vector<TractorNow> tractorsAt(const Day& day, Instant now) {
     return tractors;
 }
 
+/// Those who are on shift; alive as long as the season.
+std::vector<const ShiftSpan*> shiftsAt(const Season& season, Instant now) {
+    const auto days = season.days();
+    const auto past =
+        std::find_if(days.begin(), days.end(), [&](const auto& day) { return day->begin > now; });
+    std::vector<const ShiftSpan*> on;
+    if (past == days.begin()) return on;
+    for (const ShiftSpan& shift : (*std::prev(past))->shifts) {
+        if (shift.begin <= now && (!shift.end || *shift.end > now)) on.push_back(&shift);
+    }
+    return on;
+}
+
 }  // namespace
 
 std::vector<const LoadTipped*> loadsOf(const Season& season, farm::SiloId silo, Instant from, Instant to) {
@@ -83,16 +96,20 @@ Seconds unpaused(const Season& season, farm::SiloId silo, Instant from, Instant 
 }
 
 std::optional<Seconds> longestShift(const Season& season, Instant now) {
-    const auto days = season.days();
-    const auto past =
-        std::find_if(days.begin(), days.end(), [&](const auto& day) { return day->begin > now; });
-    if (past == days.begin()) return std::nullopt;
     std::optional<Seconds> longest;
-    for (const ShiftSpan& shift : (*std::prev(past))->shifts) {
-        if (shift.begin > now || (shift.end && *shift.end <= now)) continue;
-        longest = std::max(longest.value_or(Seconds{0}), Seconds{now - shift.onShiftSince});
+    for (const ShiftSpan* shift : shiftsAt(season, now)) {
+        longest = std::max(longest.value_or(Seconds{0}), Seconds{now - shift->onShiftSince});
     }
     return longest;
+}
+
+std::optional<ShiftSpan> tabletHolder(const Season& season, Instant now) {
+    std::optional<ShiftSpan> holder;
+    for (const ShiftSpan* shift : shiftsAt(season, now)) {
+        if (!shift->holdsTablet || now - shift->onShiftSince >= kShiftIsOver) continue;
+        if (!holder || shift->begin >= holder->begin) holder = *shift;
+    }
+    return holder;
 }
 
 Rolling rollingAt(const Season& season, farm::SiloId silo, Instant now) {

@@ -42,6 +42,13 @@ struct Rolling {
 /// The longest that anybody has been on shift who is so at `now`; none where nobody is.
 [[nodiscard]] std::optional<Seconds> longestShift(const Season& season, Instant now);
 
+/// No shift lasts so long: whose end nobody entered is not at work any more (assumed).
+inline constexpr std::chrono::hours kShiftIsOver{16};
+
+/// The shift of who enters what happens at `now`: the last who took the tablet and is on shift since less
+/// than kShiftIsOver.
+[[nodiscard]] std::optional<ShiftSpan> tabletHolder(const Season& season, Instant now);
+
 /// The loads of a silo with `from <= at < to`, in order.
 [[nodiscard]] std::vector<const LoadTipped*> loadsOf(const Season& season, farm::SiloId silo, Instant from,
                                                      Instant to);

@@ -1675,6 +1675,106 @@
         <source>inadequate</source>
         <translation>insuficiente</translation>
     </message>
+    <message>
+        <source>{1} loads cannot be caught up at once: give 1 to {2}</source>
+        <translation>{1} cargas não podem ser lançadas de uma vez: informe de 1 a {2}</translation>
+    </message>
+    <message>
+        <source>Loads cannot be spread from {1} to {2}: the first time comes before the last, at most a day</source>
+        <translation>As cargas não podem ser distribuídas de {1} a {2}: a primeira hora vem antes da última, no máximo um dia</translation>
+    </message>
+    <message>
+        <source>{1} has not come yet: give times that are past</source>
+        <translation>{1} ainda não chegou: informe horas passadas</translation>
+    </message>
+    <message>
+        <source>Packing falls behind: {1} come in, {2} can be packed to the target</source>
+        <translation>A compactação fica para trás: entram {1}, dá para compactar {2} até a meta</translation>
+    </message>
+    <message>
+        <source>The layers are {1} thick, at most {2} wanted</source>
+        <translation>As camadas têm {1}, no máximo {2} desejados</translation>
+    </message>
+    <message>
+        <source>The silo is nearly full: {1} of what it is planned to hold</source>
+        <translation>O silo está quase cheio: {1} do que se planejou</translation>
+    </message>
+    <message>
+        <source>The dry matter is {1} old: time for a new sample</source>
+        <translation>A matéria seca tem {1}: hora de uma nova amostra</translation>
+    </message>
+    <message>
+        <source>Loads come and no dry matter has been measured: take a sample</source>
+        <translation>Chegam cargas e nenhuma matéria seca foi medida: tire uma amostra</translation>
+    </message>
+    <message>
+        <source>Somebody has been at work for {1}</source>
+        <translation>Alguém está trabalhando há {1}</translation>
+    </message>
+    <message>
+        <source>The back {1} of the silo stand at their height: cover them soon</source>
+        <translation>Os {1} do fundo do silo estão na altura final: cubra logo</translation>
+    </message>
+    <message>
+        <source>Dry matter: {1}, measured at {2}</source>
+        <translation>Matéria seca: {1}, medida às {2}</translation>
+    </message>
+    <message>
+        <source>Dry matter: the middle of the goal, {1}, until a sample is taken</source>
+        <translation>Matéria seca: o meio da meta, {1}, até haver uma amostra</translation>
+    </message>
+    <message>
+        <source>Dry matter: {1} of another field, at {2}</source>
+        <translation>Matéria seca: {1} de outro talhão, às {2}</translation>
+    </message>
+    <message>
+        <source>Layer: {1}, seen at {2}</source>
+        <translation>Camada: {1}, vista às {2}</translation>
+    </message>
+    <message>
+        <source>Layer: {1}, as nobody has seen it</source>
+        <translation>Camada: {1}, pois ninguém a viu</translation>
+    </message>
+    <message>
+        <source>Loads: all {1} weighed or by their box</source>
+        <translation>Cargas: todas as {1} pesadas ou pela caixa</translation>
+    </message>
+    <message>
+        <source>Loads: {1} of {2} at the usual load of their truck</source>
+        <translation>Cargas: {1} de {2} com a carga usual do caminhão</translation>
+    </message>
+    <message>
+        <source>Mass of {1}: that of its class, {2}</source>
+        <translation>Massa de {1}: a de sua classe, {2}</translation>
+    </message>
+    <message>
+        <source>Masses of the tractors at work: as entered</source>
+        <translation>Massas dos tratores no trabalho: como informadas</translation>
+    </message>
+    <message>
+        <source>Heights: read at {1}</source>
+        <translation>Alturas: lidas às {1}</translation>
+    </message>
+    <message>
+        <source>Heights: none read in this silo</source>
+        <translation>Alturas: nenhuma lida neste silo</translation>
+    </message>
+    <message>
+        <source>Pace: {1} loads today, {2} are needed</source>
+        <translation>Ritmo: {1} cargas hoje, são necessárias {2}</translation>
+    </message>
+    <message>
+        <source>Let {1} pack part of its time</source>
+        <translation>Deixe {1} compactar parte do tempo</translation>
+    </message>
+    <message>
+        <source>Spread thinner layers</source>
+        <translation>Espalhe camadas mais finas</translation>
+    </message>
+    <message>
+        <source>Slow the deliveries</source>
+        <translation>Diminua o ritmo das entregas</translation>
+    </message>
 </context>
 <context>
     <name>Unit</name>

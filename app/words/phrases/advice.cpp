@@ -31,6 +31,9 @@ const std::vector<Phrase>& advicePhrases() {
         {code::adviceFewPasses, QT_TRANSLATE_NOOP("Phrase", "{1} passes over each layer, at least {2} asked")},
         {code::adviceDearer, QT_TRANSLATE_NOOP("Phrase", "Would do too, at more cost or with more change")},
         {code::adviceNotNeeded, QT_TRANSLATE_NOOP("Phrase", "Not needed for the target")},
+        {code::advicePackSome, QT_TRANSLATE_NOOP("Phrase", "Let {1} pack part of its time")},
+        {code::adviceThinner, QT_TRANSLATE_NOOP("Phrase", "Spread thinner layers")},
+        {code::adviceSlower, QT_TRANSLATE_NOOP("Phrase", "Slow the deliveries")},
     };
     // clang-format on
     return kPhrases;

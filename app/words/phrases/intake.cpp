@@ -38,6 +38,9 @@ const std::vector<Phrase>& intakePhrases() {
         {code::typedFieldUnknown, QT_TRANSLATE_NOOP("Phrase", "This entry has no such field: its fields are {1}")},
         {code::typedFieldTwice, QT_TRANSLATE_NOOP("Phrase", "This field is given twice: give it once")},
         {code::kindUnknown, QT_TRANSLATE_NOOP("Phrase", "\"{1}\" is no kind of entry: use one of {2}")},
+        {code::caughtUpCount, QT_TRANSLATE_NOOP("Phrase", "{1} loads cannot be caught up at once: give 1 to {2}")},
+        {code::caughtUpSpan, QT_TRANSLATE_NOOP("Phrase", "Loads cannot be spread from {1} to {2}: the first time comes before the last, at most a day")},
+        {code::caughtUpAhead, QT_TRANSLATE_NOOP("Phrase", "{1} has not come yet: give times that are past")},
     };
     // clang-format on
     return kPhrases;

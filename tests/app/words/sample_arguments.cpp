@@ -29,6 +29,7 @@ const Argument kOther = std::string{"t, lb"};
 const Argument kCount = std::int64_t{2};
 const Argument kMore = std::int64_t{3};
 const Argument kNumber = 1.5;
+const Argument kAt = Instant{};
 const Argument kDensity = DryDensity::fromSi(236).amount();
 const Argument kDenser = DryDensity::fromSi(262).amount();
 const Argument kDryMatter = DryMatter::fromPercent(35).amount();
@@ -313,6 +314,9 @@ const std::vector<Sample>& samples() {
         {code::adviceFewPasses, {kNumber, kNumber}},
         {code::adviceDearer, {}},
         {code::adviceNotNeeded, {}},
+        {code::advicePackSome, {kText}},
+        {code::adviceThinner, {}},
+        {code::adviceSlower, {}},
         // attention
         {code::cautionRampSlope, {kSlope}},
         {code::cautionRampSteep, {kSteeper, kSlope}},
@@ -331,6 +335,25 @@ const std::vector<Sample>& samples() {
         {code::cautionWalls, {}},
         {code::cautionDrySilage, {kDryMatter, kDrier}},
         {code::cautionStanding, {}},
+        {code::packingBehind, {kFaster, kRate}},
+        {code::layerThick, {kThicker, kLayer}},
+        {code::siloNearlyFull, {kShare}},
+        {code::sampleOverdue, {kMinutes}},
+        {code::sampleMissing, {}},
+        {code::hoursOnShift, {kMinutes}},
+        {code::readyToCover, {kDepth}},
+        {code::knownDryMatter, {kDryMatter, kAt}},
+        {code::assumedDryMatter, {kDryMatter}},
+        {code::otherFieldsDryMatter, {kDryMatter, kAt}},
+        {code::knownLayer, {kLayer, kAt}},
+        {code::assumedLayer, {kLayer}},
+        {code::knownLoads, {kCount}},
+        {code::assumedLoads, {kCount, kMore}},
+        {code::assumedMasses, {kText, kMachine}},
+        {code::knownMasses, {}},
+        {code::knownHeights, {kAt}},
+        {code::missingHeights, {}},
+        {code::missingPace, {kCount, kMore}},
         // intake
         {code::columnMissing, {kText}},
         {code::columnTwice, {kText, kOther}},
@@ -363,6 +386,9 @@ const std::vector<Sample>& samples() {
         {code::typedFieldUnknown, {kOther}},
         {code::typedFieldTwice, {}},
         {code::kindUnknown, {kText, kOther}},
+        {code::caughtUpCount, {kCount, kMore}},
+        {code::caughtUpSpan, {kAt, kAt}},
+        {code::caughtUpAhead, {kAt}},
         // review
         {code::dayUnknown, {kText}},
         {code::reviewDaySheet, {kText, kOther}},

@@ -77,6 +77,26 @@ TEST(Voice, FallsSilentAtOnceWhenItIsDone) {
     EXPECT_EQ(voice.said, "");
 }
 
+// The tractor is wanted all along, a slower delivery now and then.
+TEST(Voice, KeepsWhatIsLeftOfAdviceWhoseSlowerDeliveryIsNotNeeded) {
+    const auto adviceOf = [](double tonnesPerHour) {
+        return advise(exampleAt(tonnesPerHour, {tractor("Otter", 14), tractor("Heron", 20, Activity::away)}))
+            .value();
+    };
+    double rate = 400;
+    while (rate > 1 && adviceOf(rate).best().name != "pack:Heron+delivery") rate -= 1;
+    const Advice both = adviceOf(rate);
+    Voice voice;
+    for (int minute = 0; minute <= 5; ++minute) voice = hear(voice, both, kMorning + minutes{minute});
+    ASSERT_EQ(voice.said, "pack:Heron+delivery");
+    while (rate > 1 && find(adviceOf(rate), voice.said) != nullptr) rate -= 1;
+    const Advice alone = adviceOf(rate);
+    ASSERT_NE(find(alone, "pack:Heron"), nullptr);
+    const Voice after = hear(voice, alone, kMorning + minutes{6});
+    EXPECT_EQ(after.said, "pack:Heron");
+    EXPECT_EQ(after.saidSince, voice.saidSince);
+}
+
 TEST(Voice, RemembersNothingButItsState) {
     const Voice voice = hear({}, adviceAt(256), kMorning);
     EXPECT_EQ(hear(voice, adviceAt(256), kMorning + minutes{5}),

@@ -111,6 +111,27 @@ TEST(LongestShift, IsOfThoseWhoAreOnShiftNow) {
     EXPECT_EQ(longestShift(season, at("2026-02-11T08:00:00Z")), Seconds{24 * 3600});
 }
 
+TEST(TabletHolder, IsTheLastWhoTookItAndIsStillAtWork) {
+    SeasonMaker maker = filling();
+    const auto shift = [&](std::uint8_t person, bool begins, bool holds, const char* iso) {
+        maker.add(entries::Shift{idOf<entries::PersonTag>(person), begins, {}, holds, {}}, at(iso));
+    };
+    shift(1, true, true, "2026-02-10T05:00:00Z");
+    shift(3, true, false, "2026-02-10T06:00:00Z");
+    shift(2, true, true, "2026-02-10T08:00:00Z");
+    shift(2, false, false, "2026-02-10T12:00:00Z");
+    const Season season = Season::fold(maker.entries);
+    const auto holder = [&](const char* iso) -> std::optional<entries::PersonId> {
+        const auto held = tabletHolder(season, at(iso));
+        return held ? std::optional{held->person} : std::nullopt;
+    };
+    EXPECT_EQ(holder("2026-02-10T04:00:00Z"), std::nullopt);
+    EXPECT_EQ(holder("2026-02-10T07:00:00Z"), idOf<entries::PersonTag>(1));
+    EXPECT_EQ(holder("2026-02-10T09:00:00Z"), idOf<entries::PersonTag>(2));
+    EXPECT_EQ(holder("2026-02-10T13:00:00Z"), idOf<entries::PersonTag>(1));
+    EXPECT_EQ(holder("2026-02-10T21:30:00Z"), std::nullopt) << "no shift lasts so long";
+}
+
 TEST(Rolling, ASiloWithoutLoadsHasRatesOfNothing) {
     const Season season = Season::fold(filling().entries);
     const Rolling rolling = rollingAt(season, idOf<farm::SiloTag>(9), at("2026-02-10T13:00:00Z"));
