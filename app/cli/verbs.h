@@ -37,7 +37,6 @@ struct Request {
     CopyOptions copy;
     PeopleOptions people;
     ReplayOptions replay;
-    TrackOptions tracks;
     std::function<Outcome(const Answer&)> run;
 };
 

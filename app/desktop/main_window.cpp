@@ -11,7 +11,6 @@
 #include <QMessageBox>
 #include <QScreen>
 #include <QSettings>
-#include <QUrl>
 #include <QVBoxLayout>
 
 namespace treadwell {
@@ -21,7 +20,6 @@ namespace {
 constexpr auto kUnitsKey = "units";
 constexpr auto kLanguageKey = "language";
 constexpr auto kLookKey = "look";
-constexpr auto kAuthorKey = "author";
 
 template <NamedEnum E>
 QString named(E choice) {
@@ -50,7 +48,6 @@ WindowSettings readSettings() {
     settings.units = keptChoice<UnitSystem>(kept, kUnitsKey).value_or(settings.units);
     settings.language = kept.value(QLatin1String{kLanguageKey}, settings.language).toString();
     settings.look = keptChoice<settings::Look>(kept, kLookKey).value_or(settings.look);
-    settings.author = kept.value(QLatin1String{kAuthorKey}).toString();
     return settings;
 }
 
@@ -59,17 +56,6 @@ void writeSettings(const WindowSettings& settings) {
     kept.setValue(QLatin1String{kUnitsKey}, named(settings.units));
     kept.setValue(QLatin1String{kLanguageKey}, settings.language);
     kept.setValue(QLatin1String{kLookKey}, named(settings.look));
-    kept.setValue(QLatin1String{kAuthorKey}, settings.author);
-}
-
-entries::PersonId personCalled(const QString& name, Instant now) {
-    if (name.isEmpty()) return {};
-    QSettings kept;
-    const QString key = QStringLiteral("people/") + QString::fromLatin1(QUrl::toPercentEncoding(name));
-    if (const auto id = Uuid::fromText(kept.value(key).toString().toStdString())) return {*id};
-    const entries::PersonId made{UuidSource{}.next(now)};
-    kept.setValue(key, QString::fromStdString(made.value.text()));
-    return made;
 }
 
 MainWindow::MainWindow(desk::SeasonDesk& desk, WindowSettings settings, QWidget* parent)
@@ -86,11 +72,8 @@ MainWindow::MainWindow(desk::SeasonDesk& desk, WindowSettings settings, QWidget*
     setCentralWidget(central);
     makeMenus();
     retranslate();
-    m_page->showAuthor(m_settings.author);
-    m_desk.setAuthor(personCalled(m_settings.author, desk.now()));
-    connect(m_page, &fill::FillPage::authorChanged, this, [this](const QString& name) {
-        m_settings.author = name;
-        m_desk.setAuthor(personCalled(name, m_desk.now()));
+    connect(m_page, &fill::FillPage::languageTouched, this, [this] {
+        setLanguage(m_language.name() == u"en" ? QStringLiteral("pt_BR") : QStringLiteral("en"));
         emit settingsChanged(m_settings);
     });
     connect(&desk, &desk::SeasonDesk::changed, m_page, &fill::FillPage::refresh);
@@ -135,6 +118,7 @@ void MainWindow::makeMenus() {
         QAction* action = addChoice(m_languageMenu, languages, m_language.name() == language);
         // Each in its own language, so that it is found by those who need it.
         action->setText(language == u"en" ? QStringLiteral("English") : QStringLiteral("Português (Brasil)"));
+        action->setData(language);
         connect(action, &QAction::triggered, this, [this, keep, language] { setLanguage(language), keep(); });
     }
 
@@ -180,6 +164,8 @@ void MainWindow::retranslate() {
     m_lookMenu->setTitle(tr("&Theme"));
     m_helpMenu->setTitle(tr("&Help"));
     for (const auto& [action, name] : m_names) action->setText(name());
+    for (QAction* action : m_languageMenu->actions())
+        action->setChecked(action->data().toString() == m_language.name());
 }
 
 void MainWindow::showKeys() {

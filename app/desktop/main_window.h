@@ -20,15 +20,10 @@ struct WindowSettings {
     UnitSystem units = UnitSystem::metric;
     QString language = settings::systemLanguage();
     settings::Look look = settings::Look::light;
-    QString author;
 };
 
 [[nodiscard]] WindowSettings readSettings();
 void writeSettings(const WindowSettings& settings);
-
-/// The id under which this machine knows a name, made at its first use: an entry holds only the id. No name,
-/// nobody's id.
-[[nodiscard]] entries::PersonId personCalled(const QString& name, Instant now);
 
 /// The window of one season: its pages and the menu of how they look.
 class MainWindow final : public QMainWindow {

@@ -124,6 +124,99 @@
     </message>
 </context>
 <context>
+    <name>Notices</name>
+    <message>
+        <source>Now</source>
+        <translation>Now</translation>
+    </message>
+    <message>
+        <source>Makes the answer surer</source>
+        <translation>Makes the answer surer</translation>
+    </message>
+    <message>
+        <source>Missing</source>
+        <translation>Missing</translation>
+    </message>
+    <message>
+        <source>Assumed</source>
+        <translation>Assumed</translation>
+    </message>
+    <message>
+        <source>What came of advice</source>
+        <translation>What came of advice</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Cautions</translation>
+    </message>
+    <message>
+        <source>Known</source>
+        <translation>Known</translation>
+    </message>
+    <message>
+        <source>%1 done: %2, %3 → %4 expected</source>
+        <comment>time, advice, density before and after</comment>
+        <translation>%1 done: %2, %3 → %4 expected</translation>
+    </message>
+    <message>
+        <source>%1 declined: %2, %3 → %4 expected</source>
+        <comment>time, advice, density before and after</comment>
+        <translation>%1 declined: %2, %3 → %4 expected</translation>
+    </message>
+    <message>
+        <source>%1; %2 at %3</source>
+        <comment>what was said, the density then, time</comment>
+        <translation>%1; %2 at %3</translation>
+    </message>
+    <message>
+        <source>%1; shows from %2</source>
+        <comment>what was said, time</comment>
+        <translation>%1; shows from %2</translation>
+    </message>
+</context>
+<context>
+    <name>Radio</name>
+    <message>
+        <source>Nobody packs</source>
+        <translation>Nobody packs</translation>
+    </message>
+    <message>
+        <source>%1 packing</source>
+        <comment>names of tractors</comment>
+        <translation>%1 packing</translation>
+    </message>
+    <message>
+        <source>%1 spreading</source>
+        <comment>names of tractors</comment>
+        <translation>%1 spreading</translation>
+    </message>
+    <message>
+        <source>pause</source>
+        <translation>pause</translation>
+    </message>
+    <message>
+        <source>%1 (%2), target %3, chance %4</source>
+        <comment>density, its band, target, chance of it</comment>
+        <translation>%1 (%2), target %3, chance %4</translation>
+    </message>
+</context>
+<context>
+    <name>Trial</name>
+    <message>
+        <source>What if? Move a tractor or record a layer: it is only tried.</source>
+        <translation>What if? Move a tractor or record a layer: it is only tried.</translation>
+    </message>
+    <message>
+        <source>What if: not enough is known to say.</source>
+        <translation>What if: not enough is known to say.</translation>
+    </message>
+    <message>
+        <source>What if: %1: %2</source>
+        <comment>what is tried and what it would come to</comment>
+        <translation>What if: %1: %2</translation>
+    </message>
+</context>
+<context>
     <name>treadwell::MainWindow</name>
     <message>
         <source>Metric: t, kg DM/m³</source>
@@ -186,6 +279,53 @@
     </message>
 </context>
 <context>
+    <name>treadwell::fill::CatchUpDialog</name>
+    <message>
+        <source>Loads to catch up with</source>
+        <translation>Loads to catch up with</translation>
+    </message>
+    <message>
+        <source>Loads</source>
+        <translation>Loads</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>From</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>To</translation>
+    </message>
+    <message>
+        <source>several, or not known</source>
+        <translation>several, or not known</translation>
+    </message>
+    <message>
+        <source>Truck</source>
+        <translation>Truck</translation>
+    </message>
+    <message>
+        <source>Mass of each load</source>
+        <translation>Mass of each load</translation>
+    </message>
+    <message>
+        <source>Mass of each</source>
+        <translation>Mass of each</translation>
+    </message>
+    <message>
+        <source>Record the loads</source>
+        <translation>Record the loads</translation>
+    </message>
+    <message>
+        <source>This time has not come yet.</source>
+        <translation>This time has not come yet.</translation>
+    </message>
+    <message>
+        <source>The first time must come before the last.</source>
+        <translation>The first time must come before the last.</translation>
+    </message>
+</context>
+<context>
     <name>treadwell::fill::ChopEntry</name>
     <message>
         <source>No chop sieved yet.</source>
@@ -222,6 +362,37 @@
     <message>
         <source>Chop</source>
         <translation>Chop</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::fill::DayLoads</name>
+    <message>
+        <source>caught up</source>
+        <translation>caught up</translation>
+    </message>
+    <message>
+        <source>usual load</source>
+        <translation>usual load</translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <translation>about %1</translation>
+    </message>
+    <message>
+        <source>Correct the load of %1</source>
+        <translation>Correct the load of %1</translation>
+    </message>
+    <message>
+        <source>Take back the load of %1</source>
+        <translation>Take back the load of %1</translation>
+    </message>
+    <message>
+        <source>Loads of the day</source>
+        <translation>Loads of the day</translation>
+    </message>
+    <message>
+        <source>No load yet today.</source>
+        <translation>No load yet today.</translation>
     </message>
 </context>
 <context>
@@ -276,6 +447,50 @@
     <message>
         <source>%1 is not recorded: %2</source>
         <translation>%1 is not recorded: %2</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::fill::FillHeader</name>
+    <message>
+        <source>not known</source>
+        <translation>not known</translation>
+    </message>
+    <message>
+        <source>Silo</source>
+        <translation>Silo</translation>
+    </message>
+    <message>
+        <source>Field</source>
+        <translation>Field</translation>
+    </message>
+    <message>
+        <source>Radio</source>
+        <translation>Radio</translation>
+    </message>
+    <message>
+        <source>Copies a sentence for the radio or a message, and shows it</source>
+        <translation>Copies a sentence for the radio or a message, and shows it</translation>
+    </message>
+    <message>
+        <source>name erased</source>
+        <translation>name erased</translation>
+    </message>
+    <message>
+        <source>Who is here?</source>
+        <translation>Who is here?</translation>
+    </message>
+    <message>
+        <source>Who holds the tablet: %1</source>
+        <translation>Who holds the tablet: %1</translation>
+    </message>
+    <message>
+        <source>Português</source>
+        <comment>the other language, in itself</comment>
+        <translation>Português</translation>
+    </message>
+    <message>
+        <source>Changes the language of the screen</source>
+        <translation>Changes the language of the screen</translation>
     </message>
 </context>
 <context>
@@ -357,34 +572,6 @@
         <translation>%1 is not saved: %2</translation>
     </message>
     <message>
-        <source>not known</source>
-        <translation>not known</translation>
-    </message>
-    <message>
-        <source>Silo</source>
-        <translation>Silo</translation>
-    </message>
-    <message>
-        <source>Crop from field</source>
-        <translation>Crop from field</translation>
-    </message>
-    <message>
-        <source>Field that the loads come from</source>
-        <translation>Field that the loads come from</translation>
-    </message>
-    <message>
-        <source>In charge</source>
-        <translation>In charge</translation>
-    </message>
-    <message>
-        <source>Name of the person in charge</source>
-        <translation>Name of the person in charge</translation>
-    </message>
-    <message>
-        <source>your name</source>
-        <translation>your name</translation>
-    </message>
-    <message>
         <source>Filling</source>
         <translation>Filling</translation>
     </message>
@@ -403,6 +590,78 @@
     <message>
         <source>read a moment of the timeline or a place of the section</source>
         <translation>read a moment of the timeline or a place of the section</translation>
+    </message>
+    <message>
+        <source>try something: what if</source>
+        <translation>try something: what if</translation>
+    </message>
+    <message>
+        <source>the day&apos;s loads, or the trucks again</source>
+        <translation>the day&apos;s loads, or the trucks again</translation>
+    </message>
+    <message>
+        <source>catch up with loads</source>
+        <translation>catch up with loads</translation>
+    </message>
+    <message>
+        <source>a hired machine is here</source>
+        <translation>a hired machine is here</translation>
+    </message>
+    <message>
+        <source>pause, or go on</source>
+        <translation>pause, or go on</translation>
+    </message>
+    <message>
+        <source>next silo</source>
+        <translation>next silo</translation>
+    </message>
+    <message>
+        <source>next field</source>
+        <translation>next field</translation>
+    </message>
+    <message>
+        <source>who holds the tablet</source>
+        <translation>who holds the tablet</translation>
+    </message>
+    <message>
+        <source>words for the radio</source>
+        <translation>words for the radio</translation>
+    </message>
+    <message>
+        <source>the other language</source>
+        <translation>the other language</translation>
+    </message>
+    <message>
+        <source>share of its time that it packs</source>
+        <translation>share of its time that it packs</translation>
+    </message>
+    <message>
+        <source>mass of the chosen tractor</source>
+        <translation>mass of the chosen tractor</translation>
+    </message>
+    <message>
+        <source>The loads</source>
+        <translation>The loads</translation>
+    </message>
+    <message>
+        <source>The hired machine</source>
+        <translation>The hired machine</translation>
+    </message>
+    <message>
+        <source>The mass</source>
+        <translation>The mass</translation>
+    </message>
+    <message>
+        <source>The shift</source>
+        <translation>The shift</translation>
+    </message>
+    <message>
+        <source>The pause</source>
+        <translation>The pause</translation>
+    </message>
+    <message>
+        <source>Copied: %1</source>
+        <translation>Copied: %1</translation>
     </message>
 </context>
 <context>
@@ -458,6 +717,91 @@
     <message>
         <source>Height at %1: %2 (here it can be %3)</source>
         <translation>Height at %1: %2 (here it can be %3)</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::fill::HireDialog</name>
+    <message>
+        <source>Medium tractor</source>
+        <translation>Medium tractor</translation>
+    </message>
+    <message>
+        <source>Large tractor</source>
+        <translation>Large tractor</translation>
+    </message>
+    <message>
+        <source>Heavy tractor</source>
+        <translation>Heavy tractor</translation>
+    </message>
+    <message>
+        <source>Articulated tractor</source>
+        <translation>Articulated tractor</translation>
+    </message>
+    <message>
+        <source>Wheel loader</source>
+        <translation>Wheel loader</translation>
+    </message>
+    <message>
+        <source>Small trailer</source>
+        <translation>Small trailer</translation>
+    </message>
+    <message>
+        <source>Trailer</source>
+        <translation>Trailer</translation>
+    </message>
+    <message>
+        <source>Large trailer</source>
+        <translation>Large trailer</translation>
+    </message>
+    <message>
+        <source>Lorry</source>
+        <translation>Lorry</translation>
+    </message>
+    <message>
+        <source>A hired machine is here</source>
+        <translation>A hired machine is here</translation>
+    </message>
+    <message>
+        <source>Hired %1</source>
+        <translation>Hired %1</translation>
+    </message>
+    <message>
+        <source>Hired truck %1</source>
+        <translation>Hired truck %1</translation>
+    </message>
+    <message>
+        <source>Tractor</source>
+        <translation>Tractor</translation>
+    </message>
+    <message>
+        <source>Truck</source>
+        <translation>Truck</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>It is here</source>
+        <translation>It is here</translation>
+    </message>
+    <message>
+        <source>%1
+%2 ± %3</source>
+        <comment>class, mass, its error</comment>
+        <translation>%1
+%2 ± %3</translation>
+    </message>
+    <message>
+        <source>%1
+%2 a load</source>
+        <comment>class, usual load</comment>
+        <translation>%1
+%2 a load</translation>
+    </message>
+    <message>
+        <source>Give it a name by which it is known in the yard.</source>
+        <translation>Give it a name by which it is known in the yard.</translation>
     </message>
 </context>
 <context>
@@ -522,8 +866,77 @@
         <translation>Record the load</translation>
     </message>
     <message>
+        <source>the usual load of this truck from now on</source>
+        <translation>the usual load of this truck from now on</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Time</translation>
+    </message>
+    <message>
+        <source>Correct the load</source>
+        <translation>Correct the load</translation>
+    </message>
+    <message>
+        <source>Truck</source>
+        <translation>Truck</translation>
+    </message>
+    <message>
+        <source>Silo</source>
+        <translation>Silo</translation>
+    </message>
+    <message>
+        <source>This time has not come yet.</source>
+        <translation>This time has not come yet.</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::fill::MassDialog</name>
+    <message>
+        <source>Mass of %1</source>
+        <translation>Mass of %1</translation>
+    </message>
+    <message>
+        <source>Mass with ballast and blade</source>
+        <translation>Mass with ballast and blade</translation>
+    </message>
+    <message>
+        <source>Record the mass</source>
+        <translation>Record the mass</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::fill::Sheet</name>
+    <message>
         <source>Leave it</source>
         <translation>Leave it</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::fill::TabletDialog</name>
+    <message>
+        <source>Who holds the tablet?</source>
+        <translation>Who holds the tablet?</translation>
+    </message>
+    <message>
+        <source>Known</source>
+        <translation>Known</translation>
+    </message>
+    <message>
+        <source>New name</source>
+        <translation>New name</translation>
+    </message>
+    <message>
+        <source>My shift ends</source>
+        <translation>My shift ends</translation>
+    </message>
+    <message>
+        <source>I hold the tablet</source>
+        <translation>I hold the tablet</translation>
+    </message>
+    <message>
+        <source>Touch a name, or write one.</source>
+        <translation>Touch a name, or write one.</translation>
     </message>
 </context>
 <context>
@@ -574,6 +987,46 @@
     <message>
         <source>Close</source>
         <translation>Close</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::fill::YardTools</name>
+    <message>
+        <source>Loads today</source>
+        <translation>Loads today</translation>
+    </message>
+    <message>
+        <source>Shows the day&apos;s loads in place of the trucks</source>
+        <translation>Shows the day&apos;s loads in place of the trucks</translation>
+    </message>
+    <message>
+        <source>Catch up</source>
+        <translation>Catch up</translation>
+    </message>
+    <message>
+        <source>Enters loads that came while nobody logged them</source>
+        <translation>Enters loads that came while nobody logged them</translation>
+    </message>
+    <message>
+        <source>Hired</source>
+        <translation>Hired</translation>
+    </message>
+    <message>
+        <source>A truck or tractor that the farm does not know yet</source>
+        <translation>A truck or tractor that the farm does not know yet</translation>
+    </message>
+    <message>
+        <source>Go on (%1)</source>
+        <comment>the pause since</comment>
+        <translation>Go on (%1)</translation>
+    </message>
+    <message>
+        <source>Pause</source>
+        <translation>Pause</translation>
+    </message>
+    <message>
+        <source>Deliveries stand still, or go on</source>
+        <translation>Deliveries stand still, or go on</translation>
     </message>
 </context>
 <context>
@@ -747,10 +1200,6 @@
         <translation>Do it</translation>
     </message>
     <message>
-        <source>Record that the advice is followed</source>
-        <translation>Record that the advice is followed</translation>
-    </message>
-    <message>
         <source>Not now</source>
         <translation>Not now</translation>
     </message>
@@ -762,20 +1211,40 @@
         <source>Advice</source>
         <translation>Advice</translation>
     </message>
+    <message>
+        <source>What if</source>
+        <translation>What if</translation>
+    </message>
+    <message>
+        <source>Tractors and layer are tried, and nothing is recorded</source>
+        <translation>Tractors and layer are tried, and nothing is recorded</translation>
+    </message>
+    <message>
+        <source>Move the tractors so, and record the decision</source>
+        <translation>Move the tractors so, and record the decision</translation>
+    </message>
 </context>
 <context>
-    <name>treadwell::widgets::CautionPanel</name>
-    <message>
-        <source>Cautions</source>
-        <translation>Cautions</translation>
-    </message>
+    <name>treadwell::widgets::AttentionPanel</name>
     <message>
         <source>Source: %1</source>
         <translation>Source: %1</translation>
     </message>
     <message>
-        <source>No cautions from what is known now.</source>
-        <translation>No cautions from what is known now.</translation>
+        <source>Put away: %1</source>
+        <translation>Put away: %1</translation>
+    </message>
+    <message>
+        <source>Put away</source>
+        <translation>Put away</translation>
+    </message>
+    <message>
+        <source>What matters now</source>
+        <translation>What matters now</translation>
+    </message>
+    <message>
+        <source>Nothing to say from what is known now.</source>
+        <translation>Nothing to say from what is known now.</translation>
     </message>
 </context>
 <context>
@@ -987,6 +1456,30 @@ none yet</translation>
     </message>
 </context>
 <context>
+    <name>treadwell::widgets::StepField</name>
+    <message>
+        <source>%1: less</source>
+        <translation>%1: less</translation>
+    </message>
+    <message>
+        <source>%1: more</source>
+        <translation>%1: more</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::widgets::SwitchRow</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>what is switched and to what</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: more</source>
+        <comment>what is switched</comment>
+        <translation>%1: more</translation>
+    </message>
+</context>
+<context>
     <name>treadwell::widgets::TractorChip</name>
     <message>
         <source>%1 at %2, %3</source>
@@ -995,10 +1488,6 @@ none yet</translation>
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>Drag to another zone, or click and then click the zone; arrow keys move too</source>
-        <translation>Drag to another zone, or click and then click the zone; arrow keys move too</translation>
     </message>
     <message>
         <source>%1 · %2</source>
@@ -1013,6 +1502,15 @@ none yet</translation>
     <message>
         <source>Share of its time that %1 packs</source>
         <translation>Share of its time that %1 packs</translation>
+    </message>
+    <message>
+        <source>Drag to another zone, or click and then click the zone; arrow keys move too; hold for its mass</source>
+        <translation>Drag to another zone, or click and then click the zone; arrow keys move too; hold for its mass</translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <comment>a mass known by its class alone</comment>
+        <translation>about %1</translation>
     </message>
 </context>
 <context>

@@ -124,6 +124,99 @@
     </message>
 </context>
 <context>
+    <name>Notices</name>
+    <message>
+        <source>Now</source>
+        <translation>Agora</translation>
+    </message>
+    <message>
+        <source>Makes the answer surer</source>
+        <translation>Torna a resposta mais certa</translation>
+    </message>
+    <message>
+        <source>Missing</source>
+        <translation>Falta</translation>
+    </message>
+    <message>
+        <source>Assumed</source>
+        <translation>Suposto</translation>
+    </message>
+    <message>
+        <source>What came of advice</source>
+        <translation>O que resultou dos conselhos</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Cuidados</translation>
+    </message>
+    <message>
+        <source>Known</source>
+        <translation>Conhecido</translation>
+    </message>
+    <message>
+        <source>%1 done: %2, %3 → %4 expected</source>
+        <comment>time, advice, density before and after</comment>
+        <translation>%1 feito: %2, esperado %3 → %4</translation>
+    </message>
+    <message>
+        <source>%1 declined: %2, %3 → %4 expected</source>
+        <comment>time, advice, density before and after</comment>
+        <translation>%1 recusado: %2, esperado %3 → %4</translation>
+    </message>
+    <message>
+        <source>%1; %2 at %3</source>
+        <comment>what was said, the density then, time</comment>
+        <translation>%1; %2 às %3</translation>
+    </message>
+    <message>
+        <source>%1; shows from %2</source>
+        <comment>what was said, time</comment>
+        <translation>%1; aparece a partir das %2</translation>
+    </message>
+</context>
+<context>
+    <name>Radio</name>
+    <message>
+        <source>Nobody packs</source>
+        <translation>Ninguém compacta</translation>
+    </message>
+    <message>
+        <source>%1 packing</source>
+        <comment>names of tractors</comment>
+        <translation>%1 na compactação</translation>
+    </message>
+    <message>
+        <source>%1 spreading</source>
+        <comment>names of tractors</comment>
+        <translation>%1 espalhando</translation>
+    </message>
+    <message>
+        <source>pause</source>
+        <translation>pausa</translation>
+    </message>
+    <message>
+        <source>%1 (%2), target %3, chance %4</source>
+        <comment>density, its band, target, chance of it</comment>
+        <translation>%1 (%2), meta %3, chance %4</translation>
+    </message>
+</context>
+<context>
+    <name>Trial</name>
+    <message>
+        <source>What if? Move a tractor or record a layer: it is only tried.</source>
+        <translation>E se? Mova um trator ou registre uma camada: só se experimenta.</translation>
+    </message>
+    <message>
+        <source>What if: not enough is known to say.</source>
+        <translation>E se: não se sabe o bastante para dizer.</translation>
+    </message>
+    <message>
+        <source>What if: %1: %2</source>
+        <comment>what is tried and what it would come to</comment>
+        <translation>E se: %1: %2</translation>
+    </message>
+</context>
+<context>
     <name>treadwell::MainWindow</name>
     <message>
         <source>Metric: t, kg DM/m³</source>
@@ -186,6 +279,53 @@
     </message>
 </context>
 <context>
+    <name>treadwell::fill::CatchUpDialog</name>
+    <message>
+        <source>Loads to catch up with</source>
+        <translation>Cargas a recuperar</translation>
+    </message>
+    <message>
+        <source>Loads</source>
+        <translation>Cargas</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Até</translation>
+    </message>
+    <message>
+        <source>several, or not known</source>
+        <translation>vários, ou não se sabe</translation>
+    </message>
+    <message>
+        <source>Truck</source>
+        <translation>Caminhão</translation>
+    </message>
+    <message>
+        <source>Mass of each load</source>
+        <translation>Massa de cada carga</translation>
+    </message>
+    <message>
+        <source>Mass of each</source>
+        <translation>Massa de cada</translation>
+    </message>
+    <message>
+        <source>Record the loads</source>
+        <translation>Registrar as cargas</translation>
+    </message>
+    <message>
+        <source>This time has not come yet.</source>
+        <translation>Essa hora ainda não chegou.</translation>
+    </message>
+    <message>
+        <source>The first time must come before the last.</source>
+        <translation>A primeira hora tem de vir antes da última.</translation>
+    </message>
+</context>
+<context>
     <name>treadwell::fill::ChopEntry</name>
     <message>
         <source>No chop sieved yet.</source>
@@ -222,6 +362,37 @@
     <message>
         <source>Chop</source>
         <translation>Picado</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::fill::DayLoads</name>
+    <message>
+        <source>caught up</source>
+        <translation>recuperada</translation>
+    </message>
+    <message>
+        <source>usual load</source>
+        <translation>carga usual</translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <translation>cerca de %1</translation>
+    </message>
+    <message>
+        <source>Correct the load of %1</source>
+        <translation>Corrigir a carga de %1</translation>
+    </message>
+    <message>
+        <source>Take back the load of %1</source>
+        <translation>Retirar a carga de %1</translation>
+    </message>
+    <message>
+        <source>Loads of the day</source>
+        <translation>Cargas do dia</translation>
+    </message>
+    <message>
+        <source>No load yet today.</source>
+        <translation>Nenhuma carga hoje ainda.</translation>
     </message>
 </context>
 <context>
@@ -276,6 +447,50 @@
     <message>
         <source>%1 is not recorded: %2</source>
         <translation>%1 não foi registrado: %2</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::fill::FillHeader</name>
+    <message>
+        <source>not known</source>
+        <translation>não se sabe</translation>
+    </message>
+    <message>
+        <source>Silo</source>
+        <translation>Silo</translation>
+    </message>
+    <message>
+        <source>Field</source>
+        <translation>Talhão</translation>
+    </message>
+    <message>
+        <source>Radio</source>
+        <translation>Rádio</translation>
+    </message>
+    <message>
+        <source>Copies a sentence for the radio or a message, and shows it</source>
+        <translation>Copia uma frase para o rádio ou uma mensagem e a mostra</translation>
+    </message>
+    <message>
+        <source>name erased</source>
+        <translation>nome apagado</translation>
+    </message>
+    <message>
+        <source>Who is here?</source>
+        <translation>Quem está?</translation>
+    </message>
+    <message>
+        <source>Who holds the tablet: %1</source>
+        <translation>Quem está com o tablet: %1</translation>
+    </message>
+    <message>
+        <source>Português</source>
+        <comment>the other language, in itself</comment>
+        <translation>English</translation>
+    </message>
+    <message>
+        <source>Changes the language of the screen</source>
+        <translation>Muda o idioma da tela</translation>
     </message>
 </context>
 <context>
@@ -357,34 +572,6 @@
         <translation>%1: não foi salvo: %2</translation>
     </message>
     <message>
-        <source>not known</source>
-        <translation>não se sabe</translation>
-    </message>
-    <message>
-        <source>Silo</source>
-        <translation>Silo</translation>
-    </message>
-    <message>
-        <source>Crop from field</source>
-        <translation>Colheita do talhão</translation>
-    </message>
-    <message>
-        <source>Field that the loads come from</source>
-        <translation>Talhão de onde vêm as cargas</translation>
-    </message>
-    <message>
-        <source>In charge</source>
-        <translation>Responsável</translation>
-    </message>
-    <message>
-        <source>Name of the person in charge</source>
-        <translation>Nome do responsável</translation>
-    </message>
-    <message>
-        <source>your name</source>
-        <translation>seu nome</translation>
-    </message>
-    <message>
         <source>Filling</source>
         <translation>Enchimento</translation>
     </message>
@@ -403,6 +590,78 @@
     <message>
         <source>read a moment of the timeline or a place of the section</source>
         <translation>ler um momento da linha do tempo ou um lugar do corte</translation>
+    </message>
+    <message>
+        <source>try something: what if</source>
+        <translation>experimentar algo: e se</translation>
+    </message>
+    <message>
+        <source>the day&apos;s loads, or the trucks again</source>
+        <translation>as cargas do dia, ou de novo os caminhões</translation>
+    </message>
+    <message>
+        <source>catch up with loads</source>
+        <translation>recuperar cargas</translation>
+    </message>
+    <message>
+        <source>a hired machine is here</source>
+        <translation>chegou uma máquina alugada</translation>
+    </message>
+    <message>
+        <source>pause, or go on</source>
+        <translation>pausar, ou continuar</translation>
+    </message>
+    <message>
+        <source>next silo</source>
+        <translation>próximo silo</translation>
+    </message>
+    <message>
+        <source>next field</source>
+        <translation>próximo talhão</translation>
+    </message>
+    <message>
+        <source>who holds the tablet</source>
+        <translation>quem está com o tablet</translation>
+    </message>
+    <message>
+        <source>words for the radio</source>
+        <translation>palavras para o rádio</translation>
+    </message>
+    <message>
+        <source>the other language</source>
+        <translation>o outro idioma</translation>
+    </message>
+    <message>
+        <source>share of its time that it packs</source>
+        <translation>parte do tempo em que compacta</translation>
+    </message>
+    <message>
+        <source>mass of the chosen tractor</source>
+        <translation>massa do trator escolhido</translation>
+    </message>
+    <message>
+        <source>The loads</source>
+        <translation>As cargas</translation>
+    </message>
+    <message>
+        <source>The hired machine</source>
+        <translation>A máquina alugada</translation>
+    </message>
+    <message>
+        <source>The mass</source>
+        <translation>A massa</translation>
+    </message>
+    <message>
+        <source>The shift</source>
+        <translation>O turno</translation>
+    </message>
+    <message>
+        <source>The pause</source>
+        <translation>A pausa</translation>
+    </message>
+    <message>
+        <source>Copied: %1</source>
+        <translation>Copiado: %1</translation>
     </message>
 </context>
 <context>
@@ -458,6 +717,91 @@
     <message>
         <source>Height at %1: %2 (here it can be %3)</source>
         <translation>Altura a %1: %2 (aqui pode ser %3)</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::fill::HireDialog</name>
+    <message>
+        <source>Medium tractor</source>
+        <translation>Trator médio</translation>
+    </message>
+    <message>
+        <source>Large tractor</source>
+        <translation>Trator grande</translation>
+    </message>
+    <message>
+        <source>Heavy tractor</source>
+        <translation>Trator pesado</translation>
+    </message>
+    <message>
+        <source>Articulated tractor</source>
+        <translation>Trator articulado</translation>
+    </message>
+    <message>
+        <source>Wheel loader</source>
+        <translation>Pá-carregadeira</translation>
+    </message>
+    <message>
+        <source>Small trailer</source>
+        <translation>Carreta pequena</translation>
+    </message>
+    <message>
+        <source>Trailer</source>
+        <translation>Carreta</translation>
+    </message>
+    <message>
+        <source>Large trailer</source>
+        <translation>Carreta grande</translation>
+    </message>
+    <message>
+        <source>Lorry</source>
+        <translation>Caminhão</translation>
+    </message>
+    <message>
+        <source>A hired machine is here</source>
+        <translation>Chegou uma máquina alugada</translation>
+    </message>
+    <message>
+        <source>Hired %1</source>
+        <translation>Alugado %1</translation>
+    </message>
+    <message>
+        <source>Hired truck %1</source>
+        <translation>Caminhão alugado %1</translation>
+    </message>
+    <message>
+        <source>Tractor</source>
+        <translation>Trator</translation>
+    </message>
+    <message>
+        <source>Truck</source>
+        <translation>Caminhão</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nome</translation>
+    </message>
+    <message>
+        <source>It is here</source>
+        <translation>Chegou</translation>
+    </message>
+    <message>
+        <source>%1
+%2 ± %3</source>
+        <comment>class, mass, its error</comment>
+        <translation>%1
+%2 ± %3</translation>
+    </message>
+    <message>
+        <source>%1
+%2 a load</source>
+        <comment>class, usual load</comment>
+        <translation>%1
+%2 por carga</translation>
+    </message>
+    <message>
+        <source>Give it a name by which it is known in the yard.</source>
+        <translation>Dê-lhe um nome pelo qual seja conhecida no pátio.</translation>
     </message>
 </context>
 <context>
@@ -522,8 +866,77 @@
         <translation>Registrar a carga</translation>
     </message>
     <message>
+        <source>the usual load of this truck from now on</source>
+        <translation>a carga usual deste caminhão daqui em diante</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Hora</translation>
+    </message>
+    <message>
+        <source>Correct the load</source>
+        <translation>Corrigir a carga</translation>
+    </message>
+    <message>
+        <source>Truck</source>
+        <translation>Caminhão</translation>
+    </message>
+    <message>
+        <source>Silo</source>
+        <translation>Silo</translation>
+    </message>
+    <message>
+        <source>This time has not come yet.</source>
+        <translation>Essa hora ainda não chegou.</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::fill::MassDialog</name>
+    <message>
+        <source>Mass of %1</source>
+        <translation>Massa de %1</translation>
+    </message>
+    <message>
+        <source>Mass with ballast and blade</source>
+        <translation>Massa com lastro e lâmina</translation>
+    </message>
+    <message>
+        <source>Record the mass</source>
+        <translation>Registrar a massa</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::fill::Sheet</name>
+    <message>
         <source>Leave it</source>
         <translation>Deixar</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::fill::TabletDialog</name>
+    <message>
+        <source>Who holds the tablet?</source>
+        <translation>Quem está com o tablet?</translation>
+    </message>
+    <message>
+        <source>Known</source>
+        <translation>Conhecido</translation>
+    </message>
+    <message>
+        <source>New name</source>
+        <translation>Nome novo</translation>
+    </message>
+    <message>
+        <source>My shift ends</source>
+        <translation>Meu turno acaba</translation>
+    </message>
+    <message>
+        <source>I hold the tablet</source>
+        <translation>Estou com o tablet</translation>
+    </message>
+    <message>
+        <source>Touch a name, or write one.</source>
+        <translation>Toque um nome, ou escreva um.</translation>
     </message>
 </context>
 <context>
@@ -574,6 +987,46 @@
     <message>
         <source>Close</source>
         <translation>Fechar</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::fill::YardTools</name>
+    <message>
+        <source>Loads today</source>
+        <translation>Cargas de hoje</translation>
+    </message>
+    <message>
+        <source>Shows the day&apos;s loads in place of the trucks</source>
+        <translation>Mostra as cargas do dia no lugar dos caminhões</translation>
+    </message>
+    <message>
+        <source>Catch up</source>
+        <translation>Recuperar</translation>
+    </message>
+    <message>
+        <source>Enters loads that came while nobody logged them</source>
+        <translation>Registra cargas que vieram sem que ninguém anotasse</translation>
+    </message>
+    <message>
+        <source>Hired</source>
+        <translation>Alugado</translation>
+    </message>
+    <message>
+        <source>A truck or tractor that the farm does not know yet</source>
+        <translation>Um caminhão ou trator que a fazenda ainda não conhece</translation>
+    </message>
+    <message>
+        <source>Go on (%1)</source>
+        <comment>the pause since</comment>
+        <translation>Continuar (%1)</translation>
+    </message>
+    <message>
+        <source>Pause</source>
+        <translation>Pausa</translation>
+    </message>
+    <message>
+        <source>Deliveries stand still, or go on</source>
+        <translation>As entregas param, ou continuam</translation>
     </message>
 </context>
 <context>
@@ -747,10 +1200,6 @@
         <translation>Fazer</translation>
     </message>
     <message>
-        <source>Record that the advice is followed</source>
-        <translation>Registrar que o conselho foi seguido</translation>
-    </message>
-    <message>
         <source>Not now</source>
         <translation>Agora não</translation>
     </message>
@@ -762,20 +1211,40 @@
         <source>Advice</source>
         <translation>Conselho</translation>
     </message>
+    <message>
+        <source>What if</source>
+        <translation>E se</translation>
+    </message>
+    <message>
+        <source>Tractors and layer are tried, and nothing is recorded</source>
+        <translation>Tratores e camada são experimentados e nada é registrado</translation>
+    </message>
+    <message>
+        <source>Move the tractors so, and record the decision</source>
+        <translation>Move os tratores assim e registra a decisão</translation>
+    </message>
 </context>
 <context>
-    <name>treadwell::widgets::CautionPanel</name>
-    <message>
-        <source>Cautions</source>
-        <translation>Cuidados</translation>
-    </message>
+    <name>treadwell::widgets::AttentionPanel</name>
     <message>
         <source>Source: %1</source>
         <translation>Fonte: %1</translation>
     </message>
     <message>
-        <source>No cautions from what is known now.</source>
-        <translation>Nenhum cuidado a partir do que se sabe agora.</translation>
+        <source>Put away: %1</source>
+        <translation>Dispensar: %1</translation>
+    </message>
+    <message>
+        <source>Put away</source>
+        <translation>Dispensar</translation>
+    </message>
+    <message>
+        <source>What matters now</source>
+        <translation>O que importa agora</translation>
+    </message>
+    <message>
+        <source>Nothing to say from what is known now.</source>
+        <translation>Nada a dizer com o que se sabe agora.</translation>
     </message>
 </context>
 <context>
@@ -987,6 +1456,30 @@ ainda nenhuma</translation>
     </message>
 </context>
 <context>
+    <name>treadwell::widgets::StepField</name>
+    <message>
+        <source>%1: less</source>
+        <translation>%1: menos</translation>
+    </message>
+    <message>
+        <source>%1: more</source>
+        <translation>%1: mais</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::widgets::SwitchRow</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>what is switched and to what</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: more</source>
+        <comment>what is switched</comment>
+        <translation>%1: mais</translation>
+    </message>
+</context>
+<context>
     <name>treadwell::widgets::TractorChip</name>
     <message>
         <source>%1 at %2, %3</source>
@@ -995,10 +1488,6 @@ ainda nenhuma</translation>
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>Drag to another zone, or click and then click the zone; arrow keys move too</source>
-        <translation>Arraste para outra zona, ou clique e depois clique na zona; as setas também movem</translation>
     </message>
     <message>
         <source>%1 · %2</source>
@@ -1013,6 +1502,15 @@ ainda nenhuma</translation>
     <message>
         <source>Share of its time that %1 packs</source>
         <translation>Parte do tempo em que %1 compacta</translation>
+    </message>
+    <message>
+        <source>Drag to another zone, or click and then click the zone; arrow keys move too; hold for its mass</source>
+        <translation>Arraste para outra zona, ou clique e depois clique na zona; as setas também movem; segure para a massa</translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <comment>a mass known by its class alone</comment>
+        <translation>cerca de %1</translation>
     </message>
 </context>
 <context>

@@ -35,16 +35,22 @@ class MemoryFile final : public desk::SeasonFile {
     }
     void lookAgain() override {}
     void clockIsRight() override {}
-    Result<entries::EntryId> append(const entries::Body& body, Instant happened, entries::PersonId) override {
-        entries::Entry entry = loadNumber(++m_count, happened);
-        const auto [kind, version] = entries::kindOf(body);
-        entry.header.kind = kind;
-        entry.header.kindVersion = version;
-        entry.body = body;
-        m_season = std::make_shared<const season::Season>(m_season->with(entry));
-        return entry.header.id;
+    desk::People people() const override { return {}; }
+    Result<entries::PersonId> addPerson(const std::string&) override {
+        return fail(code::journalReadOnly, "file");
     }
-    Result<entries::EntryId> takeBack(entries::EntryId, entries::PersonId) override {
+    Result<void> record(std::span<const session::Proposal> proposals, entries::PersonId) override {
+        for (const session::Proposal& each : proposals) {
+            entries::Entry entry = loadNumber(++m_count, each.happened);
+            const auto [kind, version] = entries::kindOf(each.body);
+            entry.header.kind = kind;
+            entry.header.kindVersion = version;
+            entry.body = each.body;
+            m_season = std::make_shared<const season::Season>(m_season->with(entry));
+        }
+        return {};
+    }
+    Result<void> takeBack(entries::EntryId, entries::PersonId) override {
         return fail(code::journalReadOnly, "file");
     }
 

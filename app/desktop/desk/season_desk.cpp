@@ -1,5 +1,8 @@
 #include "app/desktop/desk/season_desk.h"
 
+#include "core/season/rolling.h"
+
+#include <algorithm>
 #include <chrono>
 #include <utility>
 
@@ -11,6 +14,25 @@ using namespace std::chrono_literals;
 
 constexpr auto kLookAgain = 3s;
 
+/// What makes `person` the one who holds the tablet, instead of `holder`.
+std::vector<session::Proposal> tabletTo(entries::PersonId person,
+                                        const std::optional<season::ShiftSpan>& holder, Instant now) {
+    std::vector<session::Proposal> shifts;
+    if (holder && holder->person != person) {
+        shifts.push_back(
+            {entries::Shift{holder->person, true, holder->duty, false, holder->tractor}, now, {}});
+    }
+    shifts.push_back({entries::Shift{person, true, entries::Duty::supervising, true, {}}, now, {}});
+    return shifts;
+}
+
+Result<entries::PersonId> personCalled(const std::string& name, SeasonFile& file) {
+    for (const auto& [id, known] : file.people()) {
+        if (known == name) return id;
+    }
+    return file.addPerson(name);
+}
+
 }  // namespace
 
 SeasonDesk::SeasonDesk(std::unique_ptr<SeasonFile> file, const Clock& clock, QObject* parent)
@@ -19,6 +41,7 @@ SeasonDesk::SeasonDesk(std::unique_ptr<SeasonFile> file, const Clock& clock, QOb
       m_file{std::move(file)},
       m_season{m_file->season()},
       m_standing{m_file->standing()},
+      m_people{m_file->people()},
       m_worker{new QObject} {
     m_worker->moveToThread(&m_thread);
     connect(&m_thread, &QThread::finished, m_worker, &QObject::deleteLater);
@@ -37,9 +60,11 @@ SeasonDesk::~SeasonDesk() {
 void SeasonDesk::ask(std::function<void(SeasonFile&)> work, std::function<void(bool)> then) {
     QMetaObject::invokeMethod(m_worker, [this, work = std::move(work), then = std::move(then)] {
         work(*m_file);
-        const auto take = [this, then, season = m_file->season(), standing = m_file->standing()] {
+        const auto take = [this, then, season = m_file->season(), standing = m_file->standing(),
+                           people = m_file->people()] {
             const bool isAnother = std::exchange(m_season, season) != season;
             const bool stands = std::exchange(m_standing, standing) == standing;
+            m_people = people;
             then(isAnother);
             if (!stands) emit changed();
         };
@@ -47,9 +72,9 @@ void SeasonDesk::ask(std::function<void(SeasonFile&)> work, std::function<void(b
     });
 }
 
-Ticket SeasonDesk::askForEntry(std::function<Result<entries::EntryId>(SeasonFile&)> work) {
+Ticket SeasonDesk::askForEntry(std::function<Result<void>(SeasonFile&)> work) {
     const Ticket ticket = ++m_lastTicket;
-    auto result = std::make_shared<Result<entries::EntryId>>();
+    auto result = std::make_shared<Result<void>>();
     ask([result, work = std::move(work)](SeasonFile& file) { *result = work(file); },
         [this, ticket, result](bool) {
             if (*result) {
@@ -61,14 +86,30 @@ Ticket SeasonDesk::askForEntry(std::function<Result<entries::EntryId>(SeasonFile
     return ticket;
 }
 
+entries::PersonId SeasonDesk::author() const {
+    const auto holder = season::tabletHolder(*m_season, now());
+    return holder ? holder->person : entries::PersonId{};
+}
+
+std::optional<std::string> SeasonDesk::holder() const {
+    const auto holder = season::tabletHolder(*m_season, now());
+    if (!holder) return std::nullopt;
+    const auto named = m_people.find(holder->person);
+    return named == m_people.end() ? std::string{} : named->second;
+}
+
 Ticket SeasonDesk::propose(const entries::Body& body) {
-    return askForEntry([body, happened = now(), author = m_author](SeasonFile& file) {
-        return file.append(body, happened, author);
+    return propose(std::vector{session::Proposal{body, now(), {}}});
+}
+
+Ticket SeasonDesk::propose(std::vector<session::Proposal> proposals) {
+    return askForEntry([proposals = std::move(proposals), author = author()](SeasonFile& file) {
+        return file.record(proposals, author);
     });
 }
 
 Ticket SeasonDesk::takeBack(entries::EntryId entry) {
-    return askForEntry([entry, author = m_author](SeasonFile& file) { return file.takeBack(entry, author); });
+    return askForEntry([entry, author = author()](SeasonFile& file) { return file.takeBack(entry, author); });
 }
 
 void SeasonDesk::lookAgain() {
@@ -82,6 +123,20 @@ void SeasonDesk::lookAgain() {
 
 void SeasonDesk::clockIsRight() {
     ask([](SeasonFile& file) { file.clockIsRight(); }, [](bool) {});
+}
+
+Ticket SeasonDesk::takeTablet(const std::string& name) {
+    return askForEntry([name, at = now()](SeasonFile& file) -> Result<void> {
+        const auto person = personCalled(name, file);
+        if (!person) return Unexpected{person.error()};
+        return file.record(tabletTo(*person, season::tabletHolder(*file.season(), at), at), *person);
+    });
+}
+
+std::optional<Ticket> SeasonDesk::endShift() {
+    const auto holder = season::tabletHolder(*m_season, now());
+    if (!holder) return std::nullopt;
+    return propose(entries::Shift{holder->person, false, holder->duty, false, holder->tractor});
 }
 
 }  // namespace treadwell::desk

@@ -27,11 +27,20 @@ class SeasonDesk final : public QObject {
     [[nodiscard]] const session::Standing& standing() const noexcept { return m_standing; }
     [[nodiscard]] Instant now() const { return m_clock.now(); }
 
+    [[nodiscard]] const People& people() const noexcept { return m_people; }
+    /// The name of who holds the tablet and makes the coming entries; none where nobody has taken it.
+    [[nodiscard]] std::optional<std::string> holder() const;
+
     /// Asks for an entry that happens now. committed() or failed() with this ticket follows.
     Ticket propose(const entries::Body& body);
+    /// Entries of other times, and corrections: all of them or none.
+    Ticket propose(std::vector<session::Proposal> proposals);
     Ticket takeBack(entries::EntryId entry);
-    /// Who makes the coming entries.
-    void setAuthor(entries::PersonId author) noexcept { m_author = author; }
+    /// Somebody takes the tablet, and with it begins a shift where none is under way; a name that nobody has
+    /// yet is a new person. Who held it goes on without it.
+    Ticket takeTablet(const std::string& name);
+    /// The shift of who holds the tablet ends; with nobody holding it nothing is asked.
+    std::optional<Ticket> endShift();
 
     /// Asks whether another program has written and whether the disk is well again; comes by itself every few
     /// seconds.
@@ -46,14 +55,15 @@ class SeasonDesk final : public QObject {
 
   private:
     void ask(std::function<void(SeasonFile&)> work, std::function<void(bool)> then);
-    Ticket askForEntry(std::function<Result<entries::EntryId>(SeasonFile&)> work);
+    Ticket askForEntry(std::function<Result<void>(SeasonFile&)> work);
+    [[nodiscard]] entries::PersonId author() const;
 
     const Clock& m_clock;
     std::unique_ptr<SeasonFile> m_file;  ///< touched by the thread alone once it runs
     SeasonPointer m_season;
     session::Standing m_standing;
     Ticket m_lastTicket = 0;
-    entries::PersonId m_author;
+    People m_people;
     bool m_looking = false;
     QTimer m_tick;
     QThread m_thread;

@@ -2,14 +2,20 @@
 
 #include "core/base/error.h"
 #include "core/entries/body.h"
-#include "core/season/season.h"
+#include "core/session/proposal.h"
 #include "core/session/standing.h"
 
+#include <map>
 #include <memory>
+#include <span>
+#include <string>
 
 namespace treadwell::desk {
 
 using SeasonPointer = std::shared_ptr<const season::Season>;
+
+/// Names of people; entries hold their ids alone.
+using People = std::map<entries::PersonId, std::string>;
 
 /// What the desk asks of a season's file. All calls come from one thread, the desk's own.
 class SeasonFile {
@@ -17,11 +23,14 @@ class SeasonFile {
     virtual ~SeasonFile() = default;
     [[nodiscard]] virtual SeasonPointer season() const = 0;
     [[nodiscard]] virtual session::Standing standing() const = 0;
-    /// The entry, once it lies on the disk.
-    [[nodiscard]] virtual Result<entries::EntryId> append(const entries::Body& body, Instant happened,
-                                                          entries::PersonId author) = 0;
-    [[nodiscard]] virtual Result<entries::EntryId> takeBack(entries::EntryId entry,
-                                                            entries::PersonId author) = 0;
+    /// Empty where they cannot be read: nobody's name is needed to work.
+    [[nodiscard]] virtual People people() const = 0;
+    /// Gives somebody a name who has none yet.
+    [[nodiscard]] virtual Result<entries::PersonId> addPerson(const std::string& name) = 0;
+    /// All of them or none, once they lie on the disk.
+    [[nodiscard]] virtual Result<void> record(std::span<const session::Proposal> proposals,
+                                              entries::PersonId author) = 0;
+    [[nodiscard]] virtual Result<void> takeBack(entries::EntryId entry, entries::PersonId author) = 0;
     /// Whether another program has written since, and whether the disk is well again.
     virtual void lookAgain() = 0;
     virtual void clockIsRight() = 0;

@@ -13,22 +13,28 @@ class SessionFile final : public SeasonFile {
     SeasonPointer season() const override { return m_session.snapshot(); }
     session::Standing standing() const override { return m_session.standing(); }
 
-    Result<entries::EntryId> append(const entries::Body& body, Instant happened,
-                                    entries::PersonId author) override {
-        return idOf(m_session.propose(body, happened, author));
+    People people() const override { return m_session.people().all().value_or(People{}); }
+    Result<entries::PersonId> addPerson(const std::string& name) override {
+        return m_session.people().add(name);
     }
-    Result<entries::EntryId> takeBack(entries::EntryId entry, entries::PersonId author) override {
-        return idOf(m_session.undo(entry, {}, author));
+
+    Result<void> record(std::span<const session::Proposal> proposals, entries::PersonId author) override {
+        return done(m_session.importAll(proposals, author));
+    }
+    Result<void> takeBack(entries::EntryId entry, entries::PersonId author) override {
+        return done(m_session.undo(entry, {}, author));
     }
     void lookAgain() override { m_session.lookAgain(); }
     void clockIsRight() override { m_session.clockIsRight(); }
 
   private:
-    static Result<entries::EntryId> idOf(const Result<entries::Header>& header) {
-        return header.map([](const entries::Header& made) { return made.id; });
+    template <class Recorded>
+    static Result<void> done(const Result<Recorded>& recorded) {
+        if (!recorded) return Unexpected{recorded.error()};
+        return {};
     }
 
-    session::Session m_session;
+    mutable session::Session m_session;  // people() is not const of one
 };
 
 Result<std::unique_ptr<SeasonFile>> fileOf(Result<session::Session> opened) {

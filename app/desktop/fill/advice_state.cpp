@@ -1,6 +1,6 @@
 #include "app/desktop/fill/advice_state.h"
 
-#include "core/advice/codes.h"
+#include "core/advice/wording.h"
 
 #include <QStringList>
 #include <algorithm>
@@ -31,10 +31,7 @@ bool hasNote(const season::Season& season, farm::SiloId silo, const advice::Voic
 std::vector<Message> effectOf(const AdviceState& state, const advice::Candidate& said) {
     const advice::Advice& advice = *state.advice;
     if (said.name == advice.best().name) return advice.says;
-    const advice::Outcome& now = advice.now().outcome;
-    return {{code::adviceGain,
-             {now.density.amount(), said.outcome.density.amount(), advice.target.density.amount(),
-              now.chance.amount(), said.outcome.chance.amount()}}};
+    return advice::effectOf(advice.now().outcome, said.outcome, advice.target);
 }
 
 QString joined(const std::vector<Message>& messages, const Speech& speech, const QString& between) {

@@ -48,10 +48,10 @@ std::vector<attention::CautionNow> cautionsAt(const season::Season& season,
     return attention::cautionsFor(silo->second, situation, rolling.at);
 }
 
-std::vector<widgets::CautionView> cautionViews(const std::vector<attention::CautionNow>& cautions,
-                                               const density::Readings& readings, const Speech& speech) {
-    std::vector<widgets::CautionView> views;
-    const auto add = [&views](const widgets::CautionView& view) {
+std::vector<widgets::Notice> cautionNotices(const std::vector<attention::CautionNow>& cautions,
+                                            const density::Readings& readings, const Speech& speech) {
+    std::vector<widgets::Notice> views;
+    const auto add = [&views](const widgets::Notice& view) {
         if (std::find(views.begin(), views.end(), view) == views.end()) views.push_back(view);
     };
     // What is seen comes before what stands at every silo; the doubts about the estimate are of today.
@@ -59,13 +59,13 @@ std::vector<widgets::CautionView> cautionViews(const std::vector<attention::Caut
         return caution.weight == attention::Weight::standing;
     });
     const auto say = [&](const attention::CautionNow& caution) {
-        add({speech.say(caution.message), sourceText(caution.source)});
+        add({speech.say(caution.message), sourceText(caution.source), true});
     };
     std::for_each(cautions.begin(), standing, say);
     for (const density::SiloReading* reading : {&readings.layer, &readings.today, &readings.silo}) {
         if (!reading->estimate) continue;
         for (const Message& warning : reading->estimate->warnings) {
-            add({speech.say(warning), Text::tr("the estimate's own limits")});
+            add({speech.say(warning), Text::tr("the estimate's own limits"), true});
         }
     }
     std::for_each(standing, cautions.end(), say);

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "app/desktop/fill/say.h"
-#include "app/desktop/widgets/caution_panel.h"
+#include "app/desktop/widgets/attention_panel.h"
 #include "core/attention/cautions.h"
 #include "core/density/readings.h"
 
@@ -12,9 +12,9 @@ namespace treadwell::fill {
                                                             const density::Readings& readings);
 
 /// The cautions, what the estimates shown have to be doubted for, each said once, and the standing text.
-[[nodiscard]] std::vector<widgets::CautionView> cautionViews(
-    const std::vector<attention::CautionNow>& cautions, const density::Readings& readings,
-    const Speech& speech);
+[[nodiscard]] std::vector<widgets::Notice> cautionNotices(const std::vector<attention::CautionNow>& cautions,
+                                                          const density::Readings& readings,
+                                                          const Speech& speech);
 
 /// Those of the cautions that are not yet recorded as shown on the day of `now`.
 [[nodiscard]] std::vector<entries::CautionShown> unrecorded(

@@ -1,33 +1,21 @@
 // What the Fill page does when it is touched; how it looks is in fill_page.cpp.
 #include "app/desktop/fill/dry_matter_entry.h"
+#include "app/desktop/fill/fill_header.h"
 #include "app/desktop/fill/fill_page.h"
 #include "app/desktop/fill/layer_entry.h"
-#include "app/desktop/fill/load_dialog.h"
 #include "app/desktop/fill/view_strip.h"
 #include "app/desktop/fill/working_dialog.h"
+#include "app/desktop/fill/zones.h"
 #include "app/desktop/widgets/advice_line.h"
 
-#include <QComboBox>
-#include <QLineEdit>
 #include <QShortcut>
+#include <QStackedWidget>
 
 namespace treadwell::fill {
 
 namespace {
 
 constexpr int kTruckKeys = 9;
-
-farm::Activity activityOf(widgets::Zone zone) {
-    switch (zone) {
-        case widgets::Zone::packing:
-            return farm::Activity::packing;
-        case widgets::Zone::spreading:
-            return farm::Activity::spreading;
-        case widgets::Zone::away:
-            break;
-    }
-    return farm::Activity::away;
-}
 
 const density::SiloReading& readingOf(const density::Readings& readings, widgets::Reading reading) {
     switch (reading) {
@@ -57,8 +45,20 @@ std::vector<std::pair<QString, QString>> fillKeys() {
         {QStringLiteral("← → ↑ ↓"), FillPage::tr("read a moment of the timeline or a place of the section")},
         {QStringLiteral("Ctrl+Enter"), FillPage::tr("do what is advised")},
         {QStringLiteral("Ctrl+Backspace"), FillPage::tr("decline the advice")},
+        {QStringLiteral("Ctrl+Y"), FillPage::tr("try something: what if")},
+        {QStringLiteral("Ctrl+O"), FillPage::tr("the day's loads, or the trucks again")},
+        {QStringLiteral("Ctrl+U"), FillPage::tr("catch up with loads")},
+        {QStringLiteral("Ctrl+N"), FillPage::tr("a hired machine is here")},
+        {QStringLiteral("Ctrl+P"), FillPage::tr("pause, or go on")},
+        {QStringLiteral("Ctrl+S"), FillPage::tr("next silo")},
+        {QStringLiteral("Ctrl+F"), FillPage::tr("next field")},
+        {QStringLiteral("Ctrl+I"), FillPage::tr("who holds the tablet")},
+        {QStringLiteral("Ctrl+R"), FillPage::tr("words for the radio")},
+        {QStringLiteral("Ctrl+E"), FillPage::tr("the other language")},
         {QStringLiteral("Tab, Shift+Tab"), FillPage::tr("next or previous control")},
-        {QStringLiteral("← →"), FillPage::tr("move the chosen tractor")}};
+        {QStringLiteral("← →"), FillPage::tr("move the chosen tractor")},
+        {QStringLiteral("↑ ↓"), FillPage::tr("share of its time that it packs")},
+        {QStringLiteral("M"), FillPage::tr("mass of the chosen tractor")}};
 }
 
 void FillPage::addShortcuts() {
@@ -85,11 +85,16 @@ void FillPage::addShortcuts() {
     add(QKeySequence{Qt::CTRL | Qt::Key_W}, [this] { showWorking(m_gauge->selected()); });
     add(QKeySequence{Qt::CTRL | Qt::Key_Return}, [this] { decide(entries::AdviceDecision::accepted); });
     add(QKeySequence{Qt::CTRL | Qt::Key_Backspace}, [this] { decide(entries::AdviceDecision::declined); });
-}
-
-std::optional<farm::FieldId> FillPage::chosenField() const {
-    const auto id = Uuid::fromText(m_fieldChoice->currentData().toString().toStdString());
-    return id ? std::optional{farm::FieldId{*id}} : std::nullopt;
+    add(QKeySequence{Qt::CTRL | Qt::Key_Y}, [this] { setTrying(!m_trying); });
+    add(QKeySequence{Qt::CTRL | Qt::Key_O}, [this] { showList(m_yard->currentWidget() == m_trucks); });
+    add(QKeySequence{Qt::CTRL | Qt::Key_U}, [this] { askCatchUp(); });
+    add(QKeySequence{Qt::CTRL | Qt::Key_N}, [this] { askHired(); });
+    add(QKeySequence{Qt::CTRL | Qt::Key_P}, [this] { togglePause(); });
+    add(QKeySequence{Qt::CTRL | Qt::Key_S}, [this] { m_header->nextSilo(); });
+    add(QKeySequence{Qt::CTRL | Qt::Key_F}, [this] { m_header->nextField(); });
+    add(QKeySequence{Qt::CTRL | Qt::Key_I}, [this] { askTablet(); });
+    add(QKeySequence{Qt::CTRL | Qt::Key_R}, [this] { tellRadio(); });
+    add(QKeySequence{Qt::CTRL | Qt::Key_E}, [this] { emit languageTouched(); });
 }
 
 std::optional<entries::Load> FillPage::usualLoad(Uuid truck) const {
@@ -98,26 +103,36 @@ std::optional<entries::Load> FillPage::usualLoad(Uuid truck) const {
     entries::Load load;
     load.silo = *m_silo;
     load.truck = known->first;
-    load.field = chosenField();
+    load.field = m_header->field();
     load.mass = known->second.usualLoad;
     load.source = entries::MassSource::usual;
     return load;
 }
 
 void FillPage::logLoad(Uuid truck) {
-    if (const auto load = usualLoad(truck)) proposeLoad(*load);
+    if (const auto load = usualLoad(truck)) recordLoad(*load, m_desk.now(), std::nullopt, false);
 }
 
-void FillPage::proposeLoad(const entries::Load& load) {
-    propose(load, {.truck = load.truck->value, .move = std::nullopt, .name = [] { return tr("The load"); }});
+void FillPage::recordLoad(const entries::Load& load, Instant at, std::optional<entries::EntryId> corrects,
+                          bool usual) {
+    std::vector<session::Proposal> proposals{{load, at, corrects}};
+    const auto& trucks = season().farm().trucks;
+    const auto known = load.truck ? trucks.find(*load.truck) : trucks.end();
+    if (usual && known != trucks.end()) {
+        entries::TruckDefined truck{known->second};
+        truck.truck.usualLoad = load.mass;
+        proposals.push_back({truck, m_desk.now(), {}});
+    }
+    Pending pending{.truck = std::nullopt, .move = std::nullopt, .name = [] { return tr("The load"); }};
+    if (load.truck && !corrects) pending.truck = load.truck->value;
+    propose(std::move(proposals), std::move(pending));
 }
 
-void FillPage::askDetails(Uuid truck) {
-    const auto load = usualLoad(truck);
-    if (!load) return;
-    auto* dialog = new LoadDialog{m_appearance, *load, season().farm(), this};
-    connect(dialog, &LoadDialog::recorded, this, &FillPage::proposeLoad);
-    dialog->open();
+void FillPage::takeBack(entries::EntryId load) {
+    if (load == m_takenBack) return;  // a second touch before the first lies on the disk
+    m_takenBack = load;
+    await(m_desk.takeBack(load),
+          {.truck = std::nullopt, .move = std::nullopt, .name = [] { return tr("The undo"); }});
 }
 
 void FillPage::undo() {
@@ -129,15 +144,15 @@ void FillPage::undo() {
         m_undoAfter = underway->first;
         return;
     }
-    const auto last = lastLoadAt(season(), *m_silo, m_desk.now());
-    if (!last || last->entry == m_takenBack) return;  // a second touch before the first lies on the disk
-    m_takenBack = last->entry;
-    const desk::Ticket ticket = m_desk.takeBack(last->entry);
-    m_pending[ticket] = {.truck = std::nullopt, .move = std::nullopt, .name = [] { return tr("The undo"); }};
+    if (const auto last = undoableAt(season(), *m_silo, m_desk.now())) takeBack(last->entry);
 }
 
 void FillPage::moveTractor(Uuid tractor, widgets::Zone zone, Share share) {
     if (!m_silo) return;
+    if (m_trying) {
+        m_trial.move(farm::TractorId{tractor}, zone, share);
+        return refresh();
+    }
     entries::TractorWork work;
     work.tractor = farm::TractorId{tractor};
     work.activity = activityOf(zone);
@@ -149,23 +164,55 @@ void FillPage::moveTractor(Uuid tractor, widgets::Zone zone, Share share) {
 }
 
 void FillPage::recordSample(entries::DryMatterSample sample) {
-    sample.field = chosenField();
+    sample.field = m_header->field();
     propose(sample,
             {.truck = std::nullopt, .move = std::nullopt, .name = [] { return tr("The dry matter"); }});
 }
 
 void FillPage::recordLayer(Length thickness) {
     if (!m_silo) return;
+    if (m_trying) {
+        m_trial.spread(thickness);
+        return refresh();
+    }
     propose(entries::LayerSeen{*m_silo, thickness, entries::LayerMethod::measured},
             {.truck = std::nullopt, .move = std::nullopt, .name = [] { return tr("The layer"); }});
 }
 
 void FillPage::decide(entries::AdviceDecision decision) {
+    const bool accepts = decision == entries::AdviceDecision::accepted;
+    if (m_trying) return accepts ? doTrial() : setTrying(false);
     if (!m_silo || m_advice.said() == nullptr) return;
-    if (isDecided(season(), *m_silo, m_advice.voice, m_desk.now())) return;
-    propose(decisionOn(m_advice, *m_silo, decision),
+    const Instant now = m_desk.now();
+    if (isDecided(season(), *m_silo, m_advice.voice, now)) return;
+    std::vector<session::Proposal> proposals{{decisionOn(m_advice, *m_silo, decision), now, {}}};
+    if (accepts) {
+        const Trial advised = trialOf(m_advice.said()->change, *m_advice.situation, season().farm());
+        for (const entries::TractorWork& work : advised.work(*m_silo)) proposals.push_back({work, now, {}});
+    }
+    propose(std::move(proposals),
             {.truck = std::nullopt, .move = std::nullopt, .name = [] { return tr("The decision"); }});
     m_adviceLine->setSilent(std::nullopt);
+}
+
+void FillPage::doTrial() {
+    if (!m_silo || m_trial.isEmpty()) return;
+    const Instant now = m_desk.now();
+    std::vector<session::Proposal> proposals;
+    if (const auto decided = decisionOn(m_trial, m_advice, season().farm(), *m_silo))
+        proposals.push_back({*decided, now, {}});
+    for (const entries::TractorWork& work : m_trial.work(*m_silo)) proposals.push_back({work, now, {}});
+    if (!proposals.empty()) {
+        propose(std::move(proposals),
+                {.truck = std::nullopt, .move = std::nullopt, .name = [] { return tr("The decision"); }});
+    }
+    setTrying(false);
+}
+
+void FillPage::setTrying(bool trying) {
+    m_trying = trying;
+    m_trial.clear();
+    refresh();
 }
 
 void FillPage::recordShownAdvice(Instant now) {
@@ -182,16 +229,23 @@ void FillPage::recordShown(const std::vector<attention::CautionNow>& cautions, I
     if (!m_desk.standing().writable || !isVisible()) return;
     for (const entries::CautionShown& shown : unrecorded(cautions, season(), now)) {
         if (!m_recordedCautions.insert(shown.caution).second) continue;
-        const desk::Ticket ticket = m_desk.propose(shown);
-        m_pending[ticket] = {.truck = std::nullopt,
-                             .move = std::nullopt,
-                             .name = [] { return tr("The caution shown"); },
-                             .caution = shown.caution};
+        m_pending[m_desk.propose(shown)] = {.truck = std::nullopt,
+                                            .move = std::nullopt,
+                                            .name = [] { return tr("The caution shown"); },
+                                            .caution = shown.caution};
     }
 }
 
 void FillPage::propose(const entries::Body& body, Pending pending) {
-    m_pending[m_desk.propose(body)] = std::move(pending);
+    await(m_desk.propose(body), std::move(pending));
+}
+
+void FillPage::propose(std::vector<session::Proposal> proposals, Pending pending) {
+    await(m_desk.propose(std::move(proposals)), std::move(pending));
+}
+
+void FillPage::await(desk::Ticket ticket, Pending pending) {
+    m_pending[ticket] = std::move(pending);
     const Instant now = m_desk.now();
     refreshTrucks(now);
     refreshTractors(season::rollingAt(season(), *m_silo, now));
@@ -216,10 +270,6 @@ void FillPage::fail(desk::Ticket ticket, const Error& error) {
     if (m_undoAfter == ticket) m_undoAfter.reset();
     post(widgets::Weight::error, tr("%1 is not saved: %2").arg(what, speech().say(error)));
     refresh();
-}
-
-void FillPage::showAuthor(const QString& name) {
-    m_author->setText(name);
 }
 
 void FillPage::showWorking(widgets::Reading reading) {

@@ -1,20 +1,18 @@
 #include "app/desktop/fill/fill_page.h"
 
-#include "app/desktop/fill/cautions.h"
 #include "app/desktop/fill/clock_watch.h"
+#include "app/desktop/fill/day_loads.h"
 #include "app/desktop/fill/dry_matter_entry.h"
+#include "app/desktop/fill/fill_header.h"
 #include "app/desktop/fill/layer_entry.h"
 #include "app/desktop/fill/view_strip.h"
+#include "app/desktop/fill/yard_tools.h"
 #include "app/desktop/widgets/advice_line.h"
-#include "app/desktop/widgets/caution_panel.h"
-#include "app/desktop/widgets/choice_box.h"
 
 #include <QEvent>
 #include <QGridLayout>
-#include <QLabel>
-#include <QLineEdit>
 #include <QScrollArea>
-#include <QSignalBlocker>
+#include <QStackedWidget>
 
 namespace treadwell::fill {
 
@@ -27,12 +25,6 @@ constexpr int kSpacing = 4;
 constexpr double kViewsMillimetres = 36;  // axis, labels and a curve that can still be read
 constexpr double kTrucksMillimetres = 68;
 constexpr double kSideMillimetres = 66;
-constexpr double kNameMillimetres = 45;
-
-template <class IdType>
-QVariant toVariant(IdType id) {
-    return QString::fromStdString(id.value.text());
-}
 
 }  // namespace
 
@@ -40,28 +32,25 @@ FillPage::FillPage(desk::SeasonDesk& desk, const settings::Appearance& appearanc
     : QWidget{parent},
       m_desk{desk},
       m_appearance{appearance},
-      m_siloChoice{new widgets::ChoiceBox{appearance}},
-      m_fieldChoice{new widgets::ChoiceBox{appearance}},
-      m_siloTitle{new QLabel},
-      m_fieldTitle{new QLabel},
-      m_clock{new QLabel},
-      m_authorTitle{new QLabel},
-      m_author{new QLineEdit},
-      m_messages{new widgets::MessageBar{appearance}},
+      m_header{new FillHeader{appearance}},
       m_trucks{new widgets::TruckBoard{appearance}},
+      m_dayLoads{new DayLoads{appearance}},
+      m_yard{new QStackedWidget},
+      m_tools{new YardTools{appearance}},
       m_adviceLine{new widgets::AdviceLine{appearance}},
       m_gauge{new widgets::DensityGauge{appearance}},
       m_pad{new widgets::PadPlan{appearance}},
       m_views{new ViewStrip{appearance}},
       m_dryMatter{new DryMatterEntry{appearance}},
       m_layer{new LayerEntry{appearance}},
-      m_cautions{new widgets::CautionPanel{appearance}} {
+      m_attention{new widgets::AttentionPanel{appearance}} {
     auto* layout = new QVBoxLayout{this};
     layout->setContentsMargins(8, 6, 8, 6);
-    layout->setSpacing(6);
-    layout->addWidget(makeHeader());
+    layout->setSpacing(kSpacing);
+    layout->addWidget(m_header);
     layout->addWidget(makeColumns(), 1);
     connectWidgets();
+    connectYard();
     addShortcuts();
     retranslate();
     const auto& silos = season().farm().silos;
@@ -69,27 +58,17 @@ FillPage::FillPage(desk::SeasonDesk& desk, const settings::Appearance& appearanc
     refresh();
 }
 
-QWidget* FillPage::makeHeader() {
-    auto* header = new QWidget;
-    auto* row = new QHBoxLayout{header};
-    row->setContentsMargins(0, 0, 0, 0);
-    row->addWidget(m_siloTitle);
-    row->addWidget(m_siloChoice);
-    row->addWidget(m_fieldTitle);
-    row->addWidget(m_fieldChoice);
-    row->addWidget(m_messages, 1);
-    QSizePolicy policy = m_messages->sizePolicy();
-    policy.setRetainSizeWhenHidden(true);  // nothing moves when a message comes
-    m_messages->setSizePolicy(policy);
-    row->addWidget(m_clock);
-    row->addSpacing(m_appearance.pixels(settings::kGapMillimetres));
-    row->addWidget(m_authorTitle);
-    row->addWidget(m_author);
-    m_author->setObjectName(QStringLiteral("author"));
-    m_siloChoice->setObjectName(QStringLiteral("silo"));
-    m_fieldChoice->setObjectName(QStringLiteral("field"));
-    m_author->setFixedWidth(m_appearance.pixels(kNameMillimetres));
-    return header;
+QWidget* FillPage::makeYard() {
+    auto* yard = new QWidget;
+    auto* column = new QVBoxLayout{yard};
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(kSpacing);
+    m_yard->addWidget(m_trucks);
+    m_yard->addWidget(m_dayLoads);
+    column->addWidget(m_yard, 1);
+    column->addWidget(m_tools);
+    yard->setFixedWidth(m_appearance.pixels(kTrucksMillimetres));
+    return yard;
 }
 
 QWidget* FillPage::makeColumns() {
@@ -103,7 +82,7 @@ QWidget* FillPage::makeColumns() {
     auto* side = new QVBoxLayout;
     side->addWidget(m_dryMatter);
     side->addWidget(m_layer);
-    side->addWidget(m_cautions, 1);
+    side->addWidget(m_attention, 1);
     for (QVBoxLayout* column : {middle, side}) column->setSpacing(kSpacing);
     grid->addLayout(middle, 0, 0);
     grid->addLayout(side, 0, 1);
@@ -112,7 +91,7 @@ QWidget* FillPage::makeColumns() {
     grid->setRowStretch(0, 3);
     grid->setRowStretch(1, 1);
     m_views->setMinimumHeight(m_appearance.pixels(kViewsMillimetres));
-    for (QWidget* widget : std::initializer_list<QWidget*>{m_dryMatter, m_layer, m_cautions}) {
+    for (QWidget* widget : std::initializer_list<QWidget*>{m_dryMatter, m_layer, m_attention}) {
         widget->setFixedWidth(m_appearance.pixels(kSideMillimetres));
     }
     auto* rest = new QWidget;
@@ -129,9 +108,8 @@ QWidget* FillPage::makeColumns() {
     auto* row = new QHBoxLayout{columns};
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(kSpacing);
-    row->addWidget(m_trucks);
+    row->addWidget(makeYard());
     row->addWidget(scroll, 1);
-    m_trucks->setFixedWidth(m_appearance.pixels(kTrucksMillimetres));
     return columns;
 }
 
@@ -160,66 +138,48 @@ void FillPage::connectWidgets() {
     connect(m_views, &ViewStrip::refused, this,
             [this](const QString& why) { post(widgets::Weight::caution, why); });
     m_later.setSingleShot(true);
-    connect(&m_later, &QTimer::timeout, this, &FillPage::refreshMovement);
-    connect(m_author, &QLineEdit::editingFinished, this, [this] {
-        if (!m_author->isModified()) return;
-        m_author->setModified(false);
-        emit authorChanged(m_author->text().trimmed());
-    });
-    connect(m_siloChoice, &QComboBox::activated, this, [this](int index) {
-        if (const auto id = Uuid::fromText(m_siloChoice->itemData(index).toString().toStdString())) {
-            selectSilo(farm::SiloId{*id});
-        }
+    connect(&m_later, &QTimer::timeout, this, &FillPage::refreshLater);
+    connect(m_adviceLine, &widgets::AdviceLine::trialAsked, this, &FillPage::setTrying);
+    connect(m_pad, &widgets::PadPlan::massRequested, this, &FillPage::askMass);
+    connect(m_attention, &widgets::AttentionPanel::putAway, this, [this](const QString& key) {
+        m_notices.putAway(key);
+        refresh();
     });
     connect(&m_tick, &QTimer::timeout, this, &FillPage::refresh);
     m_tick.start(kTick);
 }
 
-void FillPage::fillChoices() {
-    const season::FarmBook& farm = season().farm();
-    const QSignalBlocker quietSilo{m_siloChoice};
-    const QVariant field = m_fieldChoice->currentData();
-    m_siloChoice->clear();
-    for (const auto& [id, silo] : farm.silos) {
-        m_siloChoice->addItem(QString::fromStdString(silo.name), toVariant(id));
-    }
-    if (m_silo) m_siloChoice->setCurrentIndex(m_siloChoice->findData(toVariant(*m_silo)));
-    m_fieldChoice->clear();
-    m_fieldChoice->addItem(tr("not known"));
-    for (const auto& [id, each] : farm.fields) {
-        m_fieldChoice->addItem(QString::fromStdString(each.name), toVariant(id));
-    }
-    m_fieldChoice->setCurrentIndex(std::max(0, m_fieldChoice->findData(field)));
-    for (QWidget* widget : std::initializer_list<QWidget*>{m_siloTitle, m_siloChoice}) {
-        widget->setVisible(farm.silos.size() > 1);
-    }
-    for (QWidget* widget : std::initializer_list<QWidget*>{m_fieldTitle, m_fieldChoice}) {
-        widget->setVisible(!farm.fields.empty());
-    }
-    m_choicesFor = m_desk.season();
+void FillPage::connectYard() {
+    connect(m_header, &FillHeader::siloChosen, this, &FillPage::selectSilo);
+    connect(m_header, &FillHeader::tabletTouched, this, &FillPage::askTablet);
+    connect(m_header, &FillHeader::radioTouched, this, &FillPage::tellRadio);
+    connect(m_header, &FillHeader::languageTouched, this, &FillPage::languageTouched);
+    connect(m_tools, &YardTools::listTouched, this, &FillPage::showList);
+    connect(m_tools, &YardTools::catchUpTouched, this, &FillPage::askCatchUp);
+    connect(m_tools, &YardTools::hireTouched, this, &FillPage::askHired);
+    connect(m_tools, &YardTools::pauseTouched, this, &FillPage::togglePause);
+    connect(m_dayLoads, &DayLoads::correctRequested, this, &FillPage::askCorrection);
+    connect(m_dayLoads, &DayLoads::takeBackRequested, this, &FillPage::takeBack);
 }
 
 void FillPage::selectSilo(farm::SiloId silo) {
     m_silo = silo;
-    fillChoices();
     const Instant now = m_desk.now();
+    m_header->setFarm(season(), now);
+    m_header->selectSilo(silo);
     const auto last = lastLoadAt(season(), silo, now);
-    if (last && last->load.field) {
-        m_fieldChoice->setCurrentIndex(std::max(0, m_fieldChoice->findData(toVariant(*last->load.field))));
-    }
+    if (last && last->load.field) m_header->selectField(last->load.field);
     m_advice = AdviceState{voiceAt(season(), silo, now), std::nullopt, std::nullopt};
     m_movement.forget();
     m_views->startAnew();
+    m_trying = false;
+    m_trial.clear();
     refresh();
 }
 
 void FillPage::refresh() {
     const Instant now = m_desk.now();
-    if (m_choicesFor != m_desk.season()) fillChoices();
-    for (QWidget* widget : std::initializer_list<QWidget*>{m_siloChoice, m_fieldChoice, m_author}) {
-        widget->setMinimumHeight(m_appearance.pixels(settings::kControlMillimetres));
-    }
-    m_clock->setText(QString::fromStdString(clockText(season().zone(), now)));
+    refreshHeader(now);
     if (!m_silo) {
         if (season().farm().silos.empty()) return;
         selectSilo(season().farm().silos.begin()->first);
@@ -237,9 +197,14 @@ void FillPage::refresh() {
     refreshAdvice(readings);
     m_views->follow(m_desk.season(), readings);
     m_later.start(0);  // after what is new has been painted
-    const auto cautions = cautionsAt(season(), readings);
-    m_cautions->setCautions(cautionViews(cautions, readings, words));
-    recordShown(cautions, now);
+    recordShown(cautionsAt(season(), readings), now);
+}
+
+void FillPage::refreshHeader(Instant now) {
+    m_header->setFarm(season(), now);
+    m_header->setClock(QString::fromStdString(clockText(season().zone(), now)));
+    const auto holder = m_desk.holder();
+    m_header->setHolder(holder ? std::optional{QString::fromStdString(*holder)} : std::nullopt);
 }
 
 void FillPage::refreshTrucks(Instant now) {
@@ -250,9 +215,14 @@ void FillPage::refreshTrucks(Instant now) {
         }
     }
     m_trucks->setTrucks(trucks);
-    const auto last = lastLoadAt(season(), *m_silo, now);
-    m_trucks->setUndo(last ? std::optional{loadName(*last, season().farm(), m_appearance.units())}
-                           : std::nullopt);
+    const auto last = undoableAt(season(), *m_silo, now);
+    std::optional<QString> undo;
+    if (last) undo = loadName(*last, season().farm(), m_appearance.units());
+    for (const widgets::TruckView& truck : trucks) {
+        if (truck.pending > 0) undo = truck.name;  // it can be taken back before it lies on the disk
+    }
+    m_trucks->setUndo(undo);
+    m_dayLoads->setLoads(loadsToday(season(), now, speech()));
 }
 
 void FillPage::refreshTractors(const season::Rolling& rolling) {
@@ -266,7 +236,10 @@ void FillPage::refreshTractors(const season::Rolling& rolling) {
             tractor.pending = true;
         }
     }
+    m_trial.show(tractors);
     m_pad->setTractors(tractors);
+    const auto pause = pauseAt(season(), rolling.silo, rolling.at);
+    m_tools->setPaused(pause ? std::optional{ageText(rolling.at - pause->begin)} : std::nullopt);
 }
 
 void FillPage::refreshSamples(const season::Rolling& rolling) {
@@ -283,6 +256,10 @@ void FillPage::refreshSamples(const season::Rolling& rolling) {
 void FillPage::refreshAdvice(const density::Readings& readings) {
     m_advice = adviceAt(season(), readings, m_advice.voice);
     const Instant now = readings.rolling.at;
+    if (m_trying) {
+        m_adviceLine->setTrial(sentenceOf(m_trial, m_advice, season().farm(), speech()), !m_trial.isEmpty());
+        return;
+    }
     if (m_advice.said() == nullptr || isDecided(season(), *m_silo, m_advice.voice, now)) {
         m_adviceLine->setSilent(silenceOf(m_advice, readings, speech()));
         return;
@@ -301,7 +278,8 @@ void FillPage::followClock(Instant now) {
     if (step != ClockStep::slept) m_views->startAnew();
 }
 
-void FillPage::refreshMovement() {
+void FillPage::refreshLater() {
+    m_attention->setSections(m_notices.at(season(), m_shown, cautionsAt(season(), m_shown), speech()));
     const Instant now = m_shown.rolling.at;
     m_movement.note(m_desk.season(), now);
     const density::Readings before = m_movement.before(m_shown.rolling.silo, now);
@@ -317,19 +295,11 @@ Speech FillPage::speech() const {
 }
 
 void FillPage::post(widgets::Weight weight, const QString& text) {
-    m_messages->post(weight, text);
+    m_header->messages().post(weight, text);
 }
 
 void FillPage::retranslate() {
-    m_siloTitle->setText(tr("Silo"));
-    m_siloChoice->setAccessibleName(tr("Silo"));
-    m_fieldTitle->setText(tr("Crop from field"));
-    m_fieldChoice->setAccessibleName(tr("Field that the loads come from"));
-    m_authorTitle->setText(tr("In charge"));
-    m_author->setAccessibleName(tr("Name of the person in charge"));
-    m_author->setPlaceholderText(tr("your name"));
     setAccessibleName(tr("Filling"));
-    fillChoices();
 }
 
 void FillPage::changeEvent(QEvent* event) {

@@ -2,9 +2,10 @@
 
 #include "app/desktop/desk/season_desk.h"
 #include "app/desktop/fill/advice_state.h"
-#include "app/desktop/fill/cautions.h"
 #include "app/desktop/fill/fill_presenter.h"
 #include "app/desktop/fill/movement_watch.h"
+#include "app/desktop/fill/notices.h"
+#include "app/desktop/fill/trial.h"
 #include "app/desktop/widgets/message_bar.h"
 
 #include <QTimer>
@@ -12,20 +13,21 @@
 #include <map>
 #include <set>
 
-class QComboBox;
-class QLabel;
-class QLineEdit;
+class QStackedWidget;
 
 namespace treadwell::widgets {
 class AdviceLine;
-class CautionPanel;
+class AttentionPanel;
 }  // namespace treadwell::widgets
 
 namespace treadwell::fill {
 
+class DayLoads;
 class DryMatterEntry;
+class FillHeader;
 class LayerEntry;
 class ViewStrip;
+class YardTools;
 
 /// The page of the filling: trucks, the pad, the density, advice, samples and the day's timeline of one silo.
 /// What is entered shows as pending until the desk says that it lies on the disk.
@@ -36,14 +38,13 @@ class FillPage final : public QWidget {
     FillPage(desk::SeasonDesk& desk, const settings::Appearance& appearance, QWidget* parent = nullptr);
 
     void selectSilo(farm::SiloId silo);
-    void showAuthor(const QString& name);
     void post(widgets::Weight weight, const QString& text);
     /// Reads season and clock anew. Comes with every commit, every change of look, and every few seconds.
     void refresh();
 
   signals:
-    /// By the user.
-    void authorChanged(const QString& name);
+    /// The crew wants the other language.
+    void languageTouched();
 
   protected:
     void changeEvent(QEvent* event) override;
@@ -60,36 +61,50 @@ class FillPage final : public QWidget {
         std::string caution = {};       ///< that was shown
     };
 
-    [[nodiscard]] QWidget* makeHeader();
+    [[nodiscard]] QWidget* makeYard();
     [[nodiscard]] QWidget* makeColumns();
     void connectWidgets();
+    void connectYard();
     void addShortcuts();
     void retranslate();
-    void fillChoices();
 
     [[nodiscard]] Speech speech() const;
     [[nodiscard]] const season::Season& season() const { return *m_desk.season(); }
-    [[nodiscard]] std::optional<farm::FieldId> chosenField() const;
     [[nodiscard]] std::optional<entries::Load> usualLoad(Uuid truck) const;
 
     void logLoad(Uuid truck);
-    void proposeLoad(const entries::Load& load);
     void recordSample(entries::DryMatterSample sample);
     void recordLayer(Length thickness);
     void askDetails(Uuid truck);
+    void askCorrection(entries::EntryId load);
+    void askCatchUp();
+    void askHired();
+    void askTablet();
+    void askMass(Uuid tractor);
+    void recordLoad(const entries::Load& load, Instant at, std::optional<entries::EntryId> corrects,
+                    bool usual);
+    void takeBack(entries::EntryId load);
+    void togglePause();
+    void tellRadio();
+    void showList(bool shown);
     void undo();
     void moveTractor(Uuid tractor, widgets::Zone zone, Share share);
     void decide(entries::AdviceDecision decision);
+    void doTrial();
+    void setTrying(bool trying);
     void propose(const entries::Body& body, Pending pending);
+    void propose(std::vector<session::Proposal> proposals, Pending pending);
+    void await(desk::Ticket ticket, Pending pending);
     void settle(desk::Ticket ticket);
     void fail(desk::Ticket ticket, const Error& error);
 
+    void refreshHeader(Instant now);
     void refreshTrucks(Instant now);
     void refreshTractors(const season::Rolling& rolling);
     void refreshAdvice(const density::Readings& readings);
     void refreshSamples(const season::Rolling& rolling);
     void followClock(Instant now);
-    void refreshMovement();
+    void refreshLater();
     void recordShownAdvice(Instant now);
     void recordShown(const std::vector<attention::CautionNow>& cautions, Instant now);
     void showWorking(widgets::Reading reading);
@@ -104,29 +119,27 @@ class FillPage final : public QWidget {
     std::set<std::string> m_recordedCautions;     ///< shown and on their way, or failed
     std::optional<entries::EntryId> m_takenBack;  ///< on its way
     std::optional<desk::Ticket> m_undoAfter;      ///< a load that is taken back as soon as it is there
-    desk::SeasonPointer m_choicesFor;
-    std::optional<Instant> m_lastLook;  ///< at the clock
+    std::optional<Instant> m_lastLook;            ///< at the clock
     MovementWatch m_movement;
     density::Readings m_shown;
+    bool m_trying = false;
+    Trial m_trial;
+    Notices m_notices;
     QTimer m_tick;
     QTimer m_later;
 
-    QComboBox* m_siloChoice;
-    QComboBox* m_fieldChoice;
-    QLabel* m_siloTitle;
-    QLabel* m_fieldTitle;
-    QLabel* m_clock;
-    QLabel* m_authorTitle;
-    QLineEdit* m_author;
-    widgets::MessageBar* m_messages;
+    FillHeader* m_header;
     widgets::TruckBoard* m_trucks;
+    DayLoads* m_dayLoads;
+    QStackedWidget* m_yard;  ///< trucks, or the day's loads
+    YardTools* m_tools;
     widgets::AdviceLine* m_adviceLine;
     widgets::DensityGauge* m_gauge;
     widgets::PadPlan* m_pad;
     ViewStrip* m_views;
     DryMatterEntry* m_dryMatter;
     LayerEntry* m_layer;
-    widgets::CautionPanel* m_cautions;
+    widgets::AttentionPanel* m_attention;
 };
 
 /// The keys of the Fill page and what they do, for the list in the menu.

@@ -1,5 +1,7 @@
 #include "app/desktop/fill/fill_presenter.h"
 
+#include "app/desktop/fill/zones.h"
+
 #include <QCoreApplication>
 #include <algorithm>
 
@@ -21,17 +23,8 @@ Instant dayStart(const season::Season& season, Instant now) {
     return season.zone().startOf(season.zone().dayOf(now));
 }
 
-widgets::Zone zoneOf(const season::TractorNow& tractor, farm::SiloId silo) {
-    if (tractor.silo != silo) return widgets::Zone::away;
-    switch (tractor.activity) {
-        case farm::Activity::packing:
-            return widgets::Zone::packing;
-        case farm::Activity::spreading:
-            return widgets::Zone::spreading;
-        case farm::Activity::away:
-            break;
-    }
-    return widgets::Zone::away;
+widgets::Zone zoneAt(const season::TractorNow& tractor, farm::SiloId silo) {
+    return tractor.silo == silo ? zoneOf(tractor.activity) : widgets::Zone::away;
 }
 
 }  // namespace
@@ -69,6 +62,28 @@ std::optional<season::LoadTipped> lastLoadAt(const season::Season& season, farm:
     return *loads.back();
 }
 
+std::optional<season::LoadTipped> undoableAt(const season::Season& season, farm::SiloId silo, Instant now) {
+    std::optional<season::LoadTipped> last;
+    Instant newest = now - kUndoStays;
+    for (const season::LoadTipped* load : season::loadsOf(season, silo, dayStart(season, now), now + kTick)) {
+        const season::FactPointer fact = season.fact(load->entry);
+        if (fact == nullptr || fact->stated().header.recorded < newest) continue;
+        newest = fact->stated().header.recorded;
+        last = *load;
+    }
+    return last;
+}
+
+std::optional<season::PauseSpan> pauseAt(const season::Season& season, farm::SiloId silo, Instant now) {
+    const season::Day* day = season.day(season.zone().dayOf(now));
+    if (day == nullptr) return std::nullopt;
+    for (const season::PauseSpan& pause : day->pauses) {
+        const bool ours = !pause.silo || *pause.silo == silo;
+        if (ours && pause.begin <= now && (!pause.end || *pause.end > now)) return pause;
+    }
+    return std::nullopt;
+}
+
 QString loadName(const season::LoadTipped& load, const season::FarmBook& farm,
                  const settings::DisplayUnits& units) {
     const QString mass = units.text(load.load.mass);
@@ -88,7 +103,8 @@ std::vector<widgets::TractorView> tractorsAt(const season::Season& season, const
         widgets::TractorView view{.id = now.tractor.value,
                                   .name = QString::fromStdString(known->second.name),
                                   .mass = known->second.mass,
-                                  .zone = zoneOf(now, rolling.silo)};
+                                  .massKnown = known->second.massKnown,
+                                  .zone = zoneAt(now, rolling.silo)};
         if (view.zone == widgets::Zone::packing) view.share = now.packing;
         if (now.since) view.running = rolling.at - *now.since;
         tractors.push_back(view);

@@ -16,9 +16,20 @@ namespace treadwell::fill {
 /// Every truck of the farm with the last load it brought.
 [[nodiscard]] std::vector<widgets::TruckView> trucksAt(const season::Season& season, Instant now);
 
-/// The load that undo takes back: the last one of this silo's day.
+/// The last load of this silo's day.
 [[nodiscard]] std::optional<season::LoadTipped> lastLoadAt(const season::Season& season, farm::SiloId silo,
                                                            Instant now);
+
+/// An undo stays for so long; what is older is found in the list of the day's loads.
+inline constexpr std::chrono::minutes kUndoStays{1};
+
+/// The load that undo takes back: the one of this silo that was recorded last, while that is fresh.
+[[nodiscard]] std::optional<season::LoadTipped> undoableAt(const season::Season& season, farm::SiloId silo,
+                                                           Instant now);
+
+/// The pause of this silo, or of all, that goes on; the longest of several.
+[[nodiscard]] std::optional<season::PauseSpan> pauseAt(const season::Season& season, farm::SiloId silo,
+                                                       Instant now);
 
 /// `Amsel, 12.4 t`
 [[nodiscard]] QString loadName(const season::LoadTipped& load, const season::FarmBook& farm,

@@ -1,12 +1,11 @@
 #pragma once
 
-#include "app/desktop/settings/appearance.h"
-#include "core/entries/load.h"
-#include "core/season/farm_book.h"
+#include "app/desktop/fill/sheet.h"
+#include "core/season/season.h"
 
-#include <QDialog>
-
+class QCheckBox;
 class QComboBox;
+class QTimeEdit;
 
 namespace treadwell::widgets {
 class QuantityField;
@@ -14,26 +13,40 @@ class QuantityField;
 
 namespace treadwell::fill {
 
-/// A load whose mass or field is not the usual one.
-class LoadDialog final : public QDialog {
+/// A load that is not the usual one, or a recorded one that has to be put right: mass and how it is known,
+/// truck, field, silo and time.
+class LoadDialog final : public Sheet {
     Q_OBJECT
 
   public:
-    /// `usual` is what a touch would have logged.
-    LoadDialog(const settings::Appearance& appearance, const entries::Load& usual,
-               const season::FarmBook& farm, QWidget* parent);
+    enum class Purpose : std::uint8_t { newLoad, correction };
+
+    /// `load` at `at` is what a touch would have logged, or what was recorded.
+    LoadDialog(const settings::Appearance& appearance, Purpose purpose, const entries::Load& load, Instant at,
+               const season::Season& season, Instant now, QWidget* parent);
 
   signals:
-    void recorded(const treadwell::entries::Load& load);
+    /// `usual`: the mass is this truck's usual load from now on.
+    void recorded(const treadwell::entries::Load& load, treadwell::Instant at, bool usual);
+
+  protected:
+    void record() override;
 
   private:
-    void record();
+    void addMass();
+    void addPlaces(const season::FarmBook& farm);
 
     entries::Load m_load;
+    Instant m_at;
+    Instant m_now;
+    FarmZone m_zone;
     widgets::QuantityField* m_mass;
     QComboBox* m_source;
+    QComboBox* m_truck;
     QComboBox* m_field;
-    std::vector<std::optional<farm::FieldId>> m_fields;
+    QComboBox* m_silo;
+    QTimeEdit* m_time;
+    QCheckBox* m_usual;
 };
 
 }  // namespace treadwell::fill

@@ -3,6 +3,7 @@
 #include <QApplication>
 #include <QFont>
 #include <QFontDatabase>
+#include <QProxyStyle>
 #include <QStyleFactory>
 
 namespace treadwell::settings {
@@ -119,6 +120,7 @@ QString styleSheetOf(const Theme& theme) {
         "QPushButton:focus, QToolButton:focus { border: %7px solid %4; }"
         "QPushButton:checked:focus, QToolButton:checked:focus { border: %7px double %5; }"
         "QPushButton:disabled, QToolButton:disabled { border-style: dashed; }"
+        "QToolButton::menu-indicator { image: none; }"
         "QAbstractSpinBox, QLineEdit { background: %1; color: %2; border: %6px solid %3; border-radius: 4px;"
         " padding: 2px 6px; selection-background-color: %4; selection-color: %5; }"
         "QAbstractSpinBox:focus, QLineEdit:focus { border-color: %4; }"
@@ -137,6 +139,17 @@ QString styleSheetOf(const Theme& theme) {
                       theme.onAccent.name(), QString::number(thin), QString::number(thin + 2));
 }
 
+/// Nothing slides or fades: it would draw the eye from the yard, and some people cannot bear it.
+class StillStyle final : public QProxyStyle {
+  public:
+    StillStyle() : QProxyStyle{QStyleFactory::create(QStringLiteral("Fusion"))} {}
+    int styleHint(StyleHint hint, const QStyleOption* option, const QWidget* widget,
+                  QStyleHintReturn* data) const override {
+        if (hint == SH_Widget_Animation_Duration || hint == SH_Widget_Animate) return 0;
+        return QProxyStyle::styleHint(hint, option, widget, data);
+    }
+};
+
 }  // namespace
 
 Theme themeOf(Look look) {
@@ -154,7 +167,7 @@ void applyTheme(QApplication& application, const Theme& theme) {
     QFont font = application.font();
     if (kFontsLoaded) font.setFamily(QStringLiteral("DejaVu Sans"));
     font.setBold(theme.bold);
-    application.setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+    application.setStyle(new StillStyle);
     application.setPalette(theme.palette);
     application.setFont(font);
     application.setStyleSheet(styleSheetOf(theme));

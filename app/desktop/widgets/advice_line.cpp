@@ -11,15 +11,22 @@ AdviceLine::AdviceLine(const settings::Appearance& appearance, QWidget* parent)
     : QFrame{parent},
       m_appearance{appearance},
       m_sentence{new QLabel},
+      m_try{new QPushButton},
       m_accept{new QPushButton},
       m_decline{new QPushButton} {
     setProperty("edged", true);
     auto* layout = new QHBoxLayout{this};
     layout->addWidget(m_sentence, 1);
+    layout->addWidget(m_try);
     layout->addWidget(m_accept);
     layout->addWidget(m_decline);
     m_sentence->setTextFormat(Qt::PlainText);
     m_sentence->setWordWrap(true);
+    m_try->setObjectName(QStringLiteral("whatIf"));
+    m_accept->setObjectName(QStringLiteral("doIt"));
+    m_decline->setObjectName(QStringLiteral("notNow"));
+    m_try->setCheckable(true);
+    connect(m_try, &QPushButton::clicked, this, &AdviceLine::trialAsked);
     connect(m_accept, &QPushButton::clicked, this, &AdviceLine::accepted);
     connect(m_decline, &QPushButton::clicked, this, &AdviceLine::declined);
     connect(&appearance, &settings::Appearance::changed, this, &AdviceLine::refresh);
@@ -29,30 +36,43 @@ AdviceLine::AdviceLine(const settings::Appearance& appearance, QWidget* parent)
 void AdviceLine::setAdvice(const QString& sentence) {
     m_text = sentence;
     m_toDecide = true;
+    m_trying = false;
+    refresh();
+}
+
+void AdviceLine::setTrial(const QString& sentence, bool ready) {
+    m_text = sentence;
+    m_toDecide = ready;
+    m_trying = true;
     refresh();
 }
 
 void AdviceLine::setSilent(const std::optional<QString>& why) {
     m_text = why;
     m_toDecide = false;
+    m_trying = false;
     refresh();
 }
 
 void AdviceLine::refresh() {
     m_sentence->setText(m_text.value_or(tr("No advice now.")));
+    m_try->setText(tr("What if"));
+    m_try->setAccessibleDescription(tr("Tractors and layer are tried, and nothing is recorded"));
+    m_try->setChecked(m_trying);
     m_accept->setText(tr("Do it"));
-    m_accept->setAccessibleDescription(tr("Record that the advice is followed"));
+    m_accept->setAccessibleDescription(tr("Move the tractors so, and record the decision"));
     m_decline->setText(tr("Not now"));
     m_decline->setAccessibleDescription(tr("Record that the advice is declined"));
     const int gap = m_appearance.pixels(settings::kGapMillimetres);
     layout()->setSpacing(gap);
+    m_try->setMinimumHeight(m_appearance.pixels(settings::kControlMillimetres));
     for (QPushButton* button : {m_accept, m_decline}) {
         button->setMinimumHeight(m_appearance.pixels(settings::kControlMillimetres));
         // Kept in place while hidden, so that the sentence does not reflow when advice comes.
         QSizePolicy policy = button->sizePolicy();
         policy.setRetainSizeWhenHidden(true);
         button->setSizePolicy(policy);
-        button->setVisible(m_toDecide);
+        button->setVisible(m_toDecide && (button == m_accept || !m_trying));
     }
     setAccessibleName(tr("Advice"));
     setAccessibleDescription(m_sentence->text());

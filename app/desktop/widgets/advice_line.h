@@ -22,10 +22,14 @@ class AdviceLine final : public QFrame {
     void setAdvice(const QString& sentence);
     /// Nothing to decide; why, where that is known.
     void setSilent(const std::optional<QString>& why);
+    /// What is being tried and what it would come to; `ready` to be carried out.
+    void setTrial(const QString& sentence, bool ready);
 
   signals:
     void accepted();
     void declined();
+    /// Something is to be tried, or no longer.
+    void trialAsked(bool trying);
 
   protected:
     void changeEvent(QEvent* event) override;
@@ -36,7 +40,9 @@ class AdviceLine final : public QFrame {
     const settings::Appearance& m_appearance;
     std::optional<QString> m_text;
     bool m_toDecide = false;
+    bool m_trying = false;
     QLabel* m_sentence;
+    QPushButton* m_try;
     QPushButton* m_accept;
     QPushButton* m_decline;
 };

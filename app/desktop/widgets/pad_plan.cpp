@@ -89,6 +89,7 @@ TractorChip* PadPlan::addChip() {
     });
     connect(chip, &TractorChip::shareAsked, this,
             [this, chip](Share share) { emit tractorMoved(chip->tractor().id, Zone::packing, share); });
+    connect(chip, &TractorChip::massAsked, this, [this, chip] { emit massRequested(chip->tractor().id); });
     chip->show();
     return chip;
 }

@@ -22,6 +22,7 @@ struct TractorView {
     Uuid id;
     QString name;
     MachineMass mass;
+    bool massKnown = true;  ///< else that of its class
     Zone zone = Zone::away;
     Share share = Share::fromFraction(1.0);  ///< of its time, counted in packing
     Seconds running{0.0};                    ///< in this zone without a break
@@ -47,6 +48,8 @@ class PadPlan final : public QWidget {
   signals:
     /// Asked for by the user; the chip moves when setTractors() says so.
     void tractorMoved(treadwell::Uuid id, treadwell::widgets::Zone zone, treadwell::Share share);
+    /// By a long press or the key M: somebody knows what the tractor weighs.
+    void massRequested(treadwell::Uuid id);
 
   protected:
     void paintEvent(QPaintEvent* event) override;

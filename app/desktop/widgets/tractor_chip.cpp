@@ -6,6 +6,7 @@
 #include <QPainter>
 #include <QToolButton>
 #include <array>
+#include <chrono>
 #include <cmath>
 
 namespace treadwell::widgets {
@@ -17,6 +18,7 @@ constexpr double kSameShare = 0.01;  // shares nearer than a percent are one
 constexpr double kTextMillimetres = 34.0;
 constexpr double kShareMillimetres = 14.0;
 constexpr double kEdgeMillimetres = 1.5;
+constexpr std::chrono::milliseconds kLongPress{600};
 
 }  // namespace
 
@@ -27,6 +29,12 @@ TractorChip::TractorChip(const settings::Appearance& appearance, QWidget* pad)
     m_share->setFocusPolicy(Qt::NoFocus);  // the chip's own keys step the share
     m_share->setCursor(Qt::ArrowCursor);
     m_share->setStyleSheet(QStringLiteral("padding: 0px"));  // of the look, too wide for three digits
+    m_held.setSingleShot(true);
+    m_held.setInterval(kLongPress);
+    connect(&m_held, &QTimer::timeout, this, [this] {
+        m_pressed = false;  // the release is no touch any more
+        emit massAsked();
+    });
     connect(m_share, &QToolButton::clicked, this, &TractorChip::turnShare);
 }
 
@@ -46,7 +54,8 @@ void TractorChip::setTractor(const TractorView& tractor) {
         tractor.zone == Zone::packing
             ? tr("%1 at %2, %3").arg(where, m_appearance.units().text(tractor.share), facts())
             : tr("%1, %2").arg(where, facts()));
-    setToolTip(tr("Drag to another zone, or click and then click the zone; arrow keys move too"));
+    setToolTip(
+        tr("Drag to another zone, or click and then click the zone; arrow keys move too; hold for its mass"));
     m_share->setText(m_appearance.units().text(tractor.share));
     m_share->setAccessibleName(tr("Share of its time that %1 packs").arg(tractor.name));
     m_share->setToolTip(m_share->accessibleName());
@@ -76,9 +85,14 @@ void TractorChip::setPicked(bool picked) {
 
 QString TractorChip::facts() const {
     const settings::DisplayUnits& units = m_appearance.units();
-    if (m_tractor.running <= Seconds{0}) return units.text(m_tractor.mass);  // away since nobody knows when
+    if (m_tractor.running <= Seconds{0}) return massText();  // away since nobody knows when
     return tr("%1 · %2", "mass and time in the zone")
-        .arg(units.text(m_tractor.mass), units.text({Dimension::duration, m_tractor.running.count()}));
+        .arg(massText(), units.text({Dimension::duration, m_tractor.running.count()}));
+}
+
+QString TractorChip::massText() const {
+    const QString mass = m_appearance.units().text(m_tractor.mass);
+    return m_tractor.massKnown ? mass : tr("about %1", "a mass known by its class alone").arg(mass);
 }
 
 void TractorChip::stepShare(int direction) {
@@ -128,7 +142,7 @@ void TractorChip::paintEvent(QPaintEvent*) {
                      QFontMetrics{nameFont}.elidedText(name, Qt::ElideMiddle, text.width()));
     painter.setFont(font());
     const bool fits = fontMetrics().horizontalAdvance(facts()) <= text.width();
-    const QString shown = fits ? facts() : m_appearance.units().text(m_tractor.mass);
+    const QString shown = fits ? facts() : massText();
     painter.drawText(text, Qt::AlignBottom, fontMetrics().elidedText(shown, Qt::ElideRight, text.width()));
 }
 
@@ -136,13 +150,17 @@ void TractorChip::mousePressEvent(QMouseEvent* event) {
     if (event->button() != Qt::LeftButton) return;
     m_grip = event->position().toPoint();
     m_dragged = false;
+    m_pressed = true;
+    m_held.start();
 }
 
 void TractorChip::mouseMoveEvent(QMouseEvent* event) {
     if (!(event->buttons() & Qt::LeftButton)) return;
     const QPoint by = event->position().toPoint() - m_grip;
     if (!m_dragged && by.manhattanLength() < QApplication::startDragDistance()) return;
+    if (!m_pressed) return;
     if (!m_dragged) {
+        m_held.stop();
         m_dragged = true;
         raise();
         emit dragging();
@@ -151,7 +169,9 @@ void TractorChip::mouseMoveEvent(QMouseEvent* event) {
 }
 
 void TractorChip::mouseReleaseEvent(QMouseEvent* event) {
-    if (event->button() != Qt::LeftButton) return;
+    m_held.stop();
+    if (event->button() != Qt::LeftButton || !m_pressed) return;
+    m_pressed = false;
     if (m_dragged) {
         m_dragged = false;
         emit dropped(mapToParent(event->position().toPoint()));
@@ -175,6 +195,9 @@ void TractorChip::keyPressEvent(QKeyEvent* event) {
         case Qt::Key_Down:
         case Qt::Key_Minus:
             stepShare(-1);
+            return;
+        case Qt::Key_M:
+            emit massAsked();
             return;
         case Qt::Key_Space:
         case Qt::Key_Return:

@@ -2,6 +2,8 @@
 
 #include "app/desktop/widgets/pad_plan.h"
 
+#include <QTimer>
+
 class QToolButton;
 
 namespace treadwell::widgets {
@@ -25,6 +27,7 @@ class TractorChip final : public QWidget {
     void zoneAsked(int direction);
     void shareAsked(treadwell::Share share);
     void dragging();
+    void massAsked();
 
   protected:
     void paintEvent(QPaintEvent* event) override;
@@ -37,6 +40,7 @@ class TractorChip final : public QWidget {
 
   private:
     [[nodiscard]] QString facts() const;
+    [[nodiscard]] QString massText() const;
     [[nodiscard]] QRect textRect() const;
     void placeShare();
     void stepShare(int direction);
@@ -45,8 +49,10 @@ class TractorChip final : public QWidget {
     const settings::Appearance& m_appearance;
     TractorView m_tractor;
     bool m_picked = false;
+    bool m_pressed = false;
     bool m_dragged = false;
     QPoint m_grip;
+    QTimer m_held;
     QToolButton* m_share;
 };
 

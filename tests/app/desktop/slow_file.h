@@ -64,26 +64,32 @@ class SlowFile final : public desk::SeasonFile {
     }
     void lookAgain() override {}
     void clockIsRight() override {}
-    Result<entries::EntryId> append(const entries::Body& body, Instant happened,
-                                    entries::PersonId /*author*/) override {
-        return write(body, happened, std::nullopt);
+    desk::People people() const override { return m_people; }
+    Result<entries::PersonId> addPerson(const std::string& name) override {
+        const auto id = idOf<entries::PersonTag>(static_cast<std::uint8_t>(m_people.size() + 1));
+        m_people[id] = name;
+        return id;
     }
-    Result<entries::EntryId> takeBack(entries::EntryId entry, entries::PersonId /*author*/) override {
-        return write(entries::VoidEntry{}, m_maker.entries.back().header.happened, entry);
+    Result<void> record(std::span<const session::Proposal> proposals, entries::PersonId author) override {
+        if (!m_disk.write()) return fail(code::journalWriteFailed, "file", std::string{"no space"});
+        for (const session::Proposal& each : proposals) {
+            m_maker.add(each.body, each.happened, each.target);
+            m_maker.entries.back().header.author = author;
+            m_season = std::make_shared<const season::Season>(m_season->with(m_maker.entries.back()));
+        }
+        return {};
+    }
+    Result<void> takeBack(entries::EntryId entry, entries::PersonId author) override {
+        const session::Proposal undo{entries::VoidEntry{}, m_maker.entries.back().header.happened, entry};
+        return record({&undo, 1}, author);
     }
 
   private:
-    Result<entries::EntryId> write(const entries::Body& body, Instant happened,
-                                   std::optional<entries::EntryId> target) {
-        if (!m_disk.write()) return fail(code::journalWriteFailed, "file", std::string{"no space"});
-        const entries::EntryId id = m_maker.add(body, happened, target);
-        m_season = std::make_shared<const season::Season>(m_season->with(m_maker.entries.back()));
-        return id;
-    }
     void fold() { m_season = std::make_shared<const season::Season>(season::Season::fold(m_maker.entries)); }
 
     Disk& m_disk;
     SeasonMaker m_maker;
+    desk::People m_people;
     desk::SeasonPointer m_season;
 };
 

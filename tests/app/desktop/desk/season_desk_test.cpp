@@ -71,6 +71,36 @@ TEST_F(Desk, TakesAnEntryBack) {
     EXPECT_TRUE(QTest::qWaitFor([this] { return loads() == 0; }));
 }
 
+TEST_F(Desk, WhoTakesTheTabletMakesTheEntriesThatFollow) {
+    EXPECT_FALSE(desk->holder());
+    EXPECT_FALSE(desk->endShift()) << "nobody is on shift";
+    desk->takeTablet("Ana");
+    ASSERT_TRUE(QTest::qWaitFor([this] { return desk->holder() == "Ana"; }));
+    clock.time += std::chrono::minutes{1};
+    desk->propose(someLoad(12));
+    ASSERT_TRUE(QTest::qWaitFor([this] { return loads() == 1; }));
+    desk->takeTablet("Bruno");
+    ASSERT_TRUE(QTest::qWaitFor([this] { return desk->holder() == "Bruno"; }));
+    desk->takeTablet("Ana");
+    ASSERT_TRUE(QTest::qWaitFor([this] { return desk->holder() == "Ana"; }));
+    EXPECT_EQ(desk->people().size(), 2u) << "who has a name is not named anew";
+    const auto person = [this](std::size_t place) {
+        return desk->season()->days().back()->facts[place]->stated().header.author;
+    };
+    EXPECT_EQ(desk->people().at(person(1)), "Ana") << "the shift itself";
+    EXPECT_EQ(desk->people().at(person(2)), "Ana") << "the load";
+    desk->endShift();
+    EXPECT_TRUE(QTest::qWaitFor([this] { return !desk->holder(); }));
+}
+
+TEST_F(Desk, ManyAreAskedForAtOnceAndTogether) {
+    desk->propose({{someLoad(12), clock.time - std::chrono::minutes{20}, {}},
+                   {someLoad(13), clock.time - std::chrono::minutes{10}, {}}});
+    ASSERT_TRUE(QTest::qWaitFor([this] { return committed->count() == 1; }));
+    EXPECT_EQ(loads(), 2u);
+    EXPECT_EQ(disk.writes(), 1);
+}
+
 TEST_F(Desk, WritesAllThatWasAskedBeforeItGoes) {
     for (int i = 0; i < 20; ++i) desk->propose(someLoad(12));
     desk.reset();

@@ -1,36 +1,19 @@
 // Drives the window on a real season file, and looks into the file afterwards.
-#include "app/desktop/fill/fill_page.h"
-
-#include "app/desktop/widgets/quantity_spin_box.h"
-#include "app/desktop/widgets/tractor_chip.h"
-#include "app/desktop/widgets/truck_button.h"
-#include "tests/app/desktop/season_window.h"
-
-#include <gtest/gtest.h>
+#include "tests/app/desktop/fill/fill_window.h"
 
 #include <QAbstractButton>
+#include <QAccessible>
 #include <QComboBox>
+#include <QDialog>
 #include <QLabel>
 #include <QLineEdit>
-#include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
+#include <QShortcut>
+#include <set>
 
 namespace treadwell {
 namespace {
-
-using namespace std::chrono_literals;
-using testing_support::at;
-
-class FillWindow : public SeasonWindow {
-  protected:
-    void type(widgets::QuantitySpinBox* box, const char* text) {
-        box->setFocus();
-        box->selectAll();
-        QTest::keyClicks(box, QLatin1String{text});
-        QTest::keyClick(box, Qt::Key_Return);
-    }
-};
 
 TEST_F(FillWindow, RecordsWhatIsTouchedTypedAndTakenBack) {
     open();
@@ -137,15 +120,80 @@ TEST_F(FillWindow, FitsTheSmallScreensWithAnOrdinaryFleet) {
     }
 }
 
-TEST_F(FillWindow, NamesEveryControl) {
-    open();
-    for (const QWidget* widget : m_window->centralWidget()->findChildren<QWidget*>()) {
-        if (widget->focusPolicy() == Qt::NoFocus || !widget->isVisible()) continue;
-        if (widget->objectName().startsWith(u"qt_")) continue;         // inside of a control that is named
+/// The names of what a person can work with in a window, as a screen reader would say them; a control without
+/// one is reported.
+void expectNames(const QWidget& root) {
+    for (QWidget* widget : root.findChildren<QWidget*>()) {
+        if (!widget->isVisible() || widget->objectName().startsWith(u"qt_")) continue;
         if (qobject_cast<const QLabel*>(widget) != nullptr) continue;  // its text is its name
-        const auto* button = qobject_cast<const QAbstractButton*>(widget);
-        EXPECT_FALSE(widget->accessibleName().isEmpty() && (button == nullptr || button->text().isEmpty()))
+        const bool isButton = qobject_cast<const QAbstractButton*>(widget) != nullptr;
+        if (widget->focusPolicy() == Qt::NoFocus && !isButton) continue;
+        QAccessibleInterface* spoken = QAccessible::queryAccessibleInterface(widget);
+        ASSERT_NE(spoken, nullptr);
+        EXPECT_FALSE(spoken->text(QAccessible::Name).isEmpty())
             << widget->metaObject()->className() << ' ' << widget->objectName().toStdString();
+    }
+}
+
+TEST_F(FillWindow, NamesEveryControlOfThePageAndItsSheets) {
+    open();
+    QTest::mouseClick(m_window->findChild<widgets::TruckFace*>(), Qt::LeftButton);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return today().loads.size() == 1; }));
+    for (const char* language : {"en", "pt_BR"}) {
+        m_window->setLanguage(QString::fromLatin1(language));
+        QCoreApplication::processEvents();
+        expectNames(*m_window->centralWidget());
+        press("dayLoads");
+        expectNames(*m_window->centralWidget());
+        press("dayLoads");
+        for (const char* opens : {"catchUp", "hire", "tablet"}) {
+            press(opens);
+            auto* sheet = m_window->findChild<QDialog*>();
+            ASSERT_NE(sheet, nullptr) << opens;
+            expectNames(*sheet);
+            sheet->reject();
+            ASSERT_TRUE(QTest::qWaitFor([&] { return m_window->findChild<QDialog*>() == nullptr; }));
+        }
+    }
+    m_window->setLanguage(QStringLiteral("en"));
+}
+
+TEST_F(FillWindow, EveryButtonIsReachedByTab) {
+    open();
+    std::set<const QWidget*> reached;
+    const QWidget* first = named<QPushButton>("tablet");
+    for (const QWidget* at = first; reached.insert(at).second;) at = at->nextInFocusChain();
+    for (const auto* button : m_window->centralWidget()->findChildren<QPushButton*>()) {
+        if (!button->isVisible()) continue;
+        EXPECT_TRUE(button->focusPolicy() & Qt::TabFocus) << button->text().toStdString();
+        EXPECT_TRUE(reached.contains(button)) << button->text().toStdString();
+    }
+}
+
+TEST_F(FillWindow, TheYardsButtonsAreTwentyMillimetresAndNoneIsSmallerThanAFinger) {
+    open();
+    const settings::Appearance measure;
+    EXPECT_EQ(m_window->findChild<widgets::TruckFace*>()->height(),
+              measure.pixels(settings::kYardButtonMillimetres));
+    EXPECT_GE(named<QPushButton>("undo")->height(), measure.pixels(settings::kYardButtonMillimetres));
+    for (const auto* button : m_window->centralWidget()->findChildren<QPushButton*>()) {
+        if (!button->isVisible()) continue;
+        EXPECT_GE(button->height(), 44) << button->text().toStdString();
+    }
+}
+
+TEST_F(FillWindow, ListsEveryKeyItAnswersTo) {
+    open();
+    QString listed;
+    for (const auto& [keys, what] : fill::fillKeys()) {
+        EXPECT_FALSE(what.isEmpty());
+        listed += keys + u' ';
+    }
+    for (const QShortcut* shortcut : m_window->fillPage().findChildren<QShortcut*>()) {
+        const QString key = shortcut->key().toString(QKeySequence::PortableText);
+        if (key.size() == 6 && key.at(5).isDigit()) continue;  // Ctrl+1 to Ctrl+9 stand in one line
+        EXPECT_TRUE(listed.contains(key == u"Ctrl+Return" ? QStringLiteral("Ctrl+Enter") : key))
+            << key.toStdString();
     }
 }
 

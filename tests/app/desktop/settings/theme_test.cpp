@@ -6,6 +6,7 @@
 
 #include <QApplication>
 #include <QFontInfo>
+#include <QStyle>
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -69,6 +70,11 @@ TEST(Theme, DoesNotKnowAnyOtherName) {
 
 TEST(Theme, BringsItsOwnFont) {
     EXPECT_EQ(QFontInfo{QApplication::font()}.family(), QStringLiteral("DejaVu Sans"));
+}
+
+TEST(Theme, MovesNothingByItself) {
+    EXPECT_EQ(QApplication::style()->styleHint(QStyle::SH_Widget_Animation_Duration), 0);
+    EXPECT_EQ(QApplication::style()->styleHint(QStyle::SH_Widget_Animate), 0);
 }
 
 TEST(Appearance, CountsPixelsOfMillimetresUp) {

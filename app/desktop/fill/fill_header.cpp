@@ -1,0 +1,138 @@
+#include "app/desktop/fill/fill_header.h"
+
+#include "app/desktop/widgets/switch_row.h"
+
+#include <QEvent>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <algorithm>
+
+namespace treadwell::fill {
+
+namespace {
+
+template <class IdType>
+QString keyOf(IdType id) {
+    return QString::fromStdString(id.value.text());
+}
+
+std::optional<DryMatter> dryMatterOf(const season::Season& season, farm::FieldId field, Instant now) {
+    std::optional<DryMatter> last;
+    for (const auto& day : season.days()) {
+        for (const season::Sample& sample : day->samples) {
+            if (sample.reading.field == field && sample.at <= now) last = sample.reading.dryMatter;
+        }
+    }
+    return last;
+}
+
+}  // namespace
+
+FillHeader::FillHeader(const settings::Appearance& appearance, QWidget* parent)
+    : QWidget{parent},
+      m_appearance{appearance},
+      m_silos{new widgets::SwitchRow{appearance}},
+      m_fields{new widgets::SwitchRow{appearance}},
+      m_messages{new widgets::MessageBar{appearance}},
+      m_clock{new QLabel},
+      m_radio{new QPushButton},
+      m_tablet{new QPushButton},
+      m_language{new QPushButton} {
+    m_silos->setObjectName(QStringLiteral("silo"));
+    m_fields->setObjectName(QStringLiteral("field"));
+    m_tablet->setObjectName(QStringLiteral("tablet"));
+    m_radio->setObjectName(QStringLiteral("radio"));
+    m_language->setObjectName(QStringLiteral("language"));
+    auto* row = new QHBoxLayout{this};
+    row->setContentsMargins(0, 0, 0, 0);
+    row->addWidget(m_silos);
+    row->addWidget(m_fields);
+    row->addWidget(m_messages, 1);
+    row->addWidget(m_clock);
+    row->addWidget(m_radio);
+    row->addWidget(m_tablet);
+    row->addWidget(m_language);
+    QSizePolicy policy = m_messages->sizePolicy();
+    policy.setRetainSizeWhenHidden(true);  // nothing moves when a message comes
+    m_messages->setSizePolicy(policy);
+    connect(m_silos, &widgets::SwitchRow::chosen, this, [this](const QString& key) {
+        if (const auto id = Uuid::fromText(key.toStdString())) emit siloChosen(farm::SiloId{*id});
+    });
+    connect(m_radio, &QPushButton::clicked, this, &FillHeader::radioTouched);
+    connect(m_tablet, &QPushButton::clicked, this, &FillHeader::tabletTouched);
+    connect(m_language, &QPushButton::clicked, this, &FillHeader::languageTouched);
+    connect(&appearance, &settings::Appearance::changed, this, &FillHeader::retranslate);
+    retranslate();
+}
+
+void FillHeader::setFarm(const season::Season& season, Instant now) {
+    std::vector<widgets::SwitchChoice> silos;
+    for (const auto& [id, silo] : season.farm().silos)
+        silos.push_back({keyOf(id), QString::fromStdString(silo.name), {}});
+    m_silos->setChoices(silos);
+    m_silos->setVisible(silos.size() > 1);
+    std::vector<widgets::SwitchChoice> fields;
+    for (const auto& [id, field] : season.farm().fields) {
+        const auto dryMatter = dryMatterOf(season, id, now);
+        fields.push_back({keyOf(id), QString::fromStdString(field.name),
+                          dryMatter ? m_appearance.units().text(*dryMatter) : QStringLiteral("–")});
+    }
+    if (!fields.empty()) fields.push_back({QString{}, tr("not known"), {}});
+    m_fields->setChoices(fields);
+    m_fields->setVisible(!fields.empty());
+}
+
+void FillHeader::selectSilo(farm::SiloId silo) {
+    m_silos->select(keyOf(silo));
+}
+
+void FillHeader::selectField(std::optional<farm::FieldId> field) {
+    m_fields->select(field ? keyOf(*field) : QString{});
+}
+
+std::optional<farm::FieldId> FillHeader::field() const {
+    const auto id = Uuid::fromText(m_fields->key().toStdString());
+    return id ? std::optional{farm::FieldId{*id}} : std::nullopt;
+}
+
+void FillHeader::nextSilo() {
+    m_silos->selectNext();
+}
+
+void FillHeader::nextField() {
+    m_fields->selectNext();
+}
+
+void FillHeader::setClock(const QString& time) {
+    m_clock->setText(time);
+}
+
+void FillHeader::setHolder(const std::optional<QString>& name) {
+    if (name == m_holder && !m_tablet->text().isEmpty()) return;
+    m_holder = name;
+    retranslate();
+}
+
+void FillHeader::retranslate() {
+    m_silos->setTitle(tr("Silo"));
+    m_fields->setTitle(tr("Field"));
+    m_radio->setText(tr("Radio"));
+    m_radio->setAccessibleDescription(tr("Copies a sentence for the radio or a message, and shows it"));
+    QString name = m_holder.value_or(QString{});
+    name.replace(QStringLiteral("&"), QStringLiteral("&&"));
+    m_tablet->setText(m_holder ? (name.isEmpty() ? tr("name erased") : name) : tr("Who is here?"));
+    m_tablet->setAccessibleName(tr("Who holds the tablet: %1").arg(m_tablet->text()));
+    m_language->setText(tr("Português", "the other language, in itself"));
+    m_language->setAccessibleDescription(tr("Changes the language of the screen"));
+    for (QPushButton* button : {m_radio, m_tablet, m_language})
+        button->setMinimumHeight(m_appearance.pixels(settings::kControlMillimetres));
+    layout()->setSpacing(m_appearance.pixels(2.0));
+}
+
+void FillHeader::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::LanguageChange) retranslate();
+}
+
+}  // namespace treadwell::fill

@@ -1,0 +1,19 @@
+#include "app/desktop/widgets/page_change.h"
+
+#include <QScrollArea>
+#include <QScrollBar>
+
+namespace treadwell::widgets {
+
+void changePage(QScrollArea& area, QWidget* page) {
+    const int place = area.verticalScrollBar()->value();
+    if (QWidget* before = area.takeWidget()) {
+        before->hide();
+        before->deleteLater();
+    }
+    area.setWidget(page);
+    page->show();
+    area.verticalScrollBar()->setValue(place);
+}
+
+}  // namespace treadwell::widgets
