@@ -155,6 +155,22 @@ void addSeasonVerbs(CLI::App& app, Request& request) {
             [](const Request& r, const Answer& answer) { return check(r.season.file, answer); });
 }
 
+void addHarvest(CLI::App& app, Request& request) {
+    HarvestOrderOptions& options = request.harvest;
+    CLI::App* command = addVerb(
+        app, request, "harvest_order", "The order of fields that keeps the dry matter inside the goal",
+        options.file, [](const Request& r, const Answer& answer) { return harvestOrder(r.harvest, answer); });
+    addText(*command, "--field", options.fields, "NAME=800t", "To be cut, and its yield; once for each")
+        ->required();
+    addText(*command, "--capacity", options.capacity, "1200t", "What is cut in a day")->required();
+    addText(*command, "--first", options.first, "2026-09-15", "When cutting may begin; today if not given");
+    addText(*command, "--change", options.change, "0.5", "Days lost between hybrids");
+    addText(*command, "--rain", options.rain, "2026-09-16", "A day without cutting; once for each");
+    addText(*command, "--at", options.at, "2026-09-14T18:00:00+02:00",
+            "What is known then; now if not given");
+    command->add_flag("--as-given", options.asGiven, "Reckon the order in which the fields are listed");
+}
+
 void addScaleVerbs(CLI::App& app, Request& request) {
     WeighOptions& options = request.weigh;
     CLI::App* listening = app.add_subcommand("listen", "Show what a scale sends, frame by frame");
@@ -298,6 +314,7 @@ int parseAndExecute(int argc, char** argv) {
     addRecording(app, request);
     addPeople(app, request);
     addSeasonVerbs(app, request);
+    addHarvest(app, request);
     addScaleVerbs(app, request);
     addCopies(app, request);
     addPassesVerbs(app, request);

@@ -4,6 +4,7 @@
 // arguments of verbs include this.
 
 #include "app/cli/estimate.h"
+#include "app/cli/harvest_order.h"
 #include "app/cli/import.h"
 #include "app/cli/passes.h"
 #include "app/cli/season_copies.h"
@@ -29,6 +30,7 @@ struct Request {
     EstimateOptions estimate;
     SieveOptions sieve;
     DryOptions dry;
+    HarvestOrderOptions harvest;
     SeasonOptions season;
     NewSeasonOptions made;
     ImportOptions import;

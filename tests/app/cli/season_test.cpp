@@ -116,6 +116,35 @@ TEST_F(Example, SamplesTellOfChopKernelsAndFields) {
     EXPECT_THAT(text.out, HasSubstr("in a cup"));
 }
 
+TEST_F(Example, HarvestOrderCutsTheDryFieldFirst) {
+    const std::vector<std::string> asked{"harvest_order", season,
+                                         "--at",          "2026-09-14T18:00:00+02:00",
+                                         "--capacity",    "700t",
+                                         "--first",       "2026-09-15",
+                                         "--field",       "Lurrenbreite=700t",
+                                         "--field",       "Quornstieg=700t",
+                                         "--field",       "Vellerbruch=700t",
+                                         "--rain",        "2026-09-16"};
+    const auto with = [&asked](std::initializer_list<std::string> more) {
+        std::vector<std::string> arguments = asked;
+        arguments.insert(arguments.end(), more);
+        return arguments;
+    };
+    const Json best{runProgram(with({"--json"})).out};
+    EXPECT_EQ(best.text("/order/0/field"), "Vellerbruch");
+    EXPECT_EQ(best.text("/order/0/first"), "2026-09-15");
+    EXPECT_EQ(best.text("/order/1/first"), "2026-09-17") << "it rains on the 16th";
+    const Json given{runProgram(with({"--as-given", "--json"})).out};
+    EXPECT_EQ(given.text("/order/0/field"), "Lurrenbreite");
+    EXPECT_LT(best.number("/tonne_points_outside"), given.number("/tonne_points_outside"));
+    EXPECT_THAT(runProgram(asked).out, HasSubstr("At the silo"));
+    expectRefused(
+        {{{"harvest_order", season, "--capacity", "700t", "--field", "Nowhere=1t"}, 2, "no field"},
+         {{"harvest_order", season, "--capacity", "700t", "--field", "Vellerbruch"}, 2, "NAME=800t"},
+         {with({"--rain", "16.9."}), 2, "2026-09-15"},
+         {with({"--change", "1,5"}), 2, "no number"}});
+}
+
 TEST_F(Example, AdviceWeighsChangesAgainstAsNow) {
     const Json json{runProgram({"advise", season, "--at", "2026-09-16T15:00:00+02:00", "--json"}).out};
     EXPECT_EQ(json.text("/candidates/0/name"), "asNow");
