@@ -13,4 +13,15 @@ struct ReplayOptions {
 /// The simulation's answer for what lies in a silo, beside the regression's.
 [[nodiscard]] Outcome replay(const SeasonOptions& options, const ReplayOptions& how, const Answer& answer);
 
+/// The options of tracks beside those of a season's view, as typed.
+struct TrackOptions {
+    std::vector<std::string> tracks;
+    std::vector<std::string> tractors;  ///< whose each is, in the same order
+    std::string corner;
+    std::string bearing;
+};
+
+/// What the tracks of tractors say of the passes over each layer.
+[[nodiscard]] Outcome tracks(const SeasonOptions& options, const TrackOptions& given, const Answer& answer);
+
 }  // namespace treadwell::cli

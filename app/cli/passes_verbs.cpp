@@ -19,10 +19,31 @@ void addReplay(CLI::App& app, Request& request) {
     addCsv(*command, season);
 }
 
+void addTracks(CLI::App& app, Request& request) {
+    SeasonOptions& season = request.season;
+    TrackOptions& options = request.tracks;
+    CLI::App* command =
+        addVerb(app, request, "tracks", "Passes over each layer by the tracks of the tractors", season.file,
+                [](const Request& r, const Answer& answer) { return tracks(r.season, r.tracks, answer); });
+    addText(*command, "--track", options.tracks, "FILE", "NMEA or GPX; once for each file")->required();
+    addText(*command, "--tractor", options.tractors, "NAME", "Whose track each is, in the same order")
+        ->required();
+    addText(*command, "--corner", options.corner, "\"43.5202,-89.5092\"",
+            "Latitude and longitude of the corner of back wall and left wall, seen from the back wall")
+        ->required();
+    addText(*command, "--bearing", options.bearing, "135",
+            "Degrees from north of the left wall, from the back wall outward")
+        ->required();
+    addText(*command, "--at", season.at, "2026-09-15T14:25:30+02:00", "The moment; now where not given");
+    addText(*command, "--silo", season.silo, "NAME", "Needed where there are several");
+    addCsv(*command, season);
+}
+
 }  // namespace
 
 void addPassesVerbs(CLI::App& app, Request& request) {
     addReplay(app, request);
+    addTracks(app, request);
 }
 
 }  // namespace treadwell::cli

@@ -39,6 +39,7 @@ struct Request {
     CopyOptions copy;
     PeopleOptions people;
     ReplayOptions replay;
+    TrackOptions tracks;
     std::function<Outcome(const Answer&)> run;
 };
 

@@ -1,6 +1,10 @@
 #include "tests/app/cli/json.h"
 #include "tests/app/cli/refused.h"
 
+#include <fstream>
+#include <optional>
+#include <sstream>
+
 namespace treadwell::cli {
 namespace {
 
@@ -10,7 +14,9 @@ constexpr const char* kWhen = "2026-09-16T15:00:00+02:00";
 /// The example season by its second afternoon.
 class Passes : public testing::Test {
   protected:
-    Passes() {
+    static void SetUpTestSuite() {
+        folder.emplace();
+        season = folder->file("season.treadwell");
         EXPECT_EQ(runProgram({"new", season, "--farm", kExamples + "farm.json"}).status, 0);
         EXPECT_EQ(runProgram({"import", season, "--tickets", kExamples + "tickets.csv", "--tractors",
                               kExamples + "tractor_log.csv", "--samples", kExamples + "samples.csv",
@@ -18,10 +24,21 @@ class Passes : public testing::Test {
                       .status,
                   0);
     }
+    static void TearDownTestSuite() { folder.reset(); }
 
-    Folder folder;
-    std::string season = folder.file("season.treadwell");
+    [[nodiscard]] std::string someTractor() const {
+        const std::ifstream in{kExamples + "farm.json"};
+        std::stringstream farm;
+        farm << in.rdbuf();
+        return Json{farm.str()}.text("/tractors/0/name");
+    }
+
+    static std::optional<Folder> folder;
+    static std::string season;
 };
+
+std::optional<Folder> Passes::folder;
+std::string Passes::season;
 
 TEST_F(Passes, AReplayStandsBesideTheRegression) {
     const Answered answered = runProgram({"replay", season, "--at", kWhen, "--json"});
@@ -47,6 +64,49 @@ TEST_F(Passes, ReplayRefusesWhatItCannotRead) {
     expectRefused({{{"replay", season, "--pattern", "spiral"}, 2, "wholeWidth, middle, anywhere"},
                    {{"replay", season, "--seed", "-1"}, 2, "--seed"},
                    {{"replay", season, "--silo", "Nowhere"}, 2, "none is called \"Nowhere\""}});
+}
+
+/// GPX of one drive a metre a second over the example's silo, which lies north from the corner.
+std::string driveOver(double across_m, const std::string& hour) {
+    std::string text = "<gpx version=\"1.1\" creator=\"test\"><trk><trkseg>\n";
+    for (int i = 0; i < 55; ++i) {
+        text += "<trkpt lat=\"" + std::to_string(51.0 + i / 111250.0) + "\" lon=\"" +
+                std::to_string(9.0 + across_m / 70200.0) + "\"><time>2026-09-16T" + hour +
+                ":00:" + (i < 10 ? "0" : "") + std::to_string(i) + "Z</time><fix>dgps</fix></trkpt>\n";
+    }
+    return text + "</trkseg></trk></gpx>\n";
+}
+
+TEST_F(Passes, TracksAreMatchedToLayersByTheirTime) {
+    const std::string track = folder->file("track.gpx", driveOver(7.0, "10"));
+    const std::string tractor = someTractor();
+    const Answered answered = runProgram({"tracks", season, "--at", kWhen, "--track", track, "--tractor",
+                                          tractor, "--corner", "51.0,9.0", "--bearing", "0", "--json"});
+    ASSERT_EQ(answered.status, 0) << answered.err;
+    const Json json{answered.out};
+    EXPECT_EQ(json.number("/tracks/0/fixes"), 55);
+    EXPECT_EQ(json.number("/tracks/0/by_quality/differential"), 55);
+    EXPECT_GT(json.number("/layers/0/distance_m"), 10);
+    // Satellite-corrected positions tell no wheel tracks.
+    EXPECT_EQ(json.number("/layers/0/precise_share"), 0);
+    EXPECT_EQ(json.number("/layers/0/at_least/passes"), 0);
+    EXPECT_GT(json.number("/layers/0/at_most/passes"), 0);
+}
+
+TEST_F(Passes, TracksRefuseWhatTheyCannotPlace) {
+    const std::string track = folder->file("track.gpx", "<html></html>");
+    const std::vector<std::string> start{"tracks",    season, "--tractor", someTractor(),
+                                         "--bearing", "0",    "--track"};
+    const auto with = [&](std::vector<std::string> more) {
+        std::vector<std::string> all = start;
+        all.insert(all.end(), more.begin(), more.end());
+        return all;
+    };
+    expectRefused({{with({track, "--corner", "51 9"}), 2, "--corner"},
+                   {with({track, "--corner", "95,9"}), 2, "-89.0 to 89.0"},
+                   {with({folder->file("none.nmea"), "--corner", "51,9"}), 1, "cannot be read"},
+                   {with({track, "--track", track, "--corner", "51,9"}), 2, "--tractor"},
+                   {with({track, "--corner", "51,9"}), 1, "html"}});
 }
 
 }  // namespace
