@@ -13,11 +13,11 @@ Result<Body> decodeAs(std::string_view payload) {
     thread_local PayloadDocument document;  // a season has many payloads
     const auto object = document.read(payload);
     if (!object) return Unexpected{object.error()};
-    Kind kind;
+    Result<Body> body{tl::in_place, std::in_place_type<Kind>};  // filled where it lies
     PayloadReader reader{**object};
-    Kind::fields(reader, kind);
+    Kind::fields(reader, std::get<Kind>(*body));
     if (const auto read = reader.result(); !read) return Unexpected{read.error()};
-    return Body{std::move(kind)};
+    return body;
 }
 
 using Decoder = Result<Body> (*)(std::string_view);
@@ -99,9 +99,9 @@ Result<Body> decode(std::string_view kind, int version, std::string_view payload
 }
 
 Result<Entry> decode(const StoredEntry& stored) {
-    return decode(stored.header.kind, stored.header.kindVersion, stored.payload).map([&](Body&& body) {
-        return Entry{stored.header, std::move(body)};
-    });
+    auto body = decode(stored.header.kind, stored.header.kindVersion, stored.payload);
+    if (!body) return Unexpected{std::move(body.error())};
+    return Entry{stored.header, *std::move(body)};
 }
 
 }  // namespace treadwell::entries

@@ -1,5 +1,6 @@
 #include "core/entries/entry.h"
 
+#include <array>
 #include <span>
 #include <string>
 #include <tuple>
@@ -12,10 +13,12 @@ Hash entryHash(const Hash& previous, const Header& header, std::string_view payl
     const auto add = [](std::span<const std::uint8_t> more) {
         bytes.append(reinterpret_cast<const char*>(more.data()), more.size());
     };
-    const auto number = [](std::int64_t value) {
-        for (int shift = 56; shift >= 0; shift -= 8) {
-            bytes += static_cast<char>(static_cast<std::uint64_t>(value) >> shift);
+    const auto number = [&add](std::int64_t value) {
+        std::array<std::uint8_t, 8> bigEndian{};
+        for (std::size_t i = 0; i < 8; ++i) {
+            bigEndian[i] = static_cast<std::uint8_t>(static_cast<std::uint64_t>(value) >> (56 - 8 * i));
         }
+        add(bigEndian);
     };
     // Lengths before texts, so that no two different entries feed the same bytes.
     const auto text = [&](std::string_view value) {

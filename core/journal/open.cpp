@@ -22,6 +22,9 @@ namespace treadwell::journal {
 
 namespace {
 
+/// One thread at a time has a journal: SQLite need not lock it for every column that is read.
+constexpr int kOneThread = SQLITE_OPEN_NOMUTEX;
+
 std::string uriOf(const std::filesystem::path& path, const char* options) {
     std::string uri = "file:";
     for (const char c : std::filesystem::absolute(path).string()) {
@@ -39,7 +42,7 @@ std::string uriOf(const std::filesystem::path& path, const char* options) {
 }
 
 SQLite::Database openUnchanging(const std::filesystem::path& path) {
-    return {uriOf(path, "?immutable=1"), SQLite::OPEN_READONLY | SQLite::OPEN_URI};
+    return {uriOf(path, "?immutable=1"), SQLite::OPEN_READONLY | SQLite::OPEN_URI | kOneThread};
 }
 
 bool hasWalWithEntries(const std::filesystem::path& path) {
@@ -89,7 +92,7 @@ void leaveWalAtClosing(SQLite::Database& database, bool leave) {
 }
 
 SQLite::Database openReadOnly(const std::filesystem::path& path) {
-    SQLite::Database database(path.string(), SQLite::OPEN_READONLY, 5000);
+    SQLite::Database database(path.string(), SQLite::OPEN_READONLY | kOneThread, 5000);
     leaveWalAtClosing(database, true);
     return database;
 }
@@ -135,7 +138,7 @@ Result<std::int64_t> layoutVersionOf(const std::filesystem::path& path) {
 }
 
 SQLite::Database openForWriting(const std::filesystem::path& path, Medium medium) {
-    SQLite::Database database(path.string(), SQLite::OPEN_READWRITE, 5000);
+    SQLite::Database database(path.string(), SQLite::OPEN_READWRITE | kOneThread, 5000);
     leaveWalAtClosing(database, true);
     if (medium == Medium::network && usesWal(path)) {
         // Alone with the file SQLite needs no shared memory for what the WAL still holds.

@@ -137,12 +137,12 @@ const Folder& longSeason() {
         const Instant begin = kClock.now();
         for (int i = 0; i < kEntries; ++i) {
             entries::StoredEntry& entry = entries[static_cast<std::size_t>(i)];
-            entry.header.id = entries::EntryId{ids.next(begin)};
+            entry.header.happened = begin + std::chrono::seconds{std::int64_t{i} * kDays * 86400 / kEntries};
+            entry.header.id = entries::EntryId{ids.next(entry.header.happened)};
             entry.header.device = testing_support::idOf<entries::DeviceTag>(3);
             entry.header.deviceSequence = i + 1;
             entry.header.lamport = i + 2;
             entry.header.kind = "load";
-            entry.header.happened = begin + std::chrono::seconds{std::int64_t{i} * kDays * 86400 / kEntries};
             entry.payload = entries::encode(entries::Body{someLoad(12)});
             entry.hash = previous = entries::entryHash(previous, entry.header, entry.payload);
         }
