@@ -23,6 +23,7 @@
     X(ticketRepeated) \
     X(ticketMeetsLoad) \
     X(loadWithoutTicket) \
+    X(ticketSumDiffers) \
     X(importMapsUnreadable) \
     X(scaleShowsTare) \
     X(scaleTareNeeded) \

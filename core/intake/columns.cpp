@@ -32,6 +32,8 @@ constexpr std::array<Heading, kColumnCount> kHeadings{{
     {Column::net, "net|net weight|netto|nettogewicht|liquido|peso liquido|mass"},
     {Column::unit, "unit|einheit|unidade"},
     {Column::status, "status|void|voided|void flag|storno|storniert|cancelled|cancelado|anulado"},
+    {Column::scale,
+     "scale|scale id|scale no|scale number|weighbridge|waage|waage nr|waagen nr|balanca|balanca n"},
     {Column::tractor, "tractor|traktor|schlepper|trator|machine|maschine|maquina"},
     {Column::activity, "activity|taetigkeit|tatigkeit|arbeit|atividade"},
     {Column::share, "share|packing share|anteil|parte"},

@@ -68,10 +68,11 @@ enum class Column : std::uint8_t {
     cutLength,
     rollGap,
     cuttingHeight,
-    processor
+    processor,
+    scale
 };
 
-inline constexpr std::size_t kColumnCount = 52;
+inline constexpr std::size_t kColumnCount = 53;
 
 constexpr std::array<std::string_view, kColumnCount> enumTexts(Column /*column*/) noexcept {
     return {"ticket",      "date",       "time",          "truck",       "field",        "silo",
@@ -82,7 +83,7 @@ constexpr std::array<std::string_view, kColumnCount> enumTexts(Column /*column*/
             "sieveMasses", "sieveParts", "before",        "topLength",   "rainWet",      "material",
             "kernels",     "whole",      "coarse",        "wholeStarch", "coarseStarch", "low",
             "high",        "planted",    "silked",        "hybrid",      "hybridDays",   "milkLine",
-            "cutLength",   "rollGap",    "cuttingHeight", "processor"};
+            "cutLength",   "rollGap",    "cuttingHeight", "processor",   "scale"};
 }
 
 /// What one file calls a column.

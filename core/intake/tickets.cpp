@@ -55,6 +55,12 @@ struct Ticket {
     [[nodiscard]] std::pair<std::string, LocalDay> key() const { return {number, day}; }
 };
 
+/// A row that states a sum, and how many tickets stand above it.
+struct Sum {
+    const formats::CsvRecord* record;
+    std::size_t tickets;
+};
+
 struct Weight {
     AsFedMass net;
     std::optional<Message> note;
@@ -72,6 +78,7 @@ class TicketReader {
             sort(record);
         }
         for (const Ticket& ticket : m_tickets) place(ticket);
+        checkSums();
         meetTapped();
         settle(m_intake, m_sheet, m_context);
         std::stable_sort(m_intake.quarantine.begin(), m_intake.quarantine.end(),
@@ -87,6 +94,7 @@ class TicketReader {
         const Row row{m_sheet, record, m_context};
         if (isTotals(row)) {
             ++m_intake.totals;
+            m_sums.push_back({&record, m_tickets.size()});
             return;
         }
         if (const auto whole = row.whole(); !whole) return quarantine(m_intake, row, whole.error());
@@ -111,6 +119,9 @@ class TicketReader {
         if (!moment) return Unexpected{moment.error()};
         std::string number{row.text(Column::ticket)};
         if (*voided && number.empty()) return Unexpected{row.wrong(Column::ticket, code::valueMissing)};
+        // Two scales number their tickets each for itself.
+        if (const auto scale = row.text(Column::scale); !scale.empty() && !number.empty())
+            number = std::string{scale} + '/' + number;
         return Ticket{&row.record(), std::move(number), *moment, m_context.zone.dayOf(moment->at), *voided};
     }
 
@@ -151,7 +162,43 @@ class TicketReader {
         const auto [first, last] = m_context.loads.equal_range(ticket.number);
         const bool known =
             std::any_of(first, last, [&](const auto& load) { return load.second.day == ticket.day; });
-        return known || (!ticket.number.empty() && m_first.at(ticket.key()) != ticket.record);
+        return known || isLaterOfTwo(ticket);
+    }
+
+    bool isLaterOfTwo(const Ticket& ticket) const {
+        return !ticket.number.empty() && m_first.at(ticket.key()) != ticket.record;
+    }
+
+    // A sum at the foot is of all tickets above it, or of those since the sum before it.
+    void checkSums() {
+        AsFedMass all{};
+        auto next = m_tickets.begin();
+        for (const Sum& sum : m_sums) {
+            AsFedMass part{};
+            const auto end = m_tickets.begin() + static_cast<std::ptrdiff_t>(sum.tickets);
+            for (; next != end; ++next) part += netOf(*next);
+            all += part;
+            const auto stated = statedBy(sum);
+            if (!stated || agrees(*stated, part) || agrees(*stated, all)) continue;
+            m_intake.remarks.push_back({code::ticketSumDiffers,
+                                        {sum.record->line, stated->amount(), all.amount(),
+                                         (*stated < all ? all - *stated : *stated - all).amount()}});
+        }
+    }
+
+    AsFedMass netOf(const Ticket& ticket) const {
+        if (ticket.isVoid || m_voids.contains(ticket.key()) || isLaterOfTwo(ticket)) return {};
+        const auto weight = weightOf(Row{m_sheet, *ticket.record, m_context});
+        return weight ? weight->net : AsFedMass{};
+    }
+
+    // Nothing where it gives no net weight; its unit is often left out and is then that of the tickets.
+    std::optional<AsFedMass> statedBy(const Sum& sum) const {
+        const Row row{m_sheet, *sum.record, m_context};
+        if (row.text(Column::net).empty() || m_tickets.empty()) return std::nullopt;
+        const Row ticket{m_sheet, *m_tickets.front().record, m_context};
+        const auto stated = mass(row, Column::net, ticket.text(Column::unit));
+        return stated ? std::optional{*stated} : std::nullopt;
     }
 
     Result<Proposal> loadOf(const Ticket& ticket, const Row& row) const {
@@ -228,11 +275,12 @@ class TicketReader {
         return first != m_tickets.end() && at >= first->moment.at && at <= last->moment.at;
     }
 
-    Result<AsFedMass> mass(const Row& row, Column column) const {
+    Result<AsFedMass> mass(const Row& row, Column column, std::string_view usualUnit = {}) const {
         const auto value = row.number(column);
         if (!value) return Unexpected{value.error()};
         std::string_view unit = row.columns().unitOf(column);
         if (unit.empty()) unit = row.text(Column::unit);
+        if (unit.empty()) unit = usualUnit;
         if (unit.empty() && m_context.map.massUnit) return massOf(*value, *m_context.map.massUnit);
         if (unit.empty()) return Unexpected{row.wrong(Column::unit, code::massUnitMissing)};
         const auto known = massUnitFromText(unit);
@@ -279,6 +327,7 @@ class TicketReader {
     std::set<Hash> m_seen;
     std::set<entries::EntryId> m_voidedNow;
     std::vector<Ticket> m_tickets;
+    std::vector<Sum> m_sums;
     std::set<std::pair<std::string, LocalDay>> m_voids;
     std::map<std::pair<std::string, LocalDay>, const formats::CsvRecord*> m_first;
 };

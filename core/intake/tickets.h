@@ -22,9 +22,9 @@ namespace treadwell::intake {
 [[nodiscard]] Result<Intake> readTickets(std::string_view bytes, const Context& context);
 
 /// What a ticket's row can tell.
-inline constexpr std::array kTicketColumns{Column::ticket, Column::date, Column::time,  Column::truck,
-                                           Column::field,  Column::silo, Column::gross, Column::tare,
-                                           Column::net,    Column::unit, Column::status};
+inline constexpr std::array kTicketColumns{Column::ticket, Column::date, Column::time,   Column::truck,
+                                           Column::field,  Column::silo, Column::gross,  Column::tare,
+                                           Column::net,    Column::unit, Column::status, Column::scale};
 
 /// All that must be answered before a table can be read as tickets: columnMissing, massUnitMissing,
 /// massUnitUnknown, dateOrderAmbiguous.

@@ -736,6 +736,10 @@
         <translation>A carga de {2} anotada às {1} não tem bilhete neste arquivo: procure o bilhete ou anule a carga</translation>
     </message>
     <message>
+        <source>The sum in line {1} says {2}, and the tickets above it come to {3}, {4} apart: look for rows that are missing, voided or set aside</source>
+        <translation>A soma na linha {1} diz {2}, e os bilhetes acima dela dão {3}, uma diferença de {4}: procure linhas que faltam, anuladas ou postas de lado</translation>
+    </message>
+    <message>
         <source>What is remembered of earlier files in {1} cannot be read: mend the file or move it away; it was not overwritten</source>
         <translation>O que se guardou de arquivos anteriores em {1} não pode ser lido: corrija o arquivo ou retire-o; ele não foi substituído</translation>
     </message>

@@ -25,6 +25,7 @@ const std::vector<Phrase>& intakePhrases() {
         {code::ticketRepeated, QT_TRANSLATE_NOOP("Phrase", "Ticket {1} is there already on that day, with other figures: correct the load that is recorded, or leave this row out")},
         {code::ticketMeetsLoad, QT_TRANSLATE_NOOP("Phrase", "This is the load tapped in at {1} with {2}: it becomes {3}; the times lie {4} apart")},
         {code::loadWithoutTicket, QT_TRANSLATE_NOOP("Phrase", "The load of {2} tapped in at {1} has no ticket in this file: look for its ticket, or take the load back")},
+        {code::ticketSumDiffers, QT_TRANSLATE_NOOP("Phrase", "The sum in line {1} says {2}, and the tickets above it come to {3}, {4} apart: look for rows that are missing, voided or set aside")},
         {code::importMapsUnreadable, QT_TRANSLATE_NOOP("Phrase", "What is remembered of earlier files in {1} cannot be read: mend the file or move it away; it was not overwritten")},
         {code::scaleShowsTare, QT_TRANSLATE_NOOP("Phrase", "The scale shows a tare of {1}, not a load: switch it to gross or net")},
         {code::scaleTareNeeded, QT_TRANSLATE_NOOP("Phrase", "Nothing tells the net weight behind {1}: give the truck's empty weight, or 0 where the scale shows the net weight")},

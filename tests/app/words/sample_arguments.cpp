@@ -373,6 +373,7 @@ const std::vector<Sample>& samples() {
         {code::ticketRepeated, {kText}},
         {code::ticketMeetsLoad, {Argument{Instant{}}, kHeavy, kHeavier, kMinutes}},
         {code::loadWithoutTicket, {Argument{Instant{}}, kHeavy}},
+        {code::ticketSumDiffers, {std::int64_t{139}, kHeavier, kHeavy, kHeavy}},
         {code::importMapsUnreadable, {kText}},
         {code::scaleShowsTare, {kHeavy}},
         {code::scaleTareNeeded, {kHeavy}},

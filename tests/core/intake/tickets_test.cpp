@@ -116,6 +116,39 @@ TEST(ReadTickets, ExactCopiesAndSumsAddNothing) {
     EXPECT_EQ(intake.totals, 2);
 }
 
+TEST(ReadTickets, HoldsSumsAgainstTheTicketsAboveThem) {
+    const std::string first = "1;15.09.2026;10:00;;;;;12000,5;\n";
+    const std::string second = "2;15.09.2026;11:00;;;;;10000,5;\n3;15.09.2026;11:30;;;;;9000,5;void\n";
+    EXPECT_TRUE(read(first + second + "Total;;;;;;;22001,0;\n").remarks.empty());
+    EXPECT_TRUE(read(first + "Sum;;;;;;;12000,5;\n" + second + "Sum;;;;;;;10000,5;\nTotal;;;;;;;22001,0;\n")
+                    .remarks.empty());
+    const Intake missing = read(first + second + "Total;;;;;;;34001,5;\n");
+    EXPECT_EQ(missing.used, 2) << "a doubtful sum stops no ticket";
+    ASSERT_EQ(missing.remarks.size(), 1u);
+    const auto mass = [](double kilograms) { return AsFedMass::fromKilograms(kilograms).amount(); };
+    EXPECT_EQ(missing.remarks[0], (Message{code::ticketSumDiffers,
+                                           {std::int64_t{5}, mass(34001.5), mass(22001), mass(12000.5)}}));
+}
+
+TEST(ReadTickets, ASumWithoutAUnitIsInThatOfTheTickets) {
+    const std::string rows =
+        "Ticket;Date;Time;Net;Unit\n1;15.09.2026;10:00;12,5;t\n2;15.09.2026;11:00;10,5;t\n";
+    EXPECT_TRUE(readTickets(rows + "Total;;;23,0;\n", farmContext())->remarks.empty());
+    EXPECT_EQ(readTickets(rows + "Total;;;23,1;\n", farmContext())->remarks.size(), 1u);
+}
+
+TEST(ReadTickets, TwoScalesNumberTheirTicketsEachForItself) {
+    const std::string rows =
+        "Scale;Ticket;Date;Time;Net kg;Status\n"
+        "A;7;15.09.2026;10:00;12000,5;\nB;7;15.09.2026;10:20;13000,5;\nB;7;15.09.2026;10:20;;void\n";
+    const Intake intake = *readTickets(rows, farmContext());
+    ASSERT_EQ(intake.proposals.size(), 1u) << "only that of the other scale is void";
+    EXPECT_EQ(loadAt(intake, 0).ticket, "A/7");
+    EXPECT_DOUBLE_EQ(loadAt(intake, 0).mass.kilograms(), 12000.5);
+    EXPECT_EQ(intake.voided, 2);
+    EXPECT_TRUE(intake.ignoredColumns.empty());
+}
+
 TEST(ReadTickets, ATicketIsItsNumberAndItsDay) {
     const Intake intake = read(
         "1;15.09.2026;10:00;;;;;12000,5;\n"
