@@ -136,7 +136,7 @@ void addSeasonVerbs(CLI::App& app, Request& request) {
         app, request, "calibration", "What cores and heights say of the farm, and what they did to the band",
         options.file, [](const Request& r, const Answer& answer) { return calibration(r.season, answer); });
     addText(*learnt, "--at", options.at, "2026-09-15T14:25:30+02:00", "The moment; now where not given");
-    for (CLI::App* command : {laid, places, learnt}) addCsv(*command, options);
+    for (CLI::App* command : {laid, places, learnt}) addCsv(*command, options.csv);
     for (CLI::App* command : {now, advice, laid, places}) {
         addText(*command, "--at", options.at, "2026-09-15T14:25:30+02:00", "The moment; now where not given");
         addText(*command, "--silo", options.silo, "NAME", "Needed where there are several");
@@ -144,13 +144,10 @@ void addSeasonVerbs(CLI::App& app, Request& request) {
     now->add_flag("--working", options.working, "Show how each number was found, and after whom");
     addVerb(app, request, "set-aside", "List the rows of files that could not be read", options.file,
             [](const Request& r, const Answer& answer) { return setAside(r.season.file, answer); });
-    CLI::App* sheet = addVerb(app, request, "day", "The sheet of a day", options.file,
-                              [](const Request& r, const Answer& answer) { return day(r.season, answer); });
     CLI::App* sampled =
         addVerb(app, request, "samples", "Dry matter, chop, kernels and fields on a day", options.file,
                 [](const Request& r, const Answer& answer) { return cli::samples(r.season, answer); });
-    for (CLI::App* command : {sheet, sampled})
-        addText(*command, "--date", options.date, "2026-09-15", "The day; the last one where not given");
+    addText(*sampled, "--date", options.date, "2026-09-15", "The day; the last one where not given");
     addVerb(app, request, "check", "Hold every entry to its chain of hashes", options.file,
             [](const Request& r, const Answer& answer) { return check(r.season.file, answer); });
 }
@@ -315,6 +312,7 @@ int parseAndExecute(int argc, char** argv) {
     addPeople(app, request);
     addSeasonVerbs(app, request);
     addHarvest(app, request);
+    addSheets(app, request);
     addScaleVerbs(app, request);
     addCopies(app, request);
     addPassesVerbs(app, request);

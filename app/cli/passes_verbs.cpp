@@ -16,7 +16,7 @@ void addReplay(CLI::App& app, Request& request) {
             "How the tracks were laid, which nobody recorded");
     addText(*command, "--seed", request.replay.seed, "1", "Draws the tracks; the same gives the same answer");
     command->add_flag("--as-it-lies", season.asItLies, "As it lies now, not when full");
-    addCsv(*command, season);
+    addCsv(*command, season.csv);
 }
 
 void addTracks(CLI::App& app, Request& request) {
@@ -36,7 +36,7 @@ void addTracks(CLI::App& app, Request& request) {
         ->required();
     addText(*command, "--at", season.at, "2026-09-15T14:25:30+02:00", "The moment; now where not given");
     addText(*command, "--silo", season.silo, "NAME", "Needed where there are several");
-    addCsv(*command, season);
+    addCsv(*command, season.csv);
 }
 
 }  // namespace

@@ -40,17 +40,9 @@ tl::expected<Desk, Failure> deskOf(const EntryOptions& options, const Answer& an
     for (const auto& [id, name] : *people) context.people.add(name, id);
     Answer local = answer;
     local.style.zone = season->zone();
-    entries::PersonId author = kNobody;
-    if (options.author) {
-        const auto found = context.people.find(*options.author, "author");
-        if (!found) {
-            return misusedLine("--author: nobody is called \"" + *options.author +
-                               "\" in this season: add them with `people " + options.file + " --add \"" +
-                               *options.author + "\"`");
-        }
-        author = *found;
-    }
-    return Desk{*std::move(session), std::move(context), *std::move(people), author, local};
+    const auto author = authorFrom(context, options.file, options.author);
+    if (!author) return tl::unexpected{author.error()};
+    return Desk{*std::move(session), std::move(context), *std::move(people), *author, local};
 }
 
 /// Now where no time is given.
@@ -130,6 +122,15 @@ Outcome tell(const Desk& desk, const Result<entries::Header>& recorded, const en
 }
 
 }  // namespace
+
+tl::expected<entries::PersonId, Failure> authorFrom(const intake::Context& context, const std::string& file,
+                                                    const std::optional<std::string>& name) {
+    if (!name) return kNobody;
+    const auto found = context.people.find(*name, "author");
+    if (found) return *found;
+    return misusedLine("--author: nobody is called \"" + *name + "\" in this season: add them with `people " +
+                       file + " --add \"" + *name + "\"`");
+}
 
 Outcome add(const EntryOptions& options, const Answer& answer) {
     auto desk = deskOf(options, answer);

@@ -32,6 +32,11 @@ struct EntryOptions {
 /// One fact and all that changed it, in the order in which it was written.
 [[nodiscard]] Outcome history(const EntryOptions& options, const Answer& answer);
 
+/// Whom `name` means among the people of `context`; nobody where none is named.
+[[nodiscard]] tl::expected<entries::PersonId, Failure> authorFrom(const intake::Context& context,
+                                                                  const std::string& file,
+                                                                  const std::optional<std::string>& name);
+
 using PeopleNames = std::map<entries::PersonId, std::string>;
 
 /// The fact that is meant, or a change of one.

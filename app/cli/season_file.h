@@ -24,7 +24,6 @@ struct SeasonOptions {
 [[nodiscard]] Outcome calibration(const SeasonOptions& options, const Answer& answer);
 [[nodiscard]] Outcome layers(const SeasonOptions& options, const Answer& answer);
 [[nodiscard]] Outcome field(const SeasonOptions& options, const Answer& answer);
-[[nodiscard]] Outcome day(const SeasonOptions& options, const Answer& answer);
 [[nodiscard]] Outcome samples(const SeasonOptions& options, const Answer& answer);
 
 /// Reads every entry and holds it to the chain of hashes of the device that wrote it.

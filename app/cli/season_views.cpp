@@ -4,8 +4,6 @@
 #include "app/cli/samples_output.h"
 #include "app/cli/season_view.h"
 #include "app/cli/state.h"
-#include "app/words/document.h"
-#include "core/review/day_sheet.h"
 
 #include <array>
 #include <ostream>
@@ -95,24 +93,6 @@ Outcome samples(const SeasonOptions& options, const Answer& answer) {
     const auto found = dayFrom(told->season, options.date);
     if (!found) return tl::unexpected{found.error()};
     printSamples(told->season, **found, SystemClock{}.now(), told->answer);
-    return {};
-}
-
-Outcome day(const SeasonOptions& options, const Answer& answer) {
-    const auto told = toldOf(options, answer);
-    if (!told) return tl::unexpected{told.error()};
-    const auto found = dayFrom(told->season, options.date);
-    if (!found) return tl::unexpected{found.error()};
-    const words::Style& style = told->answer.style;
-    const auto sheet = review::daySheet(told->season, (*found)->date, SystemClock{}.now());
-    if (!sheet) return failed(sheet.error(), style);
-    if (answer.json) {
-        JsonWriter json{2};
-        words::writeJson(json, *sheet, style);
-        answer.out << json.text() << '\n';
-    } else {
-        answer.out << words::plainText(*sheet, style);
-    }
     return {};
 }
 

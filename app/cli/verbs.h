@@ -3,10 +3,12 @@
 // Turns the command line into plain options. CLI11 takes seconds to compile: only the files that hold the
 // arguments of verbs include this.
 
+#include "app/cli/day.h"
 #include "app/cli/estimate.h"
 #include "app/cli/harvest_order.h"
 #include "app/cli/import.h"
 #include "app/cli/passes.h"
+#include "app/cli/review.h"
 #include "app/cli/season_copies.h"
 #include "app/cli/season_entries.h"
 #include "app/cli/season_file.h"
@@ -32,6 +34,9 @@ struct Request {
     DryOptions dry;
     HarvestOrderOptions harvest;
     SeasonOptions season;
+    DayOptions day;
+    FeedOptions feed;
+    BatchOptions batch;
     NewSeasonOptions made;
     ImportOptions import;
     WeighOptions weigh;
@@ -65,10 +70,13 @@ inline CLI::App* addVerb(CLI::App& app, Request& request, const std::string& nam
     return command;
 }
 
-inline void addCsv(CLI::App& command, SeasonOptions& options) {
-    command.add_flag("--csv", options.csv, "Print CSV in metric units, times in UTC")
+inline CLI::Option* addCsv(CLI::App& command, bool& csv) {
+    return command.add_flag("--csv", csv, "Print CSV in metric units, times in UTC")
         ->excludes(command.get_option("--json"));
 }
+
+/// The verbs that answer with a sheet, the day and its closing, the season, the face, feeding out.
+void addSheets(CLI::App& app, Request& request);
 
 /// The verbs of wheel passes.
 void addPassesVerbs(CLI::App& app, Request& request);

@@ -24,6 +24,7 @@ std::unordered_map<std::string_view, const char*> everyPhrase() {
              densityPhrases(),
              advicePhrases(),
              attentionPhrases(),
+             facePhrases(),
              intakePhrases(),
              reviewPhrases(),
              sessionPhrases(),

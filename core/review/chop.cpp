@@ -30,6 +30,7 @@ void addSieves(const DayView& view, Section& section) {
                  {"tests", code::columnTests},
                  {"cut", code::columnCut},
                  {"meanLength", code::columnMeanLength},
+                 {"spread", code::columnSpread},
                  {"on19mm", code::columnOn19},
                  {"on8mm", code::columnOn8},
                  {"on4mm", code::columnOn4},
@@ -41,7 +42,8 @@ void addSieves(const DayView& view, Section& section) {
         const bool isSet = chop.setting && chop.setting->length;
         std::vector<Cell> row{nameIn(view.day.farm().fields, chop.field), chop.parts.tests,
                               isSet ? Cell{chop.setting->length->chopAmount()} : Cell{},
-                              size ? Cell{size->geometricMean.chopAmount()} : Cell{}};
+                              size ? Cell{size->geometricMean.chopAmount()} : Cell{},
+                              size && size->spread ? Cell{*size->spread} : Cell{}};
         for (const samples::JudgedPart& part : samples::judge(chop.parts, chop.ranges).parts)
             row.emplace_back(part.part.amount());
         table.rows.push_back(std::move(row));

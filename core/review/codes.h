@@ -137,7 +137,75 @@
     X(columnDuty) \
     X(columnTablet) \
     X(columnHoursOnShift) \
-    X(columnTemperature)
+    X(columnTemperature) \
+    X(reviewClosedBy) \
+    X(reviewHead) \
+    X(reviewSummary) \
+    X(reviewNoLoads) \
+    X(reviewCameIn) \
+    X(reviewSiloInShort) \
+    X(reviewWeakInShort) \
+    X(reviewPackedInShort) \
+    X(reviewOpenInShort) \
+    X(reviewWeakPlaces) \
+    X(columnCause) \
+    X(reviewBefore) \
+    X(reviewNoDayBefore) \
+    X(reviewDifference) \
+    X(columnDay) \
+    X(reviewFollowed) \
+    X(columnPackingBefore) \
+    X(columnPackingAfter) \
+    X(columnLaidBefore) \
+    X(columnLaidAfter) \
+    X(columnShareOfTime) \
+    X(reviewSampleSpread) \
+    X(columnSpread) \
+    X(reviewFaceSheet) \
+    X(reviewCores) \
+    X(reviewLearnt) \
+    X(reviewFaceMap) \
+    X(reviewFaceCautions) \
+    X(reviewMapOf) \
+    X(reviewMapFit) \
+    X(reviewMapNotConverged) \
+    X(reviewLeftOut) \
+    X(columnAlong) \
+    X(columnAcross) \
+    X(columnUp) \
+    X(columnOrigin) \
+    X(columnMeasured) \
+    X(columnPredicted) \
+    X(columnResidual) \
+    X(columnLearnt) \
+    X(reviewFeedSheet) \
+    X(reviewFeedEnd) \
+    X(reviewFeedWeek) \
+    X(reviewFeedHeat) \
+    X(feedPlaced) \
+    X(feedLossGiven) \
+    X(feedLossBySurvey) \
+    X(feedEnds) \
+    X(feedSlow) \
+    X(feedHeats) \
+    X(feedHeatSeen) \
+    X(columnFaceFrom) \
+    X(columnFaceTo) \
+    X(columnAdvance) \
+    X(columnLaidOn) \
+    X(columnLoosest) \
+    X(dayIsClosed) \
+    X(dayNotBegun) \
+    X(questionHeightsNotRead) \
+    X(reviewSeason) \
+    X(reviewDays) \
+    X(reviewSilos) \
+    X(reviewEvenings) \
+    X(reviewEveningsMean) \
+    X(reviewFurther) \
+    X(reviewFurtherHow) \
+    X(columnEstimated) \
+    X(columnChange)
 // clang-format on
 
 namespace treadwell::code {

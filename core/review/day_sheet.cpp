@@ -1,5 +1,6 @@
 #include "core/review/day_sheet.h"
 
+#include "core/base/hex.h"
 #include "core/review/codes.h"
 #include "core/review/day_view.h"
 
@@ -16,6 +17,12 @@ Section headOf(const DayView& view) {
     } else {
         head.blocks.emplace_back(Message{code::reviewNotClosed, {view.until}});
     }
+    if (view.day.closed && view.origin.closedBy) {
+        head.blocks.emplace_back(Message{code::reviewClosedBy, {*view.origin.closedBy}});
+    }
+    if (view.origin.head) {
+        head.blocks.emplace_back(Message{code::reviewHead, {toHex(*view.origin.head)}});
+    }
     return head;
 }
 
@@ -26,21 +33,23 @@ Block orNothing(Table table) {
     return table;
 }
 
-Result<Document> daySheet(const season::Season& season, LocalDay date, Instant now) {
+Result<Document> daySheet(const season::Season& season, LocalDay date, Instant now,
+                          const SheetOrigin& origin) {
     const season::Day* day = season.day(date);
     if (day == nullptr) return fail(code::dayUnknown, "day", toIso8601(date));
     // The last instant of the day: midnight itself is the next day's.
     const Instant until = std::clamp(now, day->begin, day->end - std::chrono::microseconds{1});
-    DayView view{season, *day, until};
+    DayView view{.season = season, .day = *day, .until = until, .origin = origin};
     for (const season::LoadTipped& load : day->loads) {
         const farm::SiloId silo = load.load.silo;
         if (load.at <= until && !view.readings.contains(silo))
             view.readings.emplace(silo, density::readingsAt(season, silo, until));
     }
     Document sheet{"daySheet", {code::reviewDaySheet, {day->farm().farm, toIso8601(date)}}, {}};
-    for (const auto section : {headOf, deliveriesOf, dryMatterOf, chopOf, tractorsOf, densityOf, laidLayersOf,
-                               adviceOf, pausesOf, layersOf, heightsOf, additivesOf, coverOf, weatherOf,
-                               incidentsOf, shiftsOf, notesOf, cautionsOf, questionsOf}) {
+    for (const auto section : {headOf,    summaryOf,    deliveriesOf, dryMatterOf, chopOf,    tractorsOf,
+                               densityOf, laidLayersOf, weakPlacesOf, dayBeforeOf, adviceOf,  pausesOf,
+                               layersOf,  heightsOf,    additivesOf,  coverOf,     weatherOf, incidentsOf,
+                               shiftsOf,  notesOf,      cautionsOf,   questionsOf}) {
         sheet.sections.push_back(section(view));
     }
     return sheet;

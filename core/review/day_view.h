@@ -1,7 +1,8 @@
 #pragma once
 
 #include "core/density/readings.h"
-#include "core/review/document.h"
+#include "core/density/weak_places.h"
+#include "core/review/day_sheet.h"
 
 #include <map>
 #include <optional>
@@ -15,6 +16,7 @@ struct DayView {
     const season::Day& day;
     Instant until;                                            ///< the moment; within the day
     std::map<farm::SiloId, density::Readings> readings = {};  ///< of the silos that got a load, for the sheet
+    SheetOrigin origin = {};
 };
 
 /// A farm's own name of a thing, or nothing where the id is missing or not defined.
@@ -43,13 +45,35 @@ struct Worked {
 };
 [[nodiscard]] std::map<farm::TractorId, Worked> workedIn(const DayView& view);
 
+/// A day in one row: loads, masses, dry matter, packing; what a day without loads has not is left empty.
+[[nodiscard]] Table dayFiguresTable(std::string_view key);
+[[nodiscard]] std::vector<Cell> dayFiguresOf(const DayView& view, std::string name);
+
+/// A weak place with crop of this day in it, of one silo.
+struct WeakPlaceOfDay {
+    std::string silo;
+    density::WeakPlace place;
+    bool isWeakest;  ///< of its silo
+};
+/// Silo by silo, the weakest first.
+[[nodiscard]] std::vector<WeakPlaceOfDay> weakPlacesOn(const DayView& view);
+
+/// What the day would leave open if it were closed now.
+[[nodiscard]] std::vector<Message> questionsBeforeClosing(const DayView& view);
+
+/// How many questions the day leaves open.
+[[nodiscard]] std::int64_t openQuestions(const DayView& view);
+
 // The sections, in the order of the sheet.
+[[nodiscard]] Section summaryOf(const DayView& view);
 [[nodiscard]] Section deliveriesOf(const DayView& view);
 [[nodiscard]] Section dryMatterOf(const DayView& view);
 [[nodiscard]] Section chopOf(const DayView& view);
 [[nodiscard]] Section tractorsOf(const DayView& view);
 [[nodiscard]] Section densityOf(const DayView& view);
 [[nodiscard]] Section laidLayersOf(const DayView& view);
+[[nodiscard]] Section weakPlacesOf(const DayView& view);
+[[nodiscard]] Section dayBeforeOf(const DayView& view);
 [[nodiscard]] Section adviceOf(const DayView& view);
 [[nodiscard]] Section pausesOf(const DayView& view);
 [[nodiscard]] Section layersOf(const DayView& view);

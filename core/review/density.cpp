@@ -37,7 +37,8 @@ Section densityOf(const DayView& view) {
                  {"porosityLow80", code::columnPorosityLow},
                  {"porosityHigh80", code::columnPorosityHigh},
                  {"packing", code::columnPackingTime}},
-                {}};
+                {},
+                2};
     std::vector<Message> remarks;
     for (const auto& [silo, readings] : view.readings) {
         const std::string name = nameText(view.day.farm().silos, silo);

@@ -32,6 +32,7 @@ struct Table {
     std::string_view key;  ///< stable, within its section
     std::vector<Column> columns;
     std::vector<std::vector<Cell>> rows;
+    std::size_t names = 1;  ///< leading columns that tell a row from the others
     friend bool operator==(const Table&, const Table&) = default;
 };
 
@@ -52,6 +53,9 @@ struct Section {
     std::vector<Block> blocks;
     friend bool operator==(const Section&, const Section&) = default;
 };
+
+/// The key of the section whose sentences say most in the fewest words.
+inline constexpr std::string_view kSummary = "summary";
 
 /// What is printed, exported or shown of a day or a season: one model, several renderers.
 struct Document {

@@ -1,6 +1,8 @@
 #include "core/review/codes.h"
 #include "core/review/day_view.h"
 
+#include <algorithm>
+#include <optional>
 #include <set>
 
 namespace treadwell::review {
@@ -50,7 +52,16 @@ Section dryMatterOf(const DayView& view) {
         table.rows.push_back({sample.at, nameIn(view.day.farm().fields, sample.reading.field),
                               sample.reading.dryMatter.amount(), Message{wordOf(sample.reading.method), {}}});
     }
+    std::optional<DryMatter> lowest, highest;
+    for (const season::Sample& sample : view.day.samples) {
+        if (sample.at > view.until) continue;
+        lowest = std::min(lowest.value_or(sample.reading.dryMatter), sample.reading.dryMatter);
+        highest = std::max(highest.value_or(sample.reading.dryMatter), sample.reading.dryMatter);
+    }
     Section section{"dryMatter", code::reviewDryMatter, {orNothing(std::move(table))}};
+    if (lowest && *lowest < *highest) {
+        section.blocks.emplace_back(Message{code::reviewSampleSpread, {lowest->amount(), highest->amount()}});
+    }
     addMean(view, section);
     return section;
 }

@@ -29,7 +29,8 @@ Table tableNamed(std::string_view key) {
              {"low80", code::columnLow},
              {"high80", code::columnHigh},
              {"porosity", code::columnPorosity}},
-            {}};
+            {},
+            3};
 }
 
 /// The layers of one silo and the day's among them, whole layers.

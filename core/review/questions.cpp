@@ -11,16 +11,17 @@ namespace {
 /// Collects what is still open about a day.
 class Questions final {
   public:
-    explicit Questions(const DayView& view) : m_view{view} {
+    Questions(const DayView& view, bool closes) : m_view{view}, m_closes{closes} {
         for (const season::LoadTipped& load : view.day.loads) {
             if (load.at <= view.until) m_loads.push_back(&load);
         }
     }
 
-    std::vector<Block> ask() {
+    std::vector<Message> ask() {
         askAboutLoads();
         askAboutSamples();
         askAboutLayers();
+        askAboutHeights();
         askAboutTractors();
         askAboutShifts();
         askAboutEntries();
@@ -32,7 +33,7 @@ class Questions final {
     void ask(Code code, Arguments... arguments) {
         Message message{code, {}};
         (message.arguments.emplace_back(std::move(arguments)), ...);
-        m_asked.emplace_back(std::move(message));
+        m_asked.push_back(std::move(message));
     }
 
     template <class Test>
@@ -81,13 +82,26 @@ class Questions final {
         }
     }
 
+    /// Asked once the day is over: they are read in the evening.
+    void askAboutHeights() {
+        if (!m_closes) return;
+        std::set<farm::SiloId> silos;
+        for (const season::LoadTipped* load : m_loads) silos.insert(load->load.silo);
+        for (const season::Survey& survey : m_view.day.surveys) {
+            if (survey.at <= m_view.until) silos.erase(survey.what.silo);
+        }
+        for (const farm::SiloId& silo : silos) {
+            ask(code::questionHeightsNotRead, nameText(m_view.day.farm().silos, silo));
+        }
+    }
+
     void askAboutTractors() {
         std::set<farm::TractorId> atWork;
         for (const season::WorkSpan& span : m_view.day.work) {
             if (span.activity == farm::Activity::away || span.begin > m_view.until) continue;
             atWork.insert(span.tractor);
             const bool over = span.end && *span.end <= m_view.until;
-            if (!over && m_view.day.closed) {
+            if (!over && m_closes) {
                 ask(code::questionStillAtWork, nameText(m_view.day.farm().tractors, span.tractor));
             }
         }
@@ -102,7 +116,7 @@ class Questions final {
     }
 
     void askAboutShifts() {
-        if (!m_view.day.closed) return;
+        if (!m_closes) return;
         for (const season::ShiftSpan& shift : m_view.day.shifts) {
             if (shift.begin > m_view.until || (shift.end && *shift.end <= m_view.until)) continue;
             ask(code::questionStillOnShift, shift.onShiftSince);
@@ -120,14 +134,25 @@ class Questions final {
     }
 
     const DayView& m_view;
+    bool m_closes;  ///< what is to be over by then is asked for
     std::vector<const season::LoadTipped*> m_loads;
-    std::vector<Block> m_asked;
+    std::vector<Message> m_asked;
 };
 
 }  // namespace
 
+std::vector<Message> questionsBeforeClosing(const DayView& view) {
+    return Questions{view, true}.ask();
+}
+
+std::int64_t openQuestions(const DayView& view) {
+    return static_cast<std::int64_t>(Questions{view, view.day.closed.has_value()}.ask().size());
+}
+
 Section questionsOf(const DayView& view) {
-    Section section{"questions", code::reviewQuestions, Questions{view}.ask()};
+    Section section{"questions", code::reviewQuestions, {}};
+    for (Message& question : Questions{view, view.day.closed.has_value()}.ask())
+        section.blocks.emplace_back(std::move(question));
     if (section.blocks.empty()) section.blocks.emplace_back(Message{code::reviewNoQuestions, {}});
     return section;
 }

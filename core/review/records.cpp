@@ -9,44 +9,11 @@ namespace treadwell::review {
 
 namespace {
 
-Code wordOf(entries::AdviceDecision decision) {
-    switch (decision) {
-        case entries::AdviceDecision::shown:
-            return code::adviceWasShown;
-        case entries::AdviceDecision::accepted:
-            return code::adviceWasAccepted;
-        case entries::AdviceDecision::declined:
-            break;
-    }
-    return code::adviceWasDeclined;
-}
-
 Code wordOf(entries::LayerMethod method) {
     return method == entries::LayerMethod::measured ? code::layerMeasured : code::layerByLoads;
 }
 
 }  // namespace
-
-Section adviceOf(const DayView& view) {
-    Table table{"advice",
-                {{"at", code::columnTime},
-                 {"silo", code::columnSilo},
-                 {"advice", code::columnAdvice},
-                 {"decision", code::columnDecision},
-                 {"before", code::columnBefore},
-                 {"after", code::columnAfter},
-                 {"chanceBefore", code::columnChanceBefore},
-                 {"chanceAfter", code::columnChanceAfter}},
-                {}};
-    for (const auto& note : view.day.records.of<entries::AdviceDecided>()) {
-        if (note.at > view.until) continue;
-        const entries::AdviceDecided& what = note.what;
-        table.rows.push_back({note.at, nameIn(view.day.farm().silos, std::optional{what.silo}), what.advice,
-                              Message{wordOf(what.decision), {}}, what.before.amount(), what.after.amount(),
-                              what.chanceBefore.amount(), what.chanceAfter.amount()});
-    }
-    return {"advice", code::reviewAdvice, {orNothing(std::move(table))}};
-}
 
 Section pausesOf(const DayView& view) {
     Table table{"pauses",

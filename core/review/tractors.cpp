@@ -7,6 +7,12 @@ namespace {
 
 constexpr Seconds kHour = std::chrono::hours{1};
 
+/// Of the time at work; none without any.
+Cell packingShare(const Worked& worked) {
+    if (!(worked.all() > Seconds{})) return {};
+    return Share::fromFraction(worked.packing / worked.all()).amount();
+}
+
 }  // namespace
 
 std::map<farm::TractorId, Worked> workedIn(const DayView& view) {
@@ -26,6 +32,7 @@ Section tractorsOf(const DayView& view) {
                  {"mass", code::columnMachineMass},
                  {"packingHours", code::columnPackingHours},
                  {"spreadingHours", code::columnSpreadingHours},
+                 {"packingShare", code::columnShareOfTime},
                  {"cost", code::columnCost}},
                 {}};
     Worked all;
@@ -42,6 +49,7 @@ Section tractorsOf(const DayView& view) {
         row.emplace_back(known ? Cell{found->second.mass.amount()} : Cell{});
         row.emplace_back(worked.packing / kHour);
         row.emplace_back(worked.spreading / kHour);
+        row.push_back(packingShare(worked));
         if (known && found->second.hourlyCost) {
             const double money = found->second.hourlyCost->perHour() * (worked.all() / kHour);
             cost += money;
@@ -53,7 +61,7 @@ Section tractorsOf(const DayView& view) {
     }
     if (table.rows.size() > 1) {
         table.rows.push_back({Message{code::reviewTotal, {}}, Cell{}, all.packing / kHour,
-                              all.spreading / kHour, costKnown ? Cell{cost} : Cell{}});
+                              all.spreading / kHour, packingShare(all), costKnown ? Cell{cost} : Cell{}});
     }
     return {"tractors", code::reviewTractors, {orNothing(std::move(table))}};
 }

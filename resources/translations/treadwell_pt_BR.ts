@@ -1778,6 +1778,284 @@
     <message>
         <source>Slow the deliveries</source>
         <translation>Diminua o ritmo das entregas</translation>
+        <source>Closed by {1}</source>
+        <translation>Encerrado por {1}</translation>
+    </message>
+    <message>
+        <source>The file at this print: {1}</source>
+        <translation>O arquivo nesta impressão: {1}</translation>
+    </message>
+    <message>
+        <source>In short</source>
+        <translation>Em resumo</translation>
+    </message>
+    <message>
+        <source>No load came in</source>
+        <translation>Nenhuma carga entrou</translation>
+    </message>
+    <message>
+        <source>{1} loads, {2} as fed, {3}; dry matter {4}</source>
+        <translation>{1} cargas, {2} de matéria natural, {3}; matéria seca {4}</translation>
+    </message>
+    <message>
+        <source>{1}, the day's crop when full: {2}, 80 % between {3} and {4}; target {5}, chance {6}</source>
+        <translation>{1}, a colheita do dia com o silo cheio: {2}, 80 % entre {3} e {4}; meta {5}, chance {6}</translation>
+    </message>
+    <message>
+        <source>{1}, loosest from {2} to {3}: {4}</source>
+        <translation>{1}, mais solto de {2} a {3}: {4}</translation>
+    </message>
+    <message>
+        <source>Packed for {1} in all, {2}</source>
+        <translation>Compactado por {1} ao todo, {2}</translation>
+    </message>
+    <message>
+        <source>Still open: {1}</source>
+        <translation>Ainda em aberto: {1}</translation>
+    </message>
+    <message>
+        <source>Weak places and why</source>
+        <translation>Pontos fracos e por quê</translation>
+    </message>
+    <message>
+        <source>Cause</source>
+        <translation>Causa</translation>
+    </message>
+    <message>
+        <source>Against the day before</source>
+        <translation>Em relação ao dia anterior</translation>
+    </message>
+    <message>
+        <source>No day with loads came before</source>
+        <translation>Nenhum dia com cargas antes deste</translation>
+    </message>
+    <message>
+        <source>difference</source>
+        <translation>diferença</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Dia</translation>
+    </message>
+    <message>
+        <source>The hour before and the hour after; other things changed too</source>
+        <translation>A hora antes e a hora depois; outras coisas também mudaram</translation>
+    </message>
+    <message>
+        <source>Packing time, hour before</source>
+        <translation>Tempo de compactação, hora antes</translation>
+    </message>
+    <message>
+        <source>Packing time, hour after</source>
+        <translation>Tempo de compactação, hora depois</translation>
+    </message>
+    <message>
+        <source>Laid in the hour before</source>
+        <translation>Colocado na hora antes</translation>
+    </message>
+    <message>
+        <source>Laid in the hour after</source>
+        <translation>Colocado na hora depois</translation>
+    </message>
+    <message>
+        <source>Share packing</source>
+        <translation>Parte compactando</translation>
+    </message>
+    <message>
+        <source>Samples from {1} to {2}</source>
+        <translation>Amostras de {1} a {2}</translation>
+    </message>
+    <message>
+        <source>Spread of lengths</source>
+        <translation>Dispersão dos comprimentos</translation>
+    </message>
+    <message>
+        <source>{1} cores at this face, {2} are the fewest for a map: take more, spread over width and height</source>
+        <translation>{1} amostras neste painel, um mapa pede ao menos {2}: tire mais, distribuídas na largura e na altura</translation>
+    </message>
+    <message>
+        <source>No core tells where it came from and how dense it was, so there is no map of a face</source>
+        <translation>Nenhuma amostra diz de onde veio e quão densa era, portanto não há mapa do painel</translation>
+    </message>
+    <message>
+        <source>Face of {1}, {2}</source>
+        <translation>Painel de {1}, {2}</translation>
+    </message>
+    <message>
+        <source>Cores beside what was predicted</source>
+        <translation>Amostras ao lado do previsto</translation>
+    </message>
+    <message>
+        <source>What was measured, and what it did to the silo's band</source>
+        <translation>O que foi medido e o que isso fez com a faixa do silo</translation>
+    </message>
+    <message>
+        <source>The face between its cores</source>
+        <translation>O painel entre as amostras</translation>
+    </message>
+    <message>
+        <source>At an open silo</source>
+        <translation>No silo aberto</translation>
+    </message>
+    <message>
+        <source>{1} from the back wall, {2} cores</source>
+        <translation>A {1} da parede de fundo, {2} amostras</translation>
+    </message>
+    <message>
+        <source>Cores resemble each other over {1}; the face varies by {2}, a single core by {3} more</source>
+        <translation>As amostras se parecem ao longo de {1}; o painel varia {2}, uma amostra isolada mais {3}</translation>
+    </message>
+    <message>
+        <source>The fit has not settled: take the map as a sketch</source>
+        <translation>O ajuste não se estabilizou: tome o mapa como esboço</translation>
+    </message>
+    <message>
+        <source>Each core foretold by the others: off by {1}; {2} of {3} within the 80 % band</source>
+        <translation>Cada amostra prevista pelas outras: erro de {1}; {2} de {3} dentro da faixa de 80 %</translation>
+    </message>
+    <message>
+        <source>Along</source>
+        <translation>Ao longo</translation>
+    </message>
+    <message>
+        <source>Across</source>
+        <translation>Na largura</translation>
+    </message>
+    <message>
+        <source>Above the floor</source>
+        <translation>Acima do piso</translation>
+    </message>
+    <message>
+        <source>Origin</source>
+        <translation>Origem</translation>
+    </message>
+    <message>
+        <source>Measured</source>
+        <translation>Medido</translation>
+    </message>
+    <message>
+        <source>Predicted</source>
+        <translation>Previsto</translation>
+    </message>
+    <message>
+        <source>Measured is denser by</source>
+        <translation>Medido é mais denso em</translation>
+    </message>
+    <message>
+        <source>After all cores and heights</source>
+        <translation>Após amostras e alturas</translation>
+    </message>
+    <message>
+        <source>Feeding out of {1}, {2}</source>
+        <translation>Retirada de {1}, {2}</translation>
+    </message>
+    <message>
+        <source>Until when there is feed</source>
+        <translation>Até quando há alimento</translation>
+    </message>
+    <message>
+        <source>What the faces of the week cut</source>
+        <translation>O que os painéis da semana cortam</translation>
+    </message>
+    <message>
+        <source>Temperature behind the face</source>
+        <translation>Temperatura atrás do painel</translation>
+    </message>
+    <message>
+        <source>{1} tipped; {2} to feed, {3} of the dry matter lost until then</source>
+        <translation>{1} descarregadas; {2} a fornecer, {3} da matéria seca perdida até lá</translation>
+    </message>
+    <message>
+        <source>The loss is yours to judge: {1} to {2} taken</source>
+        <translation>A perda é sua a julgar: tomada de {1} a {2}</translation>
+    </message>
+    <message>
+        <source>The loss is {1} to {2} by the density, after a survey of lucerne in bunkers (Ruppel 1992); well-sealed maize loses less: give your own</source>
+        <translation>A perda é de {1} a {2} pela densidade, segundo um levantamento de alfafa em trincheiras (Ruppel 1992); milho bem vedado perde menos: informe a sua</translation>
+    </message>
+    <message>
+        <source>The last day with feed is {1}; 80 % between {2} and {3}</source>
+        <translation>O último dia com alimento é {1}; 80 % entre {2} e {3}</translation>
+    </message>
+    <message>
+        <source>The face gives way by less than {1} a day: in warm weather it heats. Feed from a narrower face or from one silo</source>
+        <translation>O painel recua menos de {1} por dia: em tempo quente ele aquece. Retire de um painel mais estreito ou de um só silo</translation>
+    </message>
+    <message>
+        <source>{1} behind the face, {2} in the core, more than 5 K apart: the face heats. Take more each day, and look at its cover (Borreani &amp; Tabacco 2010)</source>
+        <translation>{1} atrás do painel, {2} no núcleo, mais de 5 K de diferença: o painel aquece. Retire mais por dia e veja a cobertura (Borreani &amp; Tabacco 2010)</translation>
+    </message>
+    <message>
+        <source>{1} behind the face, {2} in the core; heating is taken from more than 5 K on (Borreani &amp; Tabacco 2010)</source>
+        <translation>{1} atrás do painel, {2} no núcleo; considera-se aquecimento a partir de mais de 5 K (Borreani &amp; Tabacco 2010)</translation>
+    </message>
+    <message>
+        <source>Face in the morning</source>
+        <translation>Painel de manhã</translation>
+    </message>
+    <message>
+        <source>Face in the evening</source>
+        <translation>Painel à noite</translation>
+    </message>
+    <message>
+        <source>Advance</source>
+        <translation>Avanço</translation>
+    </message>
+    <message>
+        <source>Laid on</source>
+        <translation>Colocado em</translation>
+    </message>
+    <message>
+        <source>Loosest</source>
+        <translation>Mais solto</translation>
+    </message>
+    <message>
+        <source>{1} was closed at {2}: take that entry back to open the day again</source>
+        <translation>{1} foi encerrado em {2}: desfaça esse registro para reabrir o dia</translation>
+    </message>
+    <message>
+        <source>{1} has not begun: close it when it is over</source>
+        <translation>{1} ainda não começou: encerre quando terminar</translation>
+    </message>
+    <message>
+        <source>The heights of {1} were not read this day: read them while the surface lies open</source>
+        <translation>As alturas de {1} não foram lidas neste dia: leia-as enquanto a superfície está aberta</translation>
+    </message>
+    <message>
+        <source>Season of {1}, up to {2}</source>
+        <translation>Safra de {1}, até {2}</translation>
+    </message>
+    <message>
+        <source>Day by day</source>
+        <translation>Dia a dia</translation>
+    </message>
+    <message>
+        <source>Silo by silo, when full</source>
+        <translation>Silo a silo, quando cheio</translation>
+    </message>
+    <message>
+        <source>Measured by heights beside what was estimated before</source>
+        <translation>Medido pelas alturas ao lado do estimado antes</translation>
+    </message>
+    <message>
+        <source>{1} evenings: measured denser by {2} on average; one evening is off by {3}</source>
+        <translation>{1} noites: medido mais denso em {2} na média; uma noite erra {3}</translation>
+    </message>
+    <message>
+        <source>What one more tractor would have brought</source>
+        <translation>O que mais um trator teria trazido</translation>
+    </message>
+    <message>
+        <source>One as heavy as the farm's heaviest, packing as long as the longest did that day; by the field regression, whose effects are taken to be 40 % uncertain</source>
+        <translation>Um tão pesado quanto o mais pesado da fazenda, compactando tanto quanto o que mais compactou no dia; pela regressão de campo, cujos efeitos se tomam com 40 % de incerteza</translation>
+    </message>
+    <message>
+        <source>Estimated</source>
+        <translation>Estimado</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Mudança</translation>
     </message>
 </context>
 <context>

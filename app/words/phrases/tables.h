@@ -26,6 +26,7 @@ struct Phrase {
 [[nodiscard]] const std::vector<Phrase>& densityPhrases();
 [[nodiscard]] const std::vector<Phrase>& advicePhrases();
 [[nodiscard]] const std::vector<Phrase>& attentionPhrases();
+[[nodiscard]] const std::vector<Phrase>& facePhrases();
 [[nodiscard]] const std::vector<Phrase>& intakePhrases();
 [[nodiscard]] const std::vector<Phrase>& reviewPhrases();
 [[nodiscard]] const std::vector<Phrase>& sessionPhrases();

@@ -121,12 +121,104 @@ TEST(DaySheet, CountsTheTractorsHoursAndCost) {
     const Table& tractors = tableOf(exampleSheet(), "tractors", "tractors");
     ASSERT_EQ(tractors.rows.size(), 3u);
     EXPECT_NEAR(std::get<double>(tractors.rows[0][2]), 100.0 / 60, 1e-9);
-    EXPECT_NEAR(std::get<double>(tractors.rows[0][4]), 150, 1e-9);
+    EXPECT_NEAR(std::get<double>(tractors.rows[0][5]), 150, 1e-9);
     // 12:30 to 13:36, half of it packing.
     EXPECT_NEAR(std::get<double>(tractors.rows[1][2]), 0.55, 1e-9);
     EXPECT_NEAR(std::get<double>(tractors.rows[1][3]), 0.55, 1e-9);
-    EXPECT_EQ(tractors.rows[1][4], Cell{});
-    EXPECT_EQ(tractors.rows[2][4], Cell{}) << "a total without one tractor's cost would be a wrong total";
+    EXPECT_EQ(tractors.rows[1][5], Cell{});
+    EXPECT_EQ(tractors.rows[2][5], Cell{}) << "a total without one tractor's cost would be a wrong total";
+}
+
+// 14 t packs all of its time, 10 t half of it.
+TEST(DaySheet, TellsTheShareOfTimeThatPacked) {
+    const Table& tractors = tableOf(exampleSheet(), "tractors", "tractors");
+    EXPECT_NEAR(si(tractors.rows[0][4]), 1.0, 1e-12);
+    EXPECT_NEAR(si(tractors.rows[1][4]), 0.5, 1e-12);
+    EXPECT_NEAR(si(tractors.rows[2][4]), (100.0 / 60 + 0.55) / (100.0 / 60 + 1.1), 1e-12);
+}
+
+TEST(DaySheet, TheSummaryAgreesWithTheTables) {
+    const Document sheet = exampleSheet();
+    const Section summary = sectionOf(sheet, kSummary);
+    const auto cameIn = std::get<Message>(summary.blocks[0]);
+    const auto total = tableOf(sheet, "deliveries", "byTruck").rows.back();
+    EXPECT_EQ(cameIn.arguments[0], Argument{std::get<std::int64_t>(total[1])});
+    for (std::size_t i = 1; i < 4; ++i)
+        EXPECT_EQ(cameIn.arguments[i], Argument{std::get<Amount>(total[i + 1])});
+    const auto density = std::get<Message>(summary.blocks[2]);
+    const auto today = tableOf(sheet, "density", "readings").rows[0];
+    for (std::size_t i = 1; i < 6; ++i)
+        EXPECT_EQ(density.arguments[i], Argument{std::get<Amount>(today[i + 1])});
+    EXPECT_EQ(std::get<Message>(summary.blocks.back()).arguments[0],
+              Argument{static_cast<std::int64_t>(questionsIn(sheet).size())});
+}
+
+TEST(DaySheet, CarriesWhoClosedItAndTheHeadOfTheFile) {
+    SeasonMaker maker = exampleDay();
+    Hash head{};
+    head[0] = 0xab;
+    const auto state = [&](const char* now) {
+        const auto sheet =
+            daySheet(season::Season::fold(maker.entries), exampleDate(), at(now), {"Anna", head});
+        std::vector<Code> codes;
+        for (const Block& block : sectionOf(sheet.value(), "state").blocks)
+            codes.push_back(std::get<Message>(block).code);
+        return codes;
+    };
+    EXPECT_THAT(state("2026-02-10T13:36:00Z"), testing::ElementsAre(code::reviewNotClosed, code::reviewHead));
+    maker.add(entries::DayClosed{exampleDate(), at("2026-02-10T03:00:00Z"), at("2026-02-11T03:00:00Z")},
+              at("2026-02-10T13:30:00Z"));
+    EXPECT_THAT(state("2026-02-10T13:36:00Z"),
+                testing::ElementsAre(code::reviewClosed, code::reviewClosedBy, code::reviewHead));
+}
+
+TEST(DaySheet, NamesTheWeakPlacesWithTheirCauses) {
+    const SeasonMaker maker = exampleDay();
+    const Document sheet = exampleSheet(maker);
+    const Table& places = tableOf(sheet, "weakPlaces", "weakPlaces");
+    ASSERT_FALSE(places.rows.empty());
+    EXPECT_LT(si(places.rows[0][4]), si(tableOf(sheet, "density", "readings").rows[1][2]))
+        << "looser than the silo's mean";
+    EXPECT_FALSE(tableOf(sheet, "weakPlaces", "causes").rows.empty());
+}
+
+// Ten loads of 12 t the day before; half as many are five less.
+TEST(DaySheet, StandsBesideTheDayBefore) {
+    SeasonMaker maker = exampleDay();
+    for (int i = 0; i < 5; ++i) maker.add(someLoad(10), at("2026-02-12T12:00:00Z") + i * minutes{10});
+    maker.add(someWork(1, farm::Activity::packing), at("2026-02-12T12:00:00Z"));
+    const auto sheet = daySheet(season::Season::fold(maker.entries), dayAfter(dayAfter(exampleDate())),
+                                at("2026-02-12T13:00:00Z"));
+    const Table& days = tableOf(sheet.value(), "dayBefore", "days");
+    ASSERT_EQ(days.rows.size(), 3u);
+    EXPECT_EQ(days.rows[1][0], Cell{std::string{"2026-02-10"}});
+    EXPECT_EQ(days.rows[2][1], Cell{std::int64_t{-5}});
+    EXPECT_NEAR(si(days.rows[2][2]), 50'000 - 120'000, 1e-6);
+    const Table& density = tableOf(sheet.value(), "dayBefore", "density");
+    ASSERT_EQ(density.rows.size(), 3u);
+    EXPECT_NEAR(si(density.rows[2][2]), si(density.rows[0][2]) - si(density.rows[1][2]), 1e-9);
+    EXPECT_EQ(density.rows[2][3], Cell{});
+    EXPECT_EQ(std::get<Message>(sectionOf(exampleSheet(), "dayBefore").blocks[0]).code,
+              code::reviewNoDayBefore);
+}
+
+// Advice at 12:29: layers begun 11:29 to 12:29 before it, to 13:29 after it. The bare sums of the layers.
+TEST(DaySheet, TellsWhatFollowedAnAdvice) {
+    const SeasonMaker maker = exampleDay();
+    const Table& followed = tableOf(exampleSheet(maker), "advice", "followed");
+    ASSERT_EQ(followed.rows.size(), 1u);
+    const auto season = season::Season::fold(maker.entries);
+    const auto readings = density::readingsAt(season, idOf<farm::SiloTag>(1), at("2026-02-10T13:36:00Z"));
+    double minutesBefore = 0, massBefore = 0, minutesAfter = 0, massAfter = 0;
+    for (const auto& facts : readings.layers->layers) {
+        const bool before = facts.layer->begin < at("2026-02-10T12:29:00Z");
+        (before ? minutesBefore : minutesAfter) += facts.layer->packingTime().count();
+        (before ? massBefore : massAfter) += facts.layer->mass.si();
+    }
+    EXPECT_NEAR(si(followed.rows[0][3]), minutesBefore / massBefore, 1e-9);
+    EXPECT_NEAR(si(followed.rows[0][4]), minutesAfter / massAfter, 1e-9);
+    EXPECT_GT(si(followed.rows[0][5]), 0);
+    EXPECT_GT(si(followed.rows[0][6]), 0);
 }
 
 TEST(DaySheet, ShowsTheReadingsWithTheirBand) {

@@ -1,0 +1,17 @@
+#include "app/words/phrases/tables.h"
+#include "core/face/codes.h"
+
+namespace treadwell::words {
+
+const std::vector<Phrase>& facePhrases() {
+    // A line a phrase, so that the table can be read.
+    // clang-format off
+    static const std::vector<Phrase> kPhrases{
+        {code::faceNoCores, QT_TRANSLATE_NOOP("Phrase", "No core tells where it came from and how dense it was, so there is no map of a face")},
+        {code::faceTooFewCores, QT_TRANSLATE_NOOP("Phrase", "{1} cores at this face, {2} are the fewest for a map: take more, spread over width and height")},
+    };
+    // clang-format on
+    return kPhrases;
+}
+
+}  // namespace treadwell::words
