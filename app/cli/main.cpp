@@ -305,6 +305,7 @@ int parseAndExecute(int argc, char** argv) {
     Request request;
     addEstimate(app, request);
     addNew(app, request);
+    addPlanVerb(app, request);
     addSieve(app, request);
     addDry(app, request);
     addImport(app, request);

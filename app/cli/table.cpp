@@ -35,6 +35,26 @@ struct InCsv {
     void operator()(Instant at) const { csv.word(toIso8601(at)); }
 };
 
+struct InJson {
+    JsonWriter& json;
+
+    void operator()(std::monostate /*nothing*/) const { json.null(); }
+    void operator()(const std::string& word) const { json.value(word); }
+    void operator()(const Name& name) const { json.value(name.text); }
+    void operator()(std::int64_t count) const { json.value(count); }
+    void operator()(double number) const { json.value(number); }
+    void operator()(Amount amount) const {
+        json.value(unitOf(amount.dimension, UnitSystem::metric).fromSi(amount.si));
+    }
+    void operator()(Instant at) const { json.value(toIso8601(at)); }
+};
+
+/// With the metric unit of a column of quantities.
+std::string keyOf(const Column& column) {
+    if (!column.dimension) return column.key;
+    return column.key + '_' + std::string{unitOf(*column.dimension, UnitSystem::metric).key};
+}
+
 bool isNumber(const Cell& cell) {
     return std::holds_alternative<Amount>(cell) || std::holds_alternative<std::int64_t>(cell) ||
            std::holds_alternative<double>(cell);
@@ -73,19 +93,26 @@ void printTable(std::ostream& out, const Table& table, const words::Style& style
 
 std::string csvOf(const Table& table) {
     formats::CsvWriter csv;
-    for (const Column& column : table.columns) {
-        std::string header = column.key;
-        if (column.dimension) {
-            header += '_' + std::string{unitOf(*column.dimension, UnitSystem::metric).key};
-        }
-        csv.text(header);
-    }
+    for (const Column& column : table.columns) csv.text(keyOf(column));
     csv.endRow();
     for (const auto& row : table.rows) {
         for (const Cell& cell : row) std::visit(InCsv{csv}, cell);
         csv.endRow();
     }
     return csv.content();
+}
+
+void writeTable(JsonWriter& json, const Table& table) {
+    json.beginArray();
+    for (const auto& row : table.rows) {
+        json.beginObject();
+        for (std::size_t i = 0; i < row.size(); ++i) {
+            json.key(keyOf(table.columns[i]));
+            std::visit(InJson{json}, row[i]);
+        }
+        json.endObject();
+    }
+    json.endArray();
 }
 
 }  // namespace treadwell::cli

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/words/words.h"
+#include "core/base/json_writer.h"
 
 #include <iosfwd>
 #include <optional>
@@ -34,5 +35,9 @@ void printTable(std::ostream& out, const Table& table, const words::Style& style
 /// RFC 4180 in UTF-8: metric units in the header, times in UTC as ISO 8601, and no cell that a spreadsheet
 /// would take for a formula.
 [[nodiscard]] std::string csvOf(const Table& table);
+
+/// An array of objects, a row each, by the columns' keys: metric units in the key, times in UTC, null for
+/// nothing.
+void writeTable(JsonWriter& json, const Table& table);
 
 }  // namespace treadwell::cli

@@ -8,6 +8,7 @@
 #include "app/cli/harvest_order.h"
 #include "app/cli/import.h"
 #include "app/cli/passes.h"
+#include "app/cli/plan.h"
 #include "app/cli/review.h"
 #include "app/cli/season_copies.h"
 #include "app/cli/season_entries.h"
@@ -45,6 +46,7 @@ struct Request {
     PeopleOptions people;
     ReplayOptions replay;
     TrackOptions tracks;
+    PlanOptions plan;
     std::function<Outcome(const Answer&)> run;
 };
 
@@ -77,6 +79,9 @@ inline CLI::Option* addCsv(CLI::App& command, bool& csv) {
 
 /// The verbs that answer with a sheet, the day and its closing, the season, the face, feeding out.
 void addSheets(CLI::App& app, Request& request);
+
+/// The verb that plans a harvest.
+void addPlanVerb(CLI::App& app, Request& request);
 
 /// The verbs of wheel passes.
 void addPassesVerbs(CLI::App& app, Request& request);

@@ -23,6 +23,7 @@ std::unordered_map<std::string_view, const char*> everyPhrase() {
              packingPhrases(),
              densityPhrases(),
              advicePhrases(),
+             planPhrases(),
              attentionPhrases(),
              facePhrases(),
              intakePhrases(),

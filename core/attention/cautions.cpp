@@ -1,6 +1,7 @@
 #include "core/attention/cautions.h"
 
 #include "core/attention/codes.h"
+#include "core/farm/shape.h"
 
 #include <algorithm>
 #include <cmath>
@@ -40,8 +41,6 @@ constexpr std::array<CautionFacts, kCautions> kTable{{
 constexpr double kStrongShift = 12.0 / 8.0;
 /// Beyond 50 kV (OSHA, published).
 constexpr Length kMorePerTenKilovolts = Length::fromMetres(0.10);
-/// How the crown of a silo falls to its walls (our drawing of it, core/farm/silo.h).
-constexpr Slope kCrownSide = Slope::fromRunPerRise(3);
 
 /// Gathers the cautions of one silo.
 class Collector final {
@@ -97,8 +96,8 @@ class Collector final {
         } else {
             stands(Caution::rampSlope, said(Caution::rampSlope));
         }
-        if (m_silo.crown > Length{} && kCrownSide.runPerRise() < numberOf(Caution::crossSlope)) {
-            add(Caution::crossSlope, Weight::seen, code::cautionCrownSteep, kCrownSide.amount(),
+        if (m_silo.crown > Length{} && farm::kCrownSide.runPerRise() < numberOf(Caution::crossSlope)) {
+            add(Caution::crossSlope, Weight::seen, code::cautionCrownSteep, farm::kCrownSide.amount(),
                 said(Caution::crossSlope));
         } else {
             stands(Caution::crossSlope, said(Caution::crossSlope));

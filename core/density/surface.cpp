@@ -1,6 +1,7 @@
 #include "core/density/surface.h"
 
 #include "core/density/codes.h"
+#include "core/farm/shape.h"
 #include "core/samples/codes.h"
 #include "core/stats/square.h"
 
@@ -21,7 +22,6 @@ constexpr double kLargestStepAcross_m = 1.0;
 constexpr double kNear_m = 1.0;        ///< readings this close count as one
 constexpr double kNoCrop_m = 0.10;     ///< what is lower than this is spilt crop, not the silo's
 constexpr double kAboveCrown_m = 0.5;  ///< a height above wall and crown that is taken for a slip
-constexpr double kCrownSideRun = 3.0;  ///< of the crown's sides from the walls' edge
 constexpr double kOnRampPart = 0.85;   ///< lower than this part of the top is taken to lie on the ramp
 constexpr double kSameFront_m = 1.5;   ///< fronts this close to the foremost speak of the same ramp
 
@@ -98,7 +98,7 @@ class Shape {
     /// Nothing lies higher: ramps, and the crown's sides where there is a crown.
     [[nodiscard]] double envelope(double along, double across) const {
         const double fromWall = std::min(across, m_silo.width.metres() - across);
-        double height = m_silo.wallHeight.metres() + fromWall / kCrownSideRun;
+        double height = m_silo.wallHeight.metres() + fromWall / farm::kCrownSide.runPerRise();
         if (m_silo.rampEnds > 0) height = std::min(height, (m_front.foot_m - along) / run());
         if (m_silo.rampEnds > 1) height = std::min(height, along / run());
         return height;

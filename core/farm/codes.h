@@ -7,7 +7,8 @@
 #define TREADWELL_FARM_CODES(X) \
     X(nameEmpty) \
     X(crownTooWide) \
-    X(rampLongerThanSilo)
+    X(rampLongerThanSilo) \
+    X(pileDoesNotClose)
 // clang-format on
 
 namespace treadwell::code {

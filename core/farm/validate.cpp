@@ -2,6 +2,7 @@
 #include "core/farm/codes.h"
 #include "core/farm/field.h"
 #include "core/farm/machines.h"
+#include "core/farm/shape.h"
 #include "core/farm/silo.h"
 #include "core/farm/site_rules.h"
 #include "core/quantity/range.h"
@@ -43,7 +44,7 @@ Result<void> validate(const Silo& silo) {
     const Length ramps = silo.wallHeight * silo.rampSlope.runPerRise() * silo.rampEnds;
     if (ramps > silo.length)
         return fail(code::rampLongerThanSilo, "rampSlope", ramps.amount(), silo.length.amount());
-    if (silo.crown * 6.0 > silo.width)
+    if (silo.crown * (2.0 * kCrownSide.runPerRise()) > silo.width)
         return fail(code::crownTooWide, "crown", silo.crown.amount(), silo.width.amount());
     return {};
 }

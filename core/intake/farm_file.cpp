@@ -2,7 +2,7 @@
 
 #include "core/base/codes.h"
 #include "core/entries/codes.h"
-#include "core/entries/payload.h"
+#include "core/entries/known_fields.h"
 #include "core/intake/codes.h"
 
 #include <algorithm>
@@ -20,16 +20,6 @@ Error inField(Error error, const std::string& place) {
     return error;
 }
 
-// Collects the names of a struct's fields, so that none in the file is passed over.
-struct KeyCollector {
-    std::vector<std::string_view> keys;
-
-    template <class T>
-    void operator()(std::string_view key, const T& /*value*/) {
-        keys.push_back(key);
-    }
-};
-
 Result<void> onlyKnown(const PayloadValue& object, std::span<const std::string_view> known) {
     for (const PayloadValue& member : object) {
         if (std::find(known.begin(), known.end(), member.key) == known.end()) {
@@ -44,10 +34,9 @@ Result<Thing> thingFrom(const PayloadValue& value, const std::string& place) {
     if (value.kind != Kind::object)
         return Unexpected{Error{{code::payloadFieldWrong, {}}, place.substr(0, place.size() - 1), {}}};
     Thing thing;
-    KeyCollector collector;
-    Thing::fields(collector, thing);
-    if (auto known = onlyKnown(value, collector.keys); !known)
-        return Unexpected{inField(std::move(known.error()), place)};
+    entries::KnownFields fields{value};
+    Thing::fields(fields, thing);
+    if (auto known = fields.result(); !known) return Unexpected{inField(std::move(known.error()), place)};
     PayloadReader reader{value};
     Thing::fields(reader, thing);
     if (auto read = reader.result(); !read) return Unexpected{inField(std::move(read.error()), place)};

@@ -280,6 +280,86 @@
         <translation>As rampas ocupam {1} de um silo de {2}: confira a inclinação e o comprimento</translation>
     </message>
     <message>
+        <source>A pile {1} high needs {2} for its two slopes and has {3}: lower it, or make it wider</source>
+        <translation>Um monte de {1} de altura precisa de {2} para as duas rampas e tem {3}: abaixe-o ou alargue-o</translation>
+    </message>
+    <message>
+        <source>The plan lists none: give at least one</source>
+        <translation>O plano não lista nenhum: informe ao menos um</translation>
+    </message>
+    <message>
+        <source>The plan has two called {1}: give each a name of its own</source>
+        <translation>O plano tem dois com o nome {1}: dê um nome próprio a cada um</translation>
+    </message>
+    <message>
+        <source>A round to {1} takes {2}, more than half a working day of {3}: check the distance and the speed</source>
+        <translation>Uma volta até {1} leva {2}, mais de meia jornada de {3}: confira a distância e a velocidade</translation>
+    </message>
+    <message>
+        <source>{1}: no difference worth naming</source>
+        <translation>{1}: nenhuma diferença que valha mencionar</translation>
+    </message>
+    <message>
+        <source>{1}: a margin of {2} for a tonne of dry matter instead of {3}</source>
+        <translation>{1}: uma margem de {2} por tonelada de matéria seca em vez de {3}</translation>
+    </message>
+    <message>
+        <source>{1}: {2} instead of {3} for machines and drivers</source>
+        <translation>{1}: {2} em vez de {3} para máquinas e operadores</translation>
+    </message>
+    <message>
+        <source>{1}: {2} left over instead of {3}</source>
+        <translation>{1}: sobram {2} em vez de {3}</translation>
+    </message>
+    <message>
+        <source>{1}: {2} days of harvest instead of {3}</source>
+        <translation>{1}: {2} dias de colheita em vez de {3}</translation>
+    </message>
+    <message>
+        <source>{1}: {2} instead of {3}, chance of the target {4} instead of {5}</source>
+        <translation>{1}: {2} em vez de {3}, chance da meta {4} em vez de {5}</translation>
+    </message>
+    <message>
+        <source>Days on which no silo is yet to be opened: {1}</source>
+        <translation>Dias em que nenhum silo deve ainda ser aberto: {1}</translation>
+    </message>
+    <message>
+        <source>{1}: a face of {2} is more than the herd moves fast enough, which is {3}</source>
+        <translation>{1}: um painel de {2} é mais do que o rebanho consome a tempo, que é {3}</translation>
+    </message>
+    <message>
+        <source>Waiting four days costs up to 11 % of what lies exposed; a day is counted as a quarter of that</source>
+        <translation>Esperar quatro dias custa até 11 % do que fica exposto; um dia conta como um quarto disso</translation>
+    </message>
+    <message>
+        <source>In this order: treatment, side sheets over the top, barrier film, sheet, weights, twice as many on the laps</source>
+        <translation>Nesta ordem: tratamento, lonas laterais sobre o topo, filme de barreira, lona, pesos, o dobro nas sobreposições</translation>
+    </message>
+    <message>
+        <source>{1} does not pay up to {2}</source>
+        <translation>{1} não se paga até {2}</translation>
+    </message>
+    <message>
+        <source>Expected loss: the level that was set, and the slope of the published rows; densities beyond the rows count as their ends</source>
+        <translation>Perda esperada: o nível informado e a inclinação das linhas publicadas; densidades além das linhas contam como as pontas delas</translation>
+    </message>
+    <message>
+        <source>Fleets compared: {1}; money in the farm's own currency</source>
+        <translation>Frotas comparadas: {1}; valores na moeda da fazenda</translation>
+    </message>
+    <message>
+        <source>{1}: simulated days on which no load arrived, left out of packing and density: {2}</source>
+        <translation>{1}: dias simulados em que nenhuma carga chegou, fora de compactação e densidade: {2}</translation>
+    </message>
+    <message>
+        <source>{1} brings {2}, and the tractors reach the target up to {3}: add packing time, or let the density fall short</source>
+        <translation>{1} traz {2}, e os tratores atingem a meta até {3}: acrescente compactação, ou a densidade fica aquém</translation>
+    </message>
+    <message>
+        <source>Cautions for {1}:</source>
+        <translation>Cuidados para {1}:</translation>
+    </message>
+    <message>
         <source>Nothing is given here: give a value</source>
         <translation>Nada foi informado aqui: informe um valor</translation>
     </message>

@@ -1,4 +1,5 @@
 #include "core/farm/geometry.h"
+#include "core/farm/shape.h"
 #include "tests/support/season_maker.h"
 
 #include <gtest/gtest.h>
@@ -47,6 +48,22 @@ TEST(PublishedVolumes, CrownedSectionAndWedgeFace) {
     EXPECT_NEAR((face * Length::fromCentimetres(15)).cubicMetres(), 17.1, 0.05);
     silo.filling = FillingWay::lifts;
     EXPECT_NEAR(workingArea(silo, Length::fromMetres(3)).squareMetres(), 600, 1e-9);
+}
+
+// The same rows by the shape as it is drawn.
+TEST(PublishedVolumes, BodiesOfShapes) {
+    const auto metres = [](double m) { return Length::fromMetres(m); };
+    Shape shape{.width = metres(12), .length = metres(50), .height = metres(3), .wallHeight = metres(3)};
+    EXPECT_NEAR(bodyOf(shape).volume.cubicMetres(), 1638, 1e-9);
+    shape.rampEnds = 2;
+    EXPECT_NEAR(bodyOf(shape).volume.cubicMetres(), 1476, 1e-9);
+    const Shape pile{.kind = ShapeKind::pile,
+                     .width = metres(30),
+                     .length = metres(60),
+                     .height = metres(4),
+                     .wallHeight = {},
+                     .rampEnds = 2};
+    EXPECT_NEAR(bodyOf(pile).volume.cubicMetres(), 3648, 1e-9);
 }
 
 // Derived by arithmetic, and against slices: 30 x 60 m, 4 m high, sides 1:3.

@@ -10,6 +10,7 @@ const std::vector<Phrase>& farmPhrases() {
         {code::nameEmpty, QT_TRANSLATE_NOOP("Phrase", "It has no name: give one")},
         {code::crownTooWide, QT_TRANSLATE_NOOP("Phrase", "A crown of {1} does not fit a width of {2}: six times the crown must fit")},
         {code::rampLongerThanSilo, QT_TRANSLATE_NOOP("Phrase", "The ramps take {1} of a silo {2} long: check the slope and the length")},
+        {code::pileDoesNotClose, QT_TRANSLATE_NOOP("Phrase", "A pile {1} high needs {2} for its two slopes and has {3}: lower it, or make it wider")},
     };
     // clang-format on
     return kPhrases;

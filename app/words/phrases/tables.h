@@ -25,6 +25,7 @@ struct Phrase {
 [[nodiscard]] const std::vector<Phrase>& packingPhrases();
 [[nodiscard]] const std::vector<Phrase>& densityPhrases();
 [[nodiscard]] const std::vector<Phrase>& advicePhrases();
+[[nodiscard]] const std::vector<Phrase>& planPhrases();
 [[nodiscard]] const std::vector<Phrase>& attentionPhrases();
 [[nodiscard]] const std::vector<Phrase>& facePhrases();
 [[nodiscard]] const std::vector<Phrase>& intakePhrases();

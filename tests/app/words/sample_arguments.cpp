@@ -12,6 +12,7 @@
 #include "core/intake/codes.h"
 #include "core/journal/codes.h"
 #include "core/packing/codes.h"
+#include "core/plan/codes.h"
 #include "core/quantity/relations.h"
 #include "core/quantity/weather.h"
 #include "core/review/codes.h"
@@ -61,6 +62,8 @@ const Argument kSmallShare = Share::fromPercent(4).amount();
 const Argument kOtherShare = Share::fromPercent(9).amount();
 const Argument kDensest = DryDensity::fromSi(480).amount();
 const Argument kDryTonnes = DryMass::fromTonnes(430).amount();
+const Argument kArea = Area::fromSquareMetres(49).amount();
+const Argument kSmallArea = Area::fromSquareMetres(17).amount();
 const Argument kRoom = Volume::fromCubicMetres(1640).amount();
 const Argument kMet = std::vector{code::yardstickFrance, code::yardstickBrittany};
 const Argument kNotMet = std::vector{code::yardstickPasses};
@@ -146,6 +149,7 @@ const std::vector<Sample>& samples() {
         {code::nameEmpty, {}},
         {code::crownTooWide, {kLayer, kDepth}},
         {code::rampLongerThanSilo, {kDepth, kDepth}},
+        {code::pileDoesNotClose, {kDepth, kShallow, kDepth}},
         // entries
         {code::payloadUnreadable, {kText}},
         {code::payloadFieldMissing, {}},
@@ -318,6 +322,26 @@ const std::vector<Sample>& samples() {
         {code::advicePackSome, {kText}},
         {code::adviceThinner, {}},
         {code::adviceSlower, {}},
+        // plan
+        {code::planNothingListed, {}},
+        {code::planNameTwice, {kText}},
+        {code::planRoundTooLong, {kText, kMinutes, kFewerMinutes}},
+        {code::planSiloCautions, {kText}},
+        {code::planPackingSlowest, {kText, kFaster, kRate}},
+        {code::planDaysWithoutLoad, {kText, kCount}},
+        {code::planFleetsCompared, {kCount}},
+        {code::planLossHeld, {}},
+        {code::planNeverPays, {kText, kFaster}},
+        {code::planSealOrder, {}},
+        {code::planWaiting, {}},
+        {code::planFaceTooLarge, {kText, kArea, kSmallArea}},
+        {code::planDaysWithoutFeed, {kCount}},
+        {code::planDiffersInDensity, {kText, kDenser, kDensity, kBetter, kBetter}},
+        {code::planDiffersInDays, {kText, kNumber, kNumber}},
+        {code::planDiffersInRoom, {kText, kHeavier, kHeavy}},
+        {code::planDiffersInCost, {kText, kCost, kCost}},
+        {code::planDiffersInMargin, {kText, kNumber, kNumber}},
+        {code::planDiffersInNothing, {kText}},
         // attention
         {code::cautionRampSlope, {kSlope}},
         {code::cautionRampSteep, {kSteeper, kSlope}},
