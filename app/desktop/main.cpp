@@ -1,5 +1,6 @@
 // treadwell FILE: the desktop on one season.
 #include "app/desktop/desk/session_file.h"
+#include "app/desktop/desk/sheet_file.h"
 #include "app/desktop/fill/say.h"
 #include "app/desktop/main_window.h"
 #include "core/session/state_folder.h"
@@ -30,6 +31,8 @@ class FixedClock final : public Clock {
 struct Arguments {
     QString file;
     QString screenshot;  ///< empty: open the window
+    QString sheet;       ///< empty: none is written
+    desk::SheetWanted wanted;
     QSize size{1280, 800};
     std::optional<Instant> at;
     WindowSettings settings = readSettings();
@@ -42,6 +45,27 @@ int refuse(const QString& why) {
 
 QString tr(const char* text) {
     return QCoreApplication::translate("Main", text);
+}
+
+void addSheetOptions(QCommandLineParser& parser) {
+    parser.addOption(
+        {QStringLiteral("sheet"), tr("write the sheet of a day and end"), QStringLiteral("PDF")});
+    parser.addOption(
+        {QStringLiteral("date"), tr("of the sheet; the last day where not given"), QStringLiteral("day")});
+    parser.addOption({QStringLiteral("paper"), QStringLiteral("a4, letter"), QStringLiteral("paper")});
+}
+
+tl::expected<void, QString> readSheet(const QCommandLineParser& parser, Arguments& arguments) {
+    arguments.sheet = parser.value(QStringLiteral("sheet"));
+    if (const QString day = parser.value(QStringLiteral("date")); !day.isEmpty()) {
+        arguments.wanted.day = dayFromIso8601(day.toStdString());
+        if (!arguments.wanted.day) return tl::unexpected{tr("--date is a day, as 2026-09-16")};
+    }
+    if (const QString name = parser.value(QStringLiteral("paper")); !name.isEmpty()) {
+        if (name != u"a4" && name != u"letter") return tl::unexpected{tr("--paper is a4 or letter")};
+        arguments.wanted.paper = name == u"a4" ? report::Paper::a4 : report::Paper::letter;
+    }
+    return {};
 }
 
 /// What was asked for, or in words what is wrong with it.
@@ -64,6 +88,7 @@ tl::expected<Arguments, QString> readArguments(const QApplication& application) 
                                 tr("look at this moment, nothing can be recorded: 2026-09-16T12:00:00Z"),
                                 QStringLiteral("time")};
     parser.addOptions({screenshot, size, look, language, units, at});
+    addSheetOptions(parser);
     parser.process(application);
 
     Arguments arguments;
@@ -95,6 +120,7 @@ tl::expected<Arguments, QString> readArguments(const QApplication& application) 
         arguments.at = instantFromIso8601(parser.value(at).toStdString());
         if (!arguments.at) return tl::unexpected{tr("--at is a time in UTC, as 2026-09-16T12:00:00Z")};
     }
+    if (const auto read = readSheet(parser, arguments); !read) return tl::unexpected{read.error()};
     return arguments;
 }
 
@@ -121,7 +147,21 @@ int takePicture(MainWindow& window, const Arguments& arguments) {
     return 0;
 }
 
-int run(const QApplication& application) {
+int writeSheet(QApplication& application, const Arguments& arguments, const session::Files& files,
+               const Clock& clock) {
+    settings::applyTheme(application, settings::themeOf(settings::Look::light));  // brings the letters along
+    settings::Language language;
+    language.set(arguments.settings.language);
+    const settings::DisplayUnits units{arguments.settings.units, language.locale()};
+    desk::SheetWanted wanted = arguments.wanted;
+    wanted.style = fill::styleOf(units, FarmZone{});
+    const std::filesystem::path pdf{QFile::encodeName(arguments.sheet).toStdString()};
+    const auto written = desk::writeSheet(files, clock, wanted, pdf);
+    if (!written) return tellThatItDoesNotOpen(arguments, written.error());
+    return 0;
+}
+
+int run(QApplication& application) {
     const auto arguments = readArguments(application);
     if (!arguments) return refuse(arguments.error());
     std::unique_ptr<Clock> clock = std::make_unique<SystemClock>();
@@ -130,6 +170,7 @@ int run(const QApplication& application) {
     const std::filesystem::path path{QFile::encodeName(arguments->file).toStdString()};
     const auto state = session::stateFolder();
     if (!state) return tellThatItDoesNotOpen(*arguments, state.error());
+    if (!arguments->sheet.isEmpty()) return writeSheet(application, *arguments, {path, *state}, *clock);
     const bool looksOnly = arguments->at || !arguments->screenshot.isEmpty();
     auto file =
         looksOnly ? desk::openSeasonForReading(path, *state, *clock) : desk::openSeason(path, *state, *clock);

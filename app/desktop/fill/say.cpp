@@ -1,23 +1,11 @@
 #include "app/desktop/fill/say.h"
 
-#include "app/words/words.h"
-
 #include <QCoreApplication>
 #include <QRegularExpression>
 
 namespace treadwell::fill {
 
 namespace {
-
-words::Style styleOf(const settings::DisplayUnits& units, const FarmZone& zone) {
-    return {.units = units.system(),
-            .decimalSign = units.locale().decimalPoint() == u"," ? ',' : '.',
-            .translate =
-                [](const char* context, const char* english) {
-                    return QCoreApplication::translate(context, english).toStdString();
-                },
-            .zone = zone};
-}
 
 /// The core's sentences are plain ASCII where a screen has better: raised exponents, arrows.
 QString forScreen(const std::string& sentence) {
@@ -31,6 +19,16 @@ QString forScreen(const std::string& sentence) {
 }
 
 }  // namespace
+
+words::Style styleOf(const settings::DisplayUnits& units, const FarmZone& zone) {
+    return {.units = units.system(),
+            .decimalSign = units.locale().decimalPoint() == u"," ? ',' : '.',
+            .translate =
+                [](const char* context, const char* english) {
+                    return QCoreApplication::translate(context, english).toStdString();
+                },
+            .zone = zone};
+}
 
 QString Speech::say(const Message& message) const {
     return forScreen(words::inWords(message, styleOf(m_units, m_zone)));

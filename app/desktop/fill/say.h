@@ -1,10 +1,12 @@
 #pragma once
 
 #include "app/desktop/settings/display_units.h"
-#include "core/base/error.h"
-#include "core/base/farm_zone.h"
+#include "app/words/words.h"
 
 namespace treadwell::fill {
+
+/// How the screen puts things into words; for the thread of the screens alone.
+[[nodiscard]] words::Style styleOf(const settings::DisplayUnits& units, const FarmZone& zone);
 
 /// What the core has to say, in the language and units of the screen.
 class Speech final {

@@ -1,0 +1,49 @@
+#pragma once
+
+#include "app/desktop/report/flow.h"
+#include "app/words/words.h"
+#include "core/review/document.h"
+
+#include <QFont>
+#include <QFontMetricsF>
+#include <QPaintDevice>
+
+namespace treadwell::report {
+
+/// A text that can be broken within words that are wider than `width` dots.
+[[nodiscard]] QString breakable(const QString& text, const QFontMetricsF& metrics, double width);
+
+/// What lies between a document and its pages: letters and lengths in dots of the paper's device.
+class Press {
+  public:
+    /// `device` must outlive this; `width` of the text in its dots.
+    Press(QPaintDevice& device, double width, const words::Style& style);
+
+    /// The document in pieces, in their order.
+    [[nodiscard]] std::vector<Piece> pieces(const review::Document& document) const;
+
+    /// A line that stands on every page, at its foot.
+    void drawFoot(QPainter& painter, double top, const QString& title, std::size_t page,
+                  std::size_t pages) const;
+    [[nodiscard]] double footHeight() const;
+
+  private:
+    enum class Voice { title, heading, text, table, tableHead };
+
+    [[nodiscard]] const QFont& font(Voice voice) const noexcept {
+        return m_fonts[static_cast<std::size_t>(voice)];
+    }
+    [[nodiscard]] double points(double count) const noexcept { return count * m_dotsPerPoint; }
+    [[nodiscard]] Piece paragraph(const QString& text, Voice voice, double above, bool withNext) const;
+    void addBlock(std::vector<Piece>& pieces, const review::Block& block) const;
+    void addTable(std::vector<Piece>& pieces, const review::Table& table) const;
+    void addChart(std::vector<Piece>& pieces, const review::Series& series) const;
+
+    QPaintDevice& m_device;
+    double m_width;
+    double m_dotsPerPoint;
+    words::Style m_style;
+    std::vector<QFont> m_fonts;
+};
+
+}  // namespace treadwell::report
