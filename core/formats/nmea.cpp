@@ -147,9 +147,9 @@ void NmeaReader::finish() {
 
 void NmeaReader::takeLine(std::string_view line) {
     ++m_line;
+    if (line.size() > kLongestSentence) return reject(TrackFault::cut);
     while (!line.empty() && (line.back() == '\r' || line.back() == ' ')) line.remove_suffix(1);
     if (line.empty()) return;
-    if (line.size() > kLongestSentence) return reject(TrackFault::cut);
     const std::size_t begin = line.rfind('$');  // loggers write times of their own before it
     if (begin == std::string_view::npos) {
         if (line.front() != '!') reject(TrackFault::unreadable);

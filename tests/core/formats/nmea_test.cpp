@@ -69,6 +69,16 @@ TEST(Nmea, PiecesMakeNoDifference) {
     }
 }
 
+TEST(Nmea, ALineOfTheGreatestLengthIsTheSameInPieces) {
+    for (std::size_t size = 254; size < 260; ++size) {
+        const std::string text = std::string(size, 'x') + "\r\n";
+        const Read whole = readNmea(text), parted = readNmea(text, 10);
+        ASSERT_EQ(whole.rejected.size(), 1);
+        ASSERT_EQ(parted.rejected.size(), 1);
+        EXPECT_EQ(whole.rejected[0].fault, parted.rejected[0].fault) << size;
+    }
+}
+
 TEST(Nmea, AChecksumThatContradictsRejectsTheLine) {
     std::string text{kKnown};
     text[text.find("4807")] = '5';
