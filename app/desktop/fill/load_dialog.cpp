@@ -5,7 +5,7 @@
 #include "app/desktop/widgets/quantity_spin_box.h"
 #include "app/desktop/widgets/step_field.h"
 
-#include <QCheckBox>
+#include <QPushButton>
 
 namespace treadwell::fill {
 
@@ -29,7 +29,7 @@ LoadDialog::LoadDialog(const settings::Appearance& look, Purpose purpose, const 
       m_field{new widgets::ChoiceBox{look}},
       m_silo{new widgets::ChoiceBox{look}},
       m_time{new widgets::ClockEdit{wallTime(season.zone(), at)}},
-      m_usual{new QCheckBox{tr("the usual load of this truck from now on")}} {
+      m_usual{new QPushButton{tr("the usual load of this truck from now on")}} {
     const season::FarmBook& farm = season.farm();
     const auto truck = load.truck ? farm.trucks.find(*load.truck) : farm.trucks.end();
     if (truck != farm.trucks.end())
@@ -41,6 +41,8 @@ LoadDialog::LoadDialog(const settings::Appearance& look, Purpose purpose, const 
     time->setName(tr("Time"));
     addRow(tr("Time"), time);
     m_usual->setObjectName(QStringLiteral("loadUsual"));
+    m_usual->setCheckable(true);
+    m_usual->setAutoDefault(false);  // Enter records the load
     addRow({}, m_usual);
     addDecision(purpose == Purpose::newLoad ? tr("Record the load") : tr("Correct the load"));
     m_mass->box().setFocus();

@@ -3,8 +3,8 @@
 #include "app/desktop/fill/sheet.h"
 #include "core/season/season.h"
 
-class QCheckBox;
 class QComboBox;
+class QPushButton;
 class QTimeEdit;
 
 namespace treadwell::widgets {
@@ -46,7 +46,7 @@ class LoadDialog final : public Sheet {
     QComboBox* m_field;
     QComboBox* m_silo;
     QTimeEdit* m_time;
-    QCheckBox* m_usual;
+    QPushButton* m_usual;
 };
 
 }  // namespace treadwell::fill

@@ -117,7 +117,7 @@ QString styleSheetOf(const Theme& theme) {
         " padding: 4px 10px; }"
         "QPushButton:pressed, QToolButton:pressed, QPushButton:checked, QToolButton:checked"
         " { background: %4; color: %5; border-color: %4; }"
-        "QPushButton:focus, QToolButton:focus { border: %7px solid %4; }"
+        "QPushButton:focus, QToolButton:focus { border: %7px solid %4; padding: 2px 8px; }"
         "QPushButton:checked:focus, QToolButton:checked:focus { border: %7px double %5; }"
         "QPushButton:disabled, QToolButton:disabled { border-style: dashed; }"
         "QToolButton::menu-indicator { image: none; }"

@@ -39,6 +39,33 @@ class Yard : public FillWindow {
     QString holder() { return named<QPushButton>("tablet")->text(); }
 };
 
+TEST_F(Yard, AFingerLogsALoadAndMovesATractor) {
+    record(testing_support::someWork(1, farm::Activity::packing));
+    m_clock.time += 1min;
+    open();  // all that is tapped lies on the 800 pixels of a screen that is not there
+    QPointingDevice* finger = QTest::createTouchDevice();
+    const auto tap = [finger](QWidget* widget, QPoint place) {
+        QTest::touchEvent(widget, finger).press(0, place, widget);
+        QTest::touchEvent(widget, finger).release(0, place, widget);
+    };
+    tap(face(), face()->rect().center());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return today().loads.size() == 1; }));
+    auto* chip = m_window->findChild<widgets::TractorChip*>();
+    auto* pad = m_window->findChild<widgets::PadPlan*>();
+    tap(chip, QPoint{20, 10});
+    tap(pad, pad->zoneRect(widgets::Zone::spreading).center());
+    EXPECT_TRUE(QTest::qWaitFor([&] { return today().work.back().activity == farm::Activity::spreading; }));
+}
+
+TEST_F(Yard, ALongTouchOfATractorAsksForItsMass) {
+    open();
+    auto* chip = m_window->findChild<widgets::TractorChip*>();
+    QTest::mousePress(chip, Qt::LeftButton, {}, {20, 10});
+    EXPECT_TRUE(QTest::qWaitFor([&] { return named<widgets::QuantitySpinBox>("machineMass") != nullptr; }));
+    QTest::mouseRelease(chip, Qt::LeftButton, {}, {20, 10});
+    EXPECT_TRUE(today().work.empty()) << "it is no touch any more";
+}
+
 TEST_F(Yard, AnUndoStaysForAMinute) {
     open();
     load();
