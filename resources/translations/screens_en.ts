@@ -977,6 +977,10 @@
         <source>The heights</source>
         <translation>The heights</translation>
     </message>
+    <message>
+        <source>none sieved today</source>
+        <translation>none sieved today</translation>
+    </message>
 </context>
 <context>
     <name>treadwell::fill::WorkingDialog</name>

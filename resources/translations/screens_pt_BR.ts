@@ -977,6 +977,10 @@
         <source>The heights</source>
         <translation>As alturas</translation>
     </message>
+    <message>
+        <source>none sieved today</source>
+        <translation>hoje ainda sem peneiração</translation>
+    </message>
 </context>
 <context>
     <name>treadwell::fill::WorkingDialog</name>

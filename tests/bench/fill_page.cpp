@@ -84,6 +84,10 @@ double processorMilliseconds() {
 std::vector<entries::Entry> fullSeason() {
     std::vector<entries::Entry> many = manyEntries();
     for (std::size_t i = 0; i < many.size(); ++i) {
+        if (auto* defined = std::get_if<entries::SiloDefined>(&many[i].body)) {
+            defined->silo.length = Length::fromMetres(500);  // to hold its 30,000 t
+            defined->silo.width = Length::fromMetres(60);
+        }
         if (auto* load = std::get_if<entries::Load>(&many[i].body))
             load->silo = idOf<farm::SiloTag>(static_cast<std::uint8_t>(1 + i % 40));
     }

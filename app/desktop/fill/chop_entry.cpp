@@ -39,6 +39,13 @@ QString sizeText(const entries::SieveTest& test, const Speech& speech) {
 
 }  // namespace
 
+bool chopIsOverdue(const season::Season& season, Instant now) {
+    const season::Day* day = season.day(season.zone().dayOf(now));
+    if (day == nullptr || day->loads.empty() || day->loads.front().at > now) return false;
+    const auto* test = lastTest(season, now);
+    return test == nullptr || test->at < day->begin;
+}
+
 ChopEntry::ChopEntry(const settings::Appearance& appearance, QWidget* parent)
     : QWidget{parent},
       m_appearance{appearance},
@@ -78,15 +85,15 @@ ChopEntry::ChopEntry(const settings::Appearance& appearance, QWidget* parent)
 
 void ChopEntry::follow(const season::Season& season, Instant now) {
     const auto* test = lastTest(season, now);
-    const bool today = test != nullptr && season.zone().dayOf(test->at) == season.zone().dayOf(now);
-    m_mark->setVisible(!today);
+    const bool overdue = chopIsOverdue(season, now);
+    m_mark->setVisible(overdue);
     if (test == nullptr) {
         m_last->setText(tr("No chop sieved yet."));
     } else {
         const QString text = tr("Mean length %1, %2")
                                  .arg(sizeText(test->what, Speech{m_appearance.units(), season.zone()}),
                                       ageText(now - test->at));
-        m_last->setText(today ? text : tr("%1 – none sieved today").arg(text));
+        m_last->setText(overdue ? tr("%1 – none sieved today").arg(text) : text);
     }
     setAccessibleDescription(m_last->text());
 }

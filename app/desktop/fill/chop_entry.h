@@ -16,6 +16,9 @@ class QuantitySpinBox;
 
 namespace treadwell::fill {
 
+/// Loads came today and nobody has sieved any of it.
+[[nodiscard]] bool chopIsOverdue(const season::Season& season, Instant now);
+
 /// Takes what lay on the sieves of 19, 8 and 4 mm and in the pan, and says what the last test gave and how
 /// old it is.
 class ChopEntry final : public QWidget {

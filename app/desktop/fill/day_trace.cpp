@@ -81,8 +81,9 @@ std::vector<Moment> momentsOf(const season::Season& season, farm::SiloId silo, I
 
 DayTrace traceAt(const season::Season& season, farm::SiloId silo, Instant now, const DayTrace& previous) {
     const Instant holds = holdsUntil(previous, season, silo, now);
-    DayTrace trace{season, silo, {}};
-    density::ReadingsHistory history;
+    DayTrace trace{season, silo, {}, previous.history};
+    if (!trace.history) trace.history = std::make_shared<density::ReadingsHistory>();
+    density::ReadingsHistory& history = *trace.history;
     auto known = previous.points.begin();
     for (const Moment& moment : momentsOf(season, silo, now)) {
         if (!moment.load) {

@@ -2,6 +2,7 @@
 
 #include "core/density/readings.h"
 
+#include <memory>
 #include <optional>
 #include <vector>
 
@@ -31,6 +32,8 @@ struct DayTrace {
     season::Season season;
     farm::SiloId silo;
     std::vector<TracePoint> points;  ///< in order of time: loads, a grid between them, the moment itself
+    /// What the points are read with: the layers of days that are past need not be laid anew.
+    std::shared_ptr<density::ReadingsHistory> history = {};
 };
 
 /// The trace of the day of `now`. What `previous` has and nothing new speaks of is taken over, so that one

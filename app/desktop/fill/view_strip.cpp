@@ -5,6 +5,7 @@
 #include "app/desktop/fill/heights_entry.h"
 #include "app/desktop/fill/section_presenter.h"
 #include "app/desktop/plots/timeline_table.h"
+#include "app/desktop/widgets/caution_mark.h"
 
 #include <QButtonGroup>
 #include <QEvent>
@@ -118,6 +119,10 @@ void ViewStrip::startAnew() {
 void ViewStrip::follow(const SeasonPointer& season, const density::Readings& readings) {
     m_season = season;
     m_readings = readings;
+    const bool overdue = chopIsOverdue(*season, readings.rolling.at);
+    QPushButton* chop = m_buttons[placeOf(View::chop)];
+    chop->setIcon(overdue ? widgets::cautionMark(m_appearance.theme()) : QIcon{});
+    chop->setAccessibleDescription(overdue ? tr("none sieved today") : QString{});
     // What is beside the page's numbers waits until those have been painted.
     if (isVisible()) m_later.start(0);
 }

@@ -114,6 +114,7 @@ void Timeline::keepWithin(double from, double to) {
     const double start = std::clamp(from, first, last - span);
     m_plot->xAxis->setRange(start, start + span);
     m_zoomed = span < last - first;
+    if (isVisible()) m_curves->fillMarks(m_view);
     m_plot->replot(QCustomPlot::rpQueuedReplot);
 }
 

@@ -17,6 +17,8 @@ constexpr QSize kLegendMark{22, 14};
 constexpr int kNarrowWrap = 4;
 constexpr int kRowsBesideTheCurves = 3;  // legend, labels of the time axis
 constexpr int kMostTicks = 6;
+constexpr double kMarksApart = 2.0;  // pixels: nearer ones cover each other
+constexpr std::size_t kCrowd = 400;
 constexpr double kHeadroom = 1.25;  // above the highest value, so that no curve runs into the samples
 
 struct Points {
@@ -52,11 +54,6 @@ double shownOr(const std::optional<Q>& quantity, const settings::DisplayUnits& u
 
 QPen penOf(const QColor& colour, double width, Qt::PenStyle style) {
     return QPen{colour, width, style, Qt::RoundCap, Qt::RoundJoin};
-}
-
-// Wider than a pixel a dash is an outline to be filled, which takes a hundred times as long.
-QPen dashOf(const QColor& colour, Qt::PenStyle style) {
-    return QPen{colour, 1.0, style, Qt::FlatCap, Qt::BevelJoin};
 }
 
 }  // namespace
@@ -139,6 +136,11 @@ void TimelinePlot::fill(const TimelineView& view, const settings::DisplayUnits& 
     fillRates(view, units);
     fillDensities(view, units);
     fillMarks(view);
+    fillPauses(view);
+    if (const bool crowded = view.rates.size() > kCrowd; crowded != m_crowded) {
+        m_crowded = crowded;
+        styleDashes();
+    }
 }
 
 void TimelinePlot::nameAll(const settings::DisplayUnits& units) {
@@ -208,15 +210,26 @@ void TimelinePlot::fillDensities(const TimelineView& view, const settings::Displ
 }
 
 void TimelinePlot::fillMarks(const TimelineView& view) {
-    Points deliveries;
-    Points samples;
-    Points advice;
-    for (const DeliveryMark& mark : view.deliveries) deliveries.add(mark.at, kDeliveryRow);
-    for (const SampleMark& mark : view.samples) samples.add(mark.at, kSampleRow);
-    for (const AdviceMark& mark : view.advice) advice.add(mark.at, kAdviceRow);
-    deliveries.give(*m_deliveries);
-    advice.give(*m_advice);
-    samples.give(*m_samples);
+    const QCPRange shown = m_plot.xAxis->range();
+    const double apart = kMarksApart * shown.size() / std::max(1, m_plot.axisRect()->width());
+    const auto fill = [&](QCPGraph& graph, const auto& marks, double row) {
+        Points points;
+        double last = -std::numeric_limits<double>::infinity();
+        for (const auto& mark : marks) {
+            const double at = secondsOf(mark.at);
+            if (at < shown.lower - shown.size() || at > shown.upper + shown.size() || at - last < apart)
+                continue;
+            last = at;
+            points.add(mark.at, row);
+        }
+        points.give(graph);
+    };
+    fill(*m_deliveries, view.deliveries, kDeliveryRow);
+    fill(*m_samples, view.samples, kSampleRow);
+    fill(*m_advice, view.advice, kAdviceRow);
+}
+
+void TimelinePlot::fillPauses(const TimelineView& view) {
     for (QCPItemRect* pause : m_pauses) m_plot.removeItem(pause);
     m_pauses.clear();
     for (const Pause& pause : view.pauses) {
@@ -270,10 +283,12 @@ void TimelinePlot::styleAxes(const settings::Theme& theme, const QFont& font) {
 void TimelinePlot::styleCurves(const settings::Theme& theme) {
     const double width = theme.lineWidth;
     m_delivered->setPen(penOf(theme.delivery, width, Qt::SolidLine));
-    m_capacity->setPen(dashOf(theme.capacity, Qt::DashLine));
     m_median->setPen(penOf(theme.density, width + 1.5, Qt::SolidLine));
-    for (QCPGraph* end : {m_low, m_high}) end->setPen(dashOf(theme.density, Qt::DotLine));
-    m_target->setPen(dashOf(theme.target, Qt::DashDotLine));
+    m_lineWidth = width;
+    m_capacity->setPen(penOf(theme.capacity, width, Qt::DashLine));
+    for (QCPGraph* end : {m_low, m_high}) end->setPen(penOf(theme.density, width, Qt::DotLine));
+    m_target->setPen(penOf(theme.target, width, Qt::DashDotLine));
+    styleDashes();
     const QPen mark{theme.delivery, width};
     m_deliveries->setPen(mark);
     m_deliveries->setScatterStyle(QCPScatterStyle{QCPScatterStyle::ssTriangle, mark, theme.panel, 9.0});
@@ -287,6 +302,15 @@ void TimelinePlot::styleCurves(const settings::Theme& theme) {
     m_cursorText->setColor(theme.ink);
     m_cursorText->setBrush(theme.panel);
     m_cursorText->setPen(QPen{theme.outline, 1.0});
+}
+
+void TimelinePlot::styleDashes() {
+    // Wider than a pixel a dash is an outline to be filled, which takes a hundred times as long.
+    for (QCPGraph* dashed : {m_capacity, m_low, m_high, m_target}) {
+        QPen pen = dashed->pen();
+        pen.setWidthF(m_crowded ? 1.0 : m_lineWidth);
+        dashed->setPen(pen);
+    }
 }
 
 }  // namespace treadwell::plots

@@ -12,6 +12,8 @@ class TimelinePlot final {
 
     void fill(const TimelineView& view, const settings::DisplayUnits& units);
     void style(const settings::Theme& theme, const QFont& font);
+    /// The marks that can be told apart in what is shown: again after each zoom.
+    void fillMarks(const TimelineView& view);
     /// Lays out legend and ticks for a plot of this size.
     void fit(QSize size, const QFont& font);
     /// A line at a moment with what was then beside it; drawn alone, the curves stay as they are.
@@ -23,7 +25,8 @@ class TimelinePlot final {
     void nameAll(const settings::DisplayUnits& units);
     void fillRates(const TimelineView& view, const settings::DisplayUnits& units);
     void fillDensities(const TimelineView& view, const settings::DisplayUnits& units);
-    void fillMarks(const TimelineView& view);
+    void fillPauses(const TimelineView& view);
+    void styleDashes();
     void styleAxes(const settings::Theme& theme, const QFont& font);
     void styleCurves(const settings::Theme& theme);
 
@@ -43,6 +46,8 @@ class TimelinePlot final {
     QCPItemText* m_cursorText;
     QVector<QCPItemRect*> m_pauses;
     QBrush m_pauseBrush;
+    double m_lineWidth = 1.0;
+    bool m_crowded = false;  ///< more points than wide dashes can be drawn through in time
 };
 
 }  // namespace treadwell::plots

@@ -151,7 +151,15 @@ TEST_F(Views, ALaserReadsDownFromWhereItHangs) {
 }
 
 TEST_F(Views, RecordsWhatLayOnTheSieves) {
+    fillSilo();
     open();
+    const auto isMarked = [this] {
+        const auto buttons = strip()->findChildren<QPushButton*>();
+        return std::any_of(buttons.begin(), buttons.end(), [](const QPushButton* button) {
+            return button->text() == u"Chop" && !button->icon().isNull();
+        });
+    };
+    EXPECT_TRUE(isMarked()) << "loads came and none was sieved";
     openView("Chop");
     named<widgets::QuantitySpinBox>("sieve1")->setFocus();
     named<widgets::QuantitySpinBox>("sieve1")->selectAll();
@@ -168,6 +176,7 @@ TEST_F(Views, RecordsWhatLayOnTheSieves) {
             return label->text().startsWith(QStringLiteral("Mean length"));
         });
     }));
+    EXPECT_FALSE(isMarked());
 }
 
 TEST_F(Views, SaysWhatMovedTheDensity) {
@@ -179,6 +188,7 @@ TEST_F(Views, SaysWhatMovedTheDensity) {
         m_desk->propose(testing_support::someLoad(12.4));
     }
     ASSERT_TRUE(QTest::qWaitFor([&] { return today().loads.size() == 33; }));
+    m_window->fillPage().refresh();
     EXPECT_TRUE(QTest::qWaitFor([&] {
         return labelText("moved").contains(QStringLiteral("loads came faster"));
     })) << labelText("moved").toStdString();

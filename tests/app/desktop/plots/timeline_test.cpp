@@ -179,6 +179,32 @@ TEST_F(Shown, ZoomsByAPinch) {
     EXPECT_LT(span(), hours{4}) << "the fingers went from 100 to 420 pixels apart";
 }
 
+// Marks that cover each other are drawn once; nearer by they all come back.
+TEST_F(Shown, ShowsEveryLoadOnceItIsZoomedInto) {
+    TimelineView view;
+    view.from = morning().from;
+    view.to = morning().to;
+    for (int i = 0; i < 1'080; ++i)
+        view.deliveries.push_back({view.from + std::chrono::seconds{20 * i}, AsFedMass::fromTonnes(12)});
+    timeline.setView(view);
+    for (int i = 0; i < 20; ++i) QTest::keyClick(&timeline, Qt::Key_Plus);
+    ASSERT_EQ(timeline.shownTo() - timeline.shownFrom(), minutes{10});
+    QTest::qWait(50);
+    const QImage image = timeline.grab().toImage();
+    int most = 0;
+    for (int y = image.height() / 2; y < image.height(); ++y) {
+        int marks = 0;
+        bool before = false;
+        for (int x = 0; x < image.width(); ++x) {
+            const bool inMark = image.pixelColor(x, y) == appearance.theme().delivery;
+            marks += inMark && !before;
+            before = inMark;
+        }
+        most = std::max(most, marks);
+    }
+    EXPECT_GE(most, 28) << "one every twenty seconds of ten minutes";
+}
+
 TEST_F(Shown, MarksAdvice) {
     QTest::qWait(50);
     const QImage without = timeline.grab().toImage();
