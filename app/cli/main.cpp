@@ -260,6 +260,14 @@ void addCopies(CLI::App& app, Request& request) {
     for (CLI::App* command : {backup, restore}) {
         command->add_option("COPY", options.copy, "The copy's file")->required()->option_text(" ");
     }
+    CLI::App* place = app.add_subcommand("second-place", "Where a copy goes after each day's close");
+    addAnswerOptions(*place, request.answer);
+    place->callback([&request] {
+        request.run = [&request](const Answer& answer) { return cli::secondPlace(request.copy, answer); };
+    });
+    place->add_option("FOLDER", options.place, "Such as a stick; without it the place is shown")
+        ->option_text(" ");
+    place->add_flag("--none", options.noPlace, "Make no more such copies");
     CLI::App* taken =
         addVerb(app, request, "export", "Write a season as JSON, or a table of it as CSV", options.file,
                 [](const Request& r, const Answer& a) { return exportSeason(r.copy, a); });

@@ -3,6 +3,7 @@
 #include "app/cli/exports.h"
 #include "app/cli/open_season.h"
 #include "core/base/atomic_file.h"
+#include "core/base/codes.h"
 #include "core/base/hex.h"
 #include "core/entries/schema.h"
 #include "core/journal/codes.h"
@@ -74,6 +75,37 @@ Outcome restore(const CopyOptions& options, const Answer& answer) {
         return failed(error, answer.style);
     }
     tell("restored", options.file, *head, answer);
+    return {};
+}
+
+Outcome secondPlace(const CopyOptions& options, const Answer& answer) {
+    const auto files = filesOf({}, answer.style);
+    if (!files) return tl::unexpected{files.error()};
+    if (options.place || options.noPlace) {
+        if (options.place && options.noPlace)
+            return tl::unexpected{Failure{Status::misused, "give a folder or --none"}};
+        std::error_code absent;
+        if (options.place && !std::filesystem::is_directory(*options.place, absent)) {
+            return failed(
+                fail(code::fileUnreadable, "", *options.place, std::string{"it is no folder"}).value(),
+                answer.style);
+        }
+        // Seasons are closed from anywhere: the place must not depend on where this was typed.
+        const auto place =
+            options.place ? std::filesystem::absolute(*options.place) : std::filesystem::path{};
+        if (const auto chosen = session::chooseSecondPlace(files->stateFolder, place); !chosen)
+            return failed(chosen.error(), answer.style);
+    }
+    const std::string place = session::secondPlace(files->stateFolder).value_or("").string();
+    if (answer.json) {
+        JsonWriter json{2};
+        json.beginObject().member("second_place", place).endObject();
+        answer.out << json.text() << '\n';
+    } else if (place.empty()) {
+        answer.out << "no copy is made after a day's close\n";
+    } else {
+        answer.out << "after each day's close a copy goes to " << place << '\n';
+    }
     return {};
 }
 

@@ -13,6 +13,8 @@ struct CopyOptions {
     std::string what = "season";
     std::optional<std::string> output;
     bool names = false;  ///< people's names too
+    std::optional<std::string> place;
+    bool noPlace = false;
 };
 
 /// A checked copy under a new name.
@@ -20,6 +22,9 @@ struct CopyOptions {
 
 /// A season's file made anew from a copy, or from an exported document.
 [[nodiscard]] Outcome restore(const CopyOptions& options, const Answer& answer);
+
+/// Shows, chooses or forgets the folder into which a copy goes after each day's close.
+[[nodiscard]] Outcome secondPlace(const CopyOptions& options, const Answer& answer);
 
 /// The whole season as one JSON document, or a table of it as CSV.
 [[nodiscard]] Outcome exportSeason(const CopyOptions& options, const Answer& answer);

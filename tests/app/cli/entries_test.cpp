@@ -6,6 +6,7 @@
 #include <gtest/gtest.h>
 
 #include <cstdlib>
+#include <filesystem>
 
 namespace treadwell::cli {
 namespace {
@@ -179,6 +180,25 @@ TEST_F(Entries, WhatCannotBeMeantIsSaidInOneLine) {
         {{"new", folder.file("new.treadwell")}, 2, "give --farm, or --carry"},
     };
     expectRefused(cases);
+}
+
+TEST_F(Entries, ACopyGoesToTheSecondPlaceAfterTheDaysClose) {
+    const std::string place = folder.file("stick");
+    const auto chosen = [this] { return Json{ran({"second-place", "--json"})}.text("/second_place"); };
+    expectRefused({{{"second-place", place}, 1, "it is no folder"},
+                   {{"second-place", season, "--none"}, 2, "give a folder or --none"}});
+    EXPECT_EQ(chosen(), "");
+    std::filesystem::create_directory(place);
+    ran({"second-place", place});
+    EXPECT_EQ(chosen(), place);
+    added({"load", "mass=12.3t"});
+    EXPECT_TRUE(std::filesystem::is_empty(place));
+    added({"day_closed", "day=2026-09-15", "begin=2026-09-15 00:00", "end=2026-09-16 00:00"});
+    ASSERT_FALSE(std::filesystem::is_empty(place));
+    const std::string copy = std::filesystem::directory_iterator(place)->path().string();
+    EXPECT_THAT(ran({"check", copy}), HasSubstr("every chain whole"));
+    ran({"second-place", "--none"});
+    EXPECT_EQ(chosen(), "");
 }
 
 }  // namespace
