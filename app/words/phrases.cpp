@@ -26,6 +26,7 @@ std::unordered_map<std::string_view, const char*> everyPhrase() {
              planPhrases(),
              attentionPhrases(),
              facePhrases(),
+             practicePhrases(),
              intakePhrases(),
              reviewPhrases(),
              sessionPhrases(),

@@ -35,7 +35,7 @@ struct Parameters {
     double besideTyre_m = 0.20;
     /// A pass at another speed counts (4 km/h / speed)^exponent passes: the crop is pressed for less time
     /// (assumed; above 1, so that at equal minutes hurrying brings a little less).
-    double speedExponent = 1.25;
+    double speedExponent = 1.5;
     double usualSpeed_m_s = 4.0 / 3.6;
     /// Part of the rolled density that stays at the surface once the wheel is gone, and what each pascal of
     /// crop above holds back of the rebound (fitted to the depth term of the field regression).

@@ -2137,6 +2137,78 @@
         <source>Change</source>
         <translation>Mudança</translation>
     </message>
+    <message>
+        <source>This lesson is of version {1}, which is not known here: update the program, or make the lesson anew</source>
+        <translation>Esta lição é da versão {1}, que não se conhece aqui: atualize o programa ou refaça a lição</translation>
+    </message>
+    <message>
+        <source>The lesson has no English title: add a text with the language &quot;en&quot;</source>
+        <translation>A lição não tem título em inglês: acrescente um texto com o idioma &quot;en&quot;</translation>
+    </message>
+    <message>
+        <source>Loads must be there, each no earlier than the one before: put them in order</source>
+        <translation>É preciso haver cargas, nenhuma antes da anterior: ponha-as em ordem</translation>
+    </message>
+    <message>
+        <source>Layers of {1} are thicker than {2}: the wheels press the top and the lower part stays loose. Spread thinner</source>
+        <translation>Camadas de {1} são mais grossas que {2}: as rodas apertam o topo e a parte de baixo fica solta. Espalhe mais fino</translation>
+    </message>
+    <message>
+        <source>Within {3} of the wall it is {1}, in the middle {2}: the outer tyre stayed too far away. Drive along the wall on every layer</source>
+        <translation>A até {3} da parede há {1}, no meio {2}: o pneu de fora ficou longe demais. Passe junto à parede em cada camada</translation>
+    </message>
+    <message>
+        <source>{1} of the surface was touched by no tyre: the tracks ran over the same places. Step over by the width of a tyre each time</source>
+        <translation>{1} da superfície não foi tocada por nenhum pneu: os rastros caíram nos mesmos lugares. Avance a largura de um pneu a cada vez</translation>
+    </message>
+    <message>
+        <source>{1} passes over each layer are fewer than {2}: slow the delivery, or pack with more tractors</source>
+        <translation>{1} passadas por camada são menos que {2}: reduza a entrega ou compacte com mais tratores</translation>
+    </message>
+    <message>
+        <source>At {1} the wheels press too briefly: about {2} is usual</source>
+        <translation>A {1} as rodas apertam por tempo curto demais: o usual é cerca de {2}</translation>
+    </message>
+    <message>
+        <source>The ramp was {1}, steeper than {2}: machines can tip or slide. Push crop forward to make it flatter</source>
+        <translation>A rampa tinha {1}, mais íngreme que {2}: as máquinas podem tombar ou deslizar. Empurre material para a frente para deixá-la mais suave</translation>
+    </message>
+    <message>
+        <source>{1} tractors crossed each other&apos;s way: they wait, turn and can collide. Agree who drives on which side and who reverses</source>
+        <translation>{1} tratores cruzaram o caminho um do outro: esperam, manobram e podem colidir. Combine quem anda de que lado e quem dá ré</translation>
+    </message>
+    <message>
+        <source>The first layers got {1} passes, the last ones {2}: deliveries outran the tractors. Call the next tractor as soon as the rate rises</source>
+        <translation>As primeiras camadas tiveram {1} passadas, as últimas {2}: a entrega superou os tratores. Chame o próximo trator assim que o ritmo subir</translation>
+    </message>
+    <message>
+        <source>Tractors rolled for {1} while somebody was on foot: stop everything until nobody is</source>
+        <translation>Os tratores rodaram {1} com alguém a pé: pare tudo até não haver ninguém</translation>
+    </message>
+    <message>
+        <source>The pad was dark: switch on all lights, and look for people before every reverse</source>
+        <translation>O silo estava escuro: acenda todas as luzes e procure pessoas antes de cada ré</translation>
+    </message>
+    <message>
+        <source>Density {1}, wanted {2}</source>
+        <translation>Densidade {1}, desejada {2}</translation>
+    </message>
+    <message>
+        <source>Three passes over {1} of the surface, wanted {2}</source>
+        <translation>Três passadas em {1} da superfície, desejado {2}</translation>
+    </message>
+    <message>
+        <source>Density varies by {1}, wanted at most {2}</source>
+        <translation>A densidade varia {1}, desejado no máximo {2}</translation>
+    </message>
+    <message>
+        <source>Rolled for {1}, {2} passes over each layer</source>
+        <translation>Rodagem de {1}, {2} passadas por camada</translation>
+    </message>
+    <message>
+        <source>Cautions not kept: {1}</source>
+        <translation>Cuidados não mantidos: {1}</translation>
+    </message>
 </context>
 <context>
     <name>Unit</name>

@@ -28,6 +28,7 @@ struct Phrase {
 [[nodiscard]] const std::vector<Phrase>& planPhrases();
 [[nodiscard]] const std::vector<Phrase>& attentionPhrases();
 [[nodiscard]] const std::vector<Phrase>& facePhrases();
+[[nodiscard]] const std::vector<Phrase>& practicePhrases();
 [[nodiscard]] const std::vector<Phrase>& intakePhrases();
 [[nodiscard]] const std::vector<Phrase>& reviewPhrases();
 [[nodiscard]] const std::vector<Phrase>& sessionPhrases();

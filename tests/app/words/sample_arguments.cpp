@@ -13,6 +13,7 @@
 #include "core/journal/codes.h"
 #include "core/packing/codes.h"
 #include "core/plan/codes.h"
+#include "core/practice/codes.h"
 #include "core/quantity/relations.h"
 #include "core/quantity/weather.h"
 #include "core/review/codes.h"
@@ -74,6 +75,8 @@ const Argument kLongChop = Length::fromMillimetres(19).chopAmount();
 const Argument kWarm = Temperature::fromCelsius(24).amount();
 const Argument kCold = Temperature::fromCelsius(11).amount();
 const Argument kWarmth = DegreeDays::fromFahrenheit(750).amount();
+const Argument kFast = Speed::fromKilometresPerHour(8).amount();
+const Argument kUsual = Speed::fromKilometresPerHour(4).amount();
 const Argument kChance = Chance::fromFraction(0.36).amount();
 
 struct Sample {
@@ -379,6 +382,25 @@ const std::vector<Sample>& samples() {
         {code::knownHeights, {kAt}},
         {code::missingHeights, {}},
         {code::missingPace, {kCount, kMore}},
+        // practice
+        {code::lessonVersion, {kCount}},
+        {code::lessonTextMissing, {}},
+        {code::lessonOrderWrong, {}},
+        {code::debriefLayerThick, {kThicker, kLayer}},
+        {code::debriefWallLoose, {kDensity, kDenser, kShallow}},
+        {code::debriefUnrolled, {kShare}},
+        {code::debriefFewPasses, {kNumber, kNumber}},
+        {code::debriefTooFast, {kFast, kUsual}},
+        {code::debriefRampSteep, {kSteeper, kSlope}},
+        {code::debriefTraffic, {kCount}},
+        {code::debriefOutrun, {kNumber, kNumber}},
+        {code::debriefPeople, {kMinutes}},
+        {code::debriefDark, {}},
+        {code::scoreDensity, {kDensity, kDenser}},
+        {code::scoreCoverage, {kShare, kOtherShare}},
+        {code::scoreEvenness, {kShare, kOtherShare}},
+        {code::scoreMinutes, {kMinutes, kNumber}},
+        {code::scoreCautions, {kCount}},
         // intake
         {code::columnMissing, {kText}},
         {code::columnTwice, {kText, kOther}},

@@ -1,0 +1,32 @@
+#pragma once
+
+#include "core/base/code.h"
+
+// The columns must not move when a line is added.
+// clang-format off
+#define TREADWELL_PRACTICE_CODES(X) \
+    X(lessonVersion) \
+    X(lessonTextMissing) \
+    X(lessonOrderWrong) \
+    X(debriefLayerThick) \
+    X(debriefWallLoose) \
+    X(debriefUnrolled) \
+    X(debriefFewPasses) \
+    X(debriefTooFast) \
+    X(debriefRampSteep) \
+    X(debriefTraffic) \
+    X(debriefOutrun) \
+    X(debriefPeople) \
+    X(debriefDark) \
+    X(scoreDensity) \
+    X(scoreCoverage) \
+    X(scoreEvenness) \
+    X(scoreMinutes) \
+    X(scoreCautions)
+// clang-format on
+
+namespace treadwell::code {
+
+TREADWELL_PRACTICE_CODES(TREADWELL_CODE)
+
+}  // namespace treadwell::code
