@@ -2,6 +2,7 @@
 
 #include "app/cli/chop_output.h"
 #include "app/cli/names.h"
+#include "core/season/dry_matter.h"
 
 #include <algorithm>
 #include <ostream>
@@ -22,8 +23,8 @@ DrySamples drySamplesOf(const season::Day& day, Instant until) {
     DrySamples dry;
     for (const season::Sample& sample : day.samples) {
         if (sample.at > until) continue;
-        dry.readings.push_back(sample.reading.dryMatter);
-        dry.timed.push_back({sample.at, sample.reading.dryMatter});
+        dry.readings.push_back(sample.believed.mean);
+        dry.timed.push_back({sample.at, sample.believed.mean});
     }
     return dry;
 }
@@ -58,6 +59,36 @@ void writeDry(JsonWriter& json, const season::Season& season, const DrySamples& 
         json.endObject();
     }
     json.endObject();
+}
+
+void writeBelief(JsonWriter& json, const samples::Belief& belief) {
+    json.member("mean", belief.mean.fraction()).member("half80", belief.half80().fraction());
+}
+
+void writeComeIn(JsonWriter& json, const season::Season& season, const season::Day& day, Instant until) {
+    const season::ComeIn means = season::comeIn(season, day, until);
+    json.key("come_in").beginObject();
+    if (means.day) {
+        json.key("day").beginObject();
+        writeBelief(json, *means.day);
+        json.endObject();
+    }
+    json.key("fields").beginArray();
+    for (const auto& [field, mean] : means.fields) {
+        json.beginObject().member("field", nameIn(day.farm().fields, field));
+        writeBelief(json, mean);
+        json.endObject();
+    }
+    json.endArray().key("silos").beginArray();
+    for (const auto& [silo, mean] : means.silos) {
+        json.beginObject().member("silo", nameIn(day.farm().silos, silo));
+        writeBelief(json, mean);
+        json.endObject();
+    }
+    json.endArray().endObject();
+    const samples::MeterBias bias = season::meterBiasOf(day.after);
+    json.key("meter").beginObject().member("pairs", bias.pairs).member("bias", bias.bias.fraction());
+    json.member("bias_sd", bias.sd.fraction()).member("reading_sd", bias.readingSd.fraction()).endObject();
 }
 
 void writeChops(JsonWriter& json, const season::Season& season, const season::Day& day, Instant until,
@@ -142,6 +173,7 @@ void writeSamples(const season::Season& season, const season::Day& day, Instant 
     JsonWriter json{2};
     json.beginObject().member("day", toIso8601(day.date)).member("until", toIso8601(until));
     writeDry(json, season, drySamplesOf(day, until), answer.style);
+    writeComeIn(json, season, day, until);
     writeChops(json, season, day, until, answer.style);
     writeKernels(json, season, day, until, answer.style);
     json.key("fields").beginArray();
@@ -174,6 +206,30 @@ void printDry(const season::Season& season, const DrySamples& dry, const Answer&
                       inWords(drift->low80->amount(), style) + " to " +
                       inWords(drift->high80->amount(), style) + (drift->isSeen() ? "" : ": none is seen"));
     }
+}
+
+std::string beliefText(const samples::Belief& belief, const words::Style& style) {
+    return inWords(belief.mean.amount(), style) + " (+-" + inWords(belief.half80().amount(), style) + ")";
+}
+
+/// Means by mass, and the meter's bias where it has been held against a dish.
+void printComeIn(const season::Season& season, const season::Day& day, Instant until, const Answer& answer) {
+    const words::Style& style = answer.style;
+    const season::ComeIn means = season::comeIn(season, day, until);
+    if (means.day) printLine(answer.out, "Came in", beliefText(*means.day, style) + " by mass, this day");
+    for (const auto& [field, mean] : means.fields) {
+        printLine(answer.out, "",
+                  beliefText(mean, style) + ", " +
+                      (field ? nameIn(day.farm().fields, field) : std::string{"of no field named"}));
+    }
+    for (const auto& [silo, mean] : means.silos)
+        printLine(answer.out, "", beliefText(mean, style) + ", in " + nameIn(day.farm().silos, silo));
+    const samples::MeterBias bias = season::meterBiasOf(day.after);
+    if (bias.pairs == 0) return;
+    printLine(answer.out, "Meter",
+              "reads " + inWords(bias.bias.amount(), style) + " (+-" + inWords(bias.sd.amount(), style) +
+                  ") too much, by " + std::to_string(bias.pairs) +
+                  (bias.pairs == 1 ? " dish beside it" : " dishes beside it"));
 }
 
 void printKernels(const season::KernelsOfDay& kernels, const Answer& answer) {
@@ -230,6 +286,7 @@ void printSamples(const season::Season& season, const season::Day& day, Instant 
     if (answer.json) return writeSamples(season, day, until, answer);
     answer.out << "Samples of " << toIso8601(day.date) << '\n';
     printDry(season, drySamplesOf(day, until), answer);
+    printComeIn(season, day, until, answer);
     for (const season::ChopOfField& chop : season::chopOf(season, day, until)) {
         answer.out << "\nChop " << nameIn(day.farm().fields, chop.field) << '\n';
         if (chop.setting && chop.setting->length)

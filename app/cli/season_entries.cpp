@@ -2,6 +2,7 @@
 
 #include "app/cli/open_season.h"
 #include "app/cli/season_file.h"
+#include "core/density/sample_change.h"
 #include "core/intake/from_season.h"
 #include "core/intake/typed_entry.h"
 
@@ -98,7 +99,18 @@ entries::Body startOf(entries::Body empty, const std::vector<intake::TypedField>
     return known.value_or(std::move(empty));
 }
 
-Outcome tell(const Desk& desk, const Result<entries::Header>& recorded, const entries::Body& body) {
+/// What a dry-matter sample changed since `before`; nothing of other kinds.
+std::vector<Message> changedBy(const entries::Body& body, Instant happened, const season::Season& before,
+                               const Desk& desk) {
+    const auto* sample = std::get_if<entries::DryMatterSample>(&body);
+    if (sample == nullptr) return {};
+    const auto after = desk.session.snapshot();
+    const auto change = density::changeBySample(before, *after, sample->field, happened);
+    return density::messagesOf(change, after->farm().rules);
+}
+
+Outcome tell(const Desk& desk, const Result<entries::Header>& recorded, const entries::Body& body,
+             const season::Season& before) {
     if (!recorded) {
         // What was refused is a value on the command line; what could not be written is the file's.
         const bool isTyped = !recorded.error().field.empty() && recorded.error().field != "file" &&
@@ -108,15 +120,20 @@ Outcome tell(const Desk& desk, const Result<entries::Header>& recorded, const en
     }
     const std::string text =
         inWords(body, namesOf(desk.session.snapshot()->farm(), desk.people), desk.answer.style);
+    const std::vector<Message> changed = changedBy(body, recorded->happened, before, desk);
     if (desk.answer.json) {
         JsonWriter json{2};
         json.beginObject().member("entry", recorded->id.value.text()).member("kind", recorded->kind);
-        json.member("happened", toIso8601(recorded->happened)).member("text", text).endObject();
+        json.member("happened", toIso8601(recorded->happened)).member("text", text);
+        writeMessages(json, "changed", changed, desk.answer.style);
+        json.endObject();
         desk.answer.out << json.text() << '\n';
     } else {
         desk.answer.out << words::inWords(recorded->happened, desk.answer.style) << ", "
                         << words::kindInWords(recorded->kind, desk.answer.style) << ": " << text << '\n'
                         << recorded->id.value.text() << '\n';
+        for (const Message& message : changed)
+            desk.answer.out << words::inWords(message, desk.answer.style) << '\n';
     }
     return {};
 }
@@ -145,7 +162,8 @@ Outcome add(const EntryOptions& options, const Answer& answer) {
     const auto body = intake::typedEntry(startOf(*empty, *fields, desk->session.snapshot()->farm()), *fields,
                                          desk->context, ids, machineClock().now());
     if (!body) return misusedField(body.error(), answer.style);
-    return tell(*desk, desk->session.propose(*body, *at, desk->author), *body);
+    const auto before = desk->session.snapshot();
+    return tell(*desk, desk->session.propose(*body, *at, desk->author), *body, *before);
 }
 
 Outcome correct(const EntryOptions& options, const Answer& answer) {
@@ -164,7 +182,7 @@ Outcome correct(const EntryOptions& options, const Answer& answer) {
     }
     const auto body = intake::typedChange(fact->body(), *fields, desk->context);
     if (!body) return misusedField(body.error(), answer.style);
-    return tell(*desk, desk->session.propose(*body, *at, desk->author, fact->id()), *body);
+    return tell(*desk, desk->session.propose(*body, *at, desk->author, fact->id()), *body, *season);
 }
 
 Outcome takeBack(const EntryOptions& options, const Answer& answer) {
@@ -176,7 +194,7 @@ Outcome takeBack(const EntryOptions& options, const Answer& answer) {
         desk->session.undo((*entry)->header.id, options.reason.value_or(std::string{}), desk->author);
     const season::EntryPointer made =
         recorded ? *entryFrom(*desk->session.snapshot(), recorded->id.value.text()) : season::EntryPointer{};
-    return tell(*desk, recorded, made ? made->body : entries::Body{});
+    return tell(*desk, recorded, made ? made->body : entries::Body{}, *desk->session.snapshot());
 }
 
 }  // namespace treadwell::cli

@@ -80,6 +80,11 @@
     X(learntSlope) \
     X(measuredWhole) \
     X(measuredPlaced) \
+    X(sampleFirst) \
+    X(sampleMovedCrop) \
+    X(sampleMovedTarget) \
+    X(sampleMovedLoads) \
+    X(sampleMovedSilo) \
     X(movedFasterLoads) \
     X(movedSlowerLoads) \
     X(movedNoLoad) \

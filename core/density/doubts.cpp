@@ -136,7 +136,7 @@ class Splitter {
         if (!m_behind.heightsRead) {
             add(Measurement::heights, fallByHeights(), code::measureHeights, {kHeightsToRead});
         }
-        const double sample = square(kDryMatterSampleSd / m_situation.dryMatter.fraction());
+        const double sample = square(samples::kSampleSd / m_situation.dryMatter);
         add(Measurement::dryMatterSample, fallOf(DoubtOf::dryMatter, sample), code::measureDryMatter, {});
         add(Measurement::layerThickness, fallOf(DoubtOf::layer, square(kLayerSeenLogSd)), code::measureLayer,
             {});

@@ -2,6 +2,7 @@
 #include "core/density/grounds.h"
 #include "core/density/silo_layers.h"
 #include "core/farm/machine_classes.h"
+#include "core/season/dry_matter.h"
 #include "core/stats/square.h"
 
 #include <algorithm>
@@ -233,19 +234,19 @@ class Summing {
         const auto [common, own] = packing::massSpread(m_loads, m_layers.book.weighedLoads);
         return std::hypot(common, own);
     }
-    /// 3.7 points for each sample that the dry matter stands on, 1.5 % for the method.
+    /// Of the loads' dry matter as it was carried to them, 1.5 % for the method.
     [[nodiscard]] double dryMatterSd() const {
-        Shared<std::optional<entries::EntryId>> shared;
+        season::DryMatterErrors errors;
         for (const Part& part : m_parts) {
             const packing::Layer& layer = *part.facts->layer;
             const double tipped = layer.dry.si() * part.part;
             for (const packing::LayerLoad& load : layer.loads) {
                 if (load.load->at < m_span.from) continue;
                 const double count = part.weight * load.dry().si() / tipped;
-                shared.add(load.load->sample, count * kDryMatterSampleSd / load.load->dryMatter.fraction());
+                errors.add(*load.load, count / load.load->dryMatter.fraction());
             }
         }
-        return std::hypot(kDryMatterMethodLogSd, shared.sd());
+        return std::hypot(kDryMatterMethodLogSd, errors.sd());
     }
 
     [[nodiscard]] Grounds grounds(const CaseFrame& frame) const {

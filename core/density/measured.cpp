@@ -5,12 +5,12 @@
 #include "core/density/field_equation.h"
 #include "core/density/situation.h"
 #include "core/packing/layers.h"
+#include "core/season/dry_matter.h"
 #include "core/season/rolling.h"
 #include "core/stats/square.h"
 
 #include <algorithm>
 #include <cmath>
-#include <set>
 
 namespace treadwell::density {
 
@@ -38,15 +38,6 @@ double massVariance(const Loads& loads) {
     }
     const packing::MassSpread spread = packing::massSpread(whole, weighed);
     return square(spread.common) + square(spread.own);
-}
-
-/// On how many samples the dry matter of the loads stands; 1 where there is none.
-double samplesBehind(const Loads& loads) {
-    std::set<entries::EntryId> samples;
-    for (const season::LoadTipped* load : loads) {
-        if (load->sample) samples.insert(*load->sample);
-    }
-    return static_cast<double>(std::max<std::size_t>(1, samples.size()));
 }
 
 /// Collects the surveys of one silo.
@@ -126,16 +117,16 @@ class Surveyor {
                                                 MeasuredParts parts) const {
         season::Delivered delivered;
         for (const season::LoadTipped* load : loads) delivered.add(*load);
-        const auto dryMatter = delivered.dryMatter();
+        const auto dryMatter = season::meanDryMatter(loads);
         if (!dryMatter) return fail(code::surveyWithoutLoads, "loads");
         if (!(volume > Volume{})) return fail(code::surveyWithoutRoom, "readings", delivered.mass.amount());
         parts.mass = massVariance(loads);
-        parts.dryMatter = square(dryMatterLogSd(*dryMatter, samplesBehind(loads)));
+        parts.dryMatter = square(dryMatterLogSd(dryMatter->mean, dryMatter->sd));
 
         const DryDensity density = delivered.dry / volume;
         const crop::Crop crop = m_season.farm().cropOf(loads.back()->load.field);
         const auto solids = crop::Solids::fromOrganicMatter(crop::factsOf(crop).organicMatter);
-        const DryDensity highest = crop::poreFreeDensity(*dryMatter, solids);
+        const DryDensity highest = crop::poreFreeDensity(dryMatter->mean, solids);
         const DryDensity lowest = crop::factsOf(crop).loose * kLoosestPart;
         if (density < lowest || density > highest) {
             return fail(code::surveyImpossible, "readings", density.amount(), delivered.dry.amount(),
@@ -146,7 +137,7 @@ class Surveyor {
             delivered.mass,
             delivered.dry,
             volume,
-            Distribution{{density.si(), std::sqrt(parts.total())}, limitOf(*dryMatter, crop).density},
+            Distribution{{density.si(), std::sqrt(parts.total())}, limitOf(dryMatter->mean, crop).density},
             parts};
     }
 

@@ -100,8 +100,8 @@ using stats::square;
 
 }  // namespace
 
-double dryMatterLogSd(DryMatter dryMatter, double samples) noexcept {
-    return std::hypot(kDryMatterMethodLogSd, kDryMatterSampleSd / dryMatter.fraction() / std::sqrt(samples));
+double dryMatterLogSd(DryMatter dryMatter, DryMatter sd) noexcept {
+    return std::hypot(kDryMatterMethodLogSd, sd / dryMatter);
 }
 
 Result<void> check(const Situation& situation, const Options& options) {
@@ -150,7 +150,8 @@ InputSpread inputSpread(const Situation& situation, const Options& options) noex
             .layer = options.entries.layer.value_or(layer),
             .packingTime = options.entries.packingTime.value_or(kPackingTimeLogSd),
             .loadMass = options.entries.loadMass.value_or(0.0),
-            .dryMatter = options.entries.dryMatter.value_or(dryMatterLogSd(situation.dryMatter, 1.0))};
+            .dryMatter =
+                options.entries.dryMatter.value_or(dryMatterLogSd(situation.dryMatter, samples::kSampleSd))};
 }
 
 CaseFrame caseFrame(const Situation& situation, const Options& options) {

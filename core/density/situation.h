@@ -6,6 +6,7 @@
 #include "core/density/spread.h"
 #include "core/density/target.h"
 #include "core/packing/layers.h"
+#include "core/samples/dry_matter.h"
 
 #include <algorithm>
 #include <optional>
@@ -58,7 +59,6 @@ inline constexpr double kLayerSeenLogSd = 0.15;     ///< rule B5
 inline constexpr double kLayerByLoadsLogSd = 0.20;  ///< rule B5: "k loads cover the surface"
 inline constexpr double kLayerAssumedLogSd = 0.30;  ///< rule B5
 inline constexpr double kDryMatterMethodLogSd = 0.015;
-inline constexpr double kDryMatterSampleSd = 0.037;  ///< of one sample, as a fraction
 
 inline constexpr Length kAssumedLayer = packing::kAssumedThickness;
 inline constexpr Length kThinnestLayer =
@@ -72,8 +72,8 @@ struct Options {
     EntrySpread entries = {};
 };
 
-/// sd of ln(dry matter) of a mean of `samples` (1 or more): method 1.5 %, one sample 3.7 points (rule B10).
-[[nodiscard]] double dryMatterLogSd(DryMatter dryMatter, double samples) noexcept;
+/// sd of ln(dry matter) of what samples say within `sd`: and 1.5 % for the method (rule B10).
+[[nodiscard]] double dryMatterLogSd(DryMatter dryMatter, DryMatter sd) noexcept;
 
 /// Holds every entry to what can be meant, so that all that follows is finite. Errors: valueNotFinite,
 /// valueOutOfRange and packingTimesMismatch, each with the entry's field, as `machines[1].mass`.

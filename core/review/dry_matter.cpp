@@ -1,3 +1,5 @@
+#include "core/season/dry_matter.h"
+
 #include "core/review/codes.h"
 #include "core/review/day_view.h"
 
@@ -25,17 +27,18 @@ Code wordOf(entries::DryMatterMethod method) {
 
 /// The mean by mass over the loads, and the samples on which they stand.
 void addMean(const DayView& view, Section& section) {
-    season::Delivered delivered;
+    std::vector<const season::LoadTipped*> loads;
     std::set<entries::EntryId> samples;
     for (const season::LoadTipped& load : view.day.loads) {
         if (load.at > view.until) continue;
-        delivered.add(load);
+        loads.push_back(&load);
         if (load.sample) samples.insert(*load.sample);
     }
-    const auto mean = delivered.dryMatter();
+    const auto mean = season::meanDryMatter(loads);
     if (!mean) return;
     section.blocks.emplace_back(
-        Message{code::reviewMeanDryMatter, {mean->amount(), static_cast<std::int64_t>(samples.size())}});
+        Message{code::reviewMeanDryMatter,
+                {mean->mean.amount(), mean->half80().amount(), static_cast<std::int64_t>(samples.size())}});
 }
 
 }  // namespace

@@ -28,21 +28,6 @@ std::string item(const char* list, std::size_t index, const char* field = "") {
 
 }  // namespace
 
-Result<DryMatter> meanByMass(std::span<const DeliveredDryMatter> loads) {
-    AsFedMass mass;
-    DryMass dry;
-    for (std::size_t i = 0; i < loads.size(); ++i) {
-        const auto held = firstFailure(
-            holdsWithin(loads[i].mass, AsFedMass{}, AsFedMass::fromTonnes(1e6), item("loads", i, ".mass")),
-            holdsWithin(loads[i].dryMatter, DryMatter{}, kAll, item("loads", i, ".dryMatter")));
-        if (!held) return Unexpected{held.error()};
-        mass += loads[i].mass;
-        dry += loads[i].mass * loads[i].dryMatter;
-    }
-    if (!(mass > AsFedMass{})) return fail(code::readingsMissing, "loads");
-    return dry / mass;
-}
-
 Result<SampledMean> meanOfSamples(std::span<const DryMatter> samples) {
     if (samples.empty()) return fail(code::readingsMissing, "samples");
     const auto n = static_cast<double>(samples.size());
@@ -92,21 +77,29 @@ std::optional<Drift> driftOf(std::span<const TimedDryMatter> samples) {
     return drift;
 }
 
-std::optional<Belief> carriedTo(Instant at, std::span<const TimedDryMatter> samples) noexcept {
-    if (samples.empty()) return std::nullopt;
-    const double sampled = square(kSampleSd.fraction()), wander = square(kHourlyWander.fraction());
-    double mean = samples.front().dryMatter.fraction(), variance = sampled;
-    Instant seen = samples.front().at;
-    for (const TimedDryMatter& sample : samples.subspan(1)) {
-        if (sample.at > at) break;
-        variance += wander * hoursBetween(seen, sample.at);
-        const double gain = variance / (variance + sampled);
-        mean += gain * (sample.dryMatter.fraction() - mean);
-        variance *= 1.0 - gain;
-        seen = sample.at;
+void CarriedDryMatter::take(const TimedDryMatter& sample, DryMatter sd) noexcept {
+    const double sampled = square(sd.fraction());
+    if (!m_seen) {
+        m_mean = sample.dryMatter.fraction();
+        m_variance = sampled;
+    } else {
+        const double before = varianceAt(sample.at);
+        const double gain = before / (before + sampled);
+        m_mean += gain * (sample.dryMatter.fraction() - m_mean);
+        m_variance = before * (1.0 - gain);
+        m_left += std::log1p(-gain);
     }
-    variance += wander * hoursBetween(seen, at);
-    return Belief{DryMatter::fromFraction(mean), DryMatter::fromFraction(std::sqrt(variance))};
+    m_seen = sample.at;
+}
+
+double CarriedDryMatter::varianceAt(Instant moment) const noexcept {
+    const double grown = m_variance + square(kHourlyWander.fraction()) * hoursBetween(*m_seen, moment);
+    return std::min(grown, square(kWidestSd.fraction()));
+}
+
+std::optional<Belief> CarriedDryMatter::at(Instant moment) const noexcept {
+    if (!m_seen) return std::nullopt;
+    return Belief{DryMatter::fromFraction(m_mean), DryMatter::fromFraction(std::sqrt(varianceAt(moment)))};
 }
 
 Belief fromAnotherField(Belief belief) noexcept {

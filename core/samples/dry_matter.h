@@ -4,6 +4,7 @@
 #include "core/base/error.h"
 #include "core/base/instant.h"
 #include "core/quantity/relations.h"
+#include "core/stats/normal.h"
 
 #include <array>
 #include <optional>
@@ -23,15 +24,6 @@ inline constexpr DryMatter kFieldSd = DryMatter::fromPercent(4);
 /// 4.9 points in a day.
 inline constexpr DryMatter kHourlyWander = DryMatter::fromPercent(1);
 
-struct DeliveredDryMatter {
-    AsFedMass mass;
-    DryMatter dryMatter;
-};
-
-/// Mean weighted by mass. Errors: readingsMissing without mass; valueNotFinite; valueOutOfRange for a mass
-/// below 0 or a dry matter outside 0-100 % (`loads[i].mass`, `loads[i].dryMatter`).
-[[nodiscard]] Result<DryMatter> meanByMass(std::span<const DeliveredDryMatter> loads);
-
 /// The mean of samples that count alike, and how far it may lie from the truth.
 struct SampledMean {
     DryMatter mean;
@@ -46,6 +38,9 @@ struct SampledMean {
 /// Samples for a mean within +-`wanted` at 95 %: n = (1.96 sd / wanted)^2, rounded up, at least 1. Errors:
 /// valueNotFinite; valueOutOfRange unless sd is 0-20 points and wanted 0.1-20 points.
 [[nodiscard]] Result<std::int64_t> samplesFor(DryMatter sd, DryMatter wanted);
+
+/// However old the samples are, what is cut for silage is known to lie within this (sd); assumed.
+inline constexpr DryMatter kWidestSd = DryMatter::fromPercent(10);
 
 struct TimedDryMatter {
     Instant at;
@@ -72,15 +67,37 @@ struct Drift {
 struct Belief {
     DryMatter mean;
     DryMatter sd;
+
+    /// Half the central 80 % band.
+    [[nodiscard]] DryMatter half80() const noexcept { return sd * stats::kHalfBand80; }
+    friend bool operator==(const Belief&, const Belief&) = default;
 };
 
-/// Dry matter carried to a load that has no sample: the mean of its field's samples, recent ones counting
-/// more, whose uncertainty grows with their age. A random walk of `kHourlyWander` seen through samples of
-/// `kSampleSd`, filtered up to `at`; samples taken together average like their number. Before the first
-/// sample that one speaks, its uncertainty growing backwards. `samples` in the order of time; none without
-/// one. Source: Durbin & Koopman 2001, Time Series Analysis by State Space Methods, chapter 2, the local
-/// level model (value from memory); its two sizes as above.
-[[nodiscard]] std::optional<Belief> carriedTo(Instant at, std::span<const TimedDryMatter> samples) noexcept;
+/// Dry matter carried to loads that have no sample: the mean of the samples of their field, recent ones
+/// counting more, whose uncertainty grows with their age. A random walk of `kHourlyWander` seen through
+/// samples of `kSampleSd`, filtered sample by sample; samples taken together average like their number. Its
+/// sd is at most `kWidestSd`. Source: Durbin & Koopman 2001, Time Series Analysis by State Space Methods,
+/// chapter 2, the local level model (value from memory); its two sizes as above.
+class CarriedDryMatter final {
+  public:
+    /// In the order of time. `sd`: how far this sample may lie from the field's mean, above 0.
+    void take(const TimedDryMatter& sample, DryMatter sd = kSampleSd) noexcept;
+    /// None without a sample. Before the first one that one speaks, its uncertainty growing backwards.
+    [[nodiscard]] std::optional<Belief> at(Instant moment) const noexcept;
+    /// ln of what is left of an error made at the first sample. An error of the belief at one moment stays
+    /// in that of a later one by exp(the later ln - the earlier).
+    [[nodiscard]] double leftOfErrors() const noexcept { return m_left; }
+
+    friend bool operator==(const CarriedDryMatter&, const CarriedDryMatter&) = default;
+
+  private:
+    [[nodiscard]] double varianceAt(Instant moment) const noexcept;
+
+    std::optional<Instant> m_seen;
+    double m_mean = 0.0;
+    double m_variance = 0.0;
+    double m_left = 0.0;
+};
 
 /// The same from a sample of another field: farther off by what fields differ.
 [[nodiscard]] Belief fromAnotherField(Belief belief) noexcept;

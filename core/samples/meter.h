@@ -11,6 +11,7 @@ namespace treadwell::samples {
 struct MeterPair {
     DryMatter meter;
     DryMatter dish;
+    friend bool operator==(const MeterPair&, const MeterPair&) = default;
 };
 
 /// What a meter reads too much (below 0: too little), learned from pairs.

@@ -1,7 +1,8 @@
 #include "core/season/day.h"
 
+#include "core/season/dry_matter.h"
+
 #include <algorithm>
-#include <set>
 
 namespace treadwell::season {
 
@@ -41,10 +42,7 @@ class DayFold {
     }
 
     void operator()(const entries::DryMatterSample& reading) {
-        const Sample sample{m_fact->id(), m_fact->happened(), reading};
-        m_day.samples.push_back(sample);
-        m_carry.lastSample = sample;
-        if (reading.field) m_carry.fieldSamples[*reading.field] = sample;
+        m_day.samples.push_back({m_fact->id(), m_fact->happened(), reading, {}});
     }
 
     void operator()(const entries::TractorWork& work) {
@@ -134,60 +132,11 @@ class DayFold {
     const Fact* m_fact = nullptr;
 };
 
-const Sample* latestBy(const std::vector<const Sample*>& samples, Instant at) {
-    const Sample* found = nullptr;
-    for (const Sample* sample : samples) {
-        if (sample->at <= at || found == nullptr) found = sample;
-    }
-    return found;
-}
-
-/// The last sample at the time of the load; before the day's first one that first one speaks, as it was taken
-/// from the same crop sooner than yesterday's.
-void carryDryMatter(Day& day) {
-    std::vector<const Sample*> all;
-    std::map<farm::FieldId, std::vector<const Sample*>> byField;
-    for (const Sample& sample : day.samples) {
-        all.push_back(&sample);
-        if (sample.reading.field) byField[*sample.reading.field].push_back(&sample);
-    }
-    const farm::SiteRules& rules = day.farm().rules;
-    for (LoadTipped& load : day.loads) {
-        const Sample* sample = nullptr;
-        load.basis = DryMatterBasis::fieldSample;
-        if (load.load.field) {
-            if (const auto own = byField.find(*load.load.field); own != byField.end()) {
-                sample = latestBy(own->second, load.at);
-                load.samples = static_cast<double>(own->second.size());
-            } else if (const auto earlier = day.before.fieldSamples.find(*load.load.field);
-                       earlier != day.before.fieldSamples.end()) {
-                sample = &earlier->second;
-            }
-        }
-        if (sample == nullptr) {
-            load.basis = DryMatterBasis::otherSample;
-            sample = latestBy(all, load.at);
-            if (sample == nullptr && day.before.lastSample) sample = &*day.before.lastSample;
-        }
-        if (sample != nullptr) {
-            load.dryMatter = sample->reading.dryMatter;
-            load.sample = sample->entry;
-        } else {
-            load.basis = DryMatterBasis::assumed;
-            load.dryMatter = (rules.dryMatterLow + rules.dryMatterHigh) / 2.0;
-        }
-    }
-}
-
 Delivered loadsOn(const Day& day, farm::SiloId silo, Instant now) {
     Delivered delivered;
-    std::set<entries::EntryId> samples;
     for (const LoadTipped& load : day.loads) {
-        if (load.load.silo != silo || load.at > now) continue;
-        delivered.add(load);
-        if (load.sample) samples.insert(*load.sample);
+        if (load.load.silo == silo && load.at <= now) delivered.add(load);
     }
-    delivered.samples = std::ssize(samples);
     return delivered;
 }
 
@@ -218,7 +167,6 @@ Delivered& Delivered::operator+=(const Delivered& later) {
     loads += later.loads;
     mass += later.mass;
     dry += later.dry;
-    samples += later.samples;
     for (const auto& [tractor, time] : later.packing) packing[tractor] += time;
     return *this;
 }
@@ -251,8 +199,8 @@ Delivered sinceFirstLoadOn(const Day& day, farm::SiloId silo, Instant now) {
 
 bool operator==(const Carry& a, const Carry& b) {
     return (a.farm == b.farm || *a.farm == *b.farm) && a.working == b.working && a.layers == b.layers &&
-           a.fieldSamples == b.fieldSamples && a.lastSample == b.lastSample && a.pauses == b.pauses &&
-           a.shifts == b.shifts && a.begun == b.begun;
+           a.fieldSamples == b.fieldSamples && a.allSamples == b.allSamples && a.meterPairs == b.meterPairs &&
+           a.lastSample == b.lastSample && a.pauses == b.pauses && a.shifts == b.shifts && a.begun == b.begun;
 }
 
 Day foldDay(LocalDay date, Instant begin, Instant end, std::vector<FactPointer> facts, const Carry& before) {

@@ -1,6 +1,8 @@
 #pragma once
 
 #include "core/quantity/relations.h"
+#include "core/samples/dry_matter.h"
+#include "core/samples/meter.h"
 #include "core/season/fact.h"
 #include "core/season/farm_book.h"
 #include "core/season/records.h"
@@ -17,8 +19,8 @@ namespace treadwell::season {
 
 /// Where a load's dry matter came from.
 enum class DryMatterBasis : std::uint8_t {
-    fieldSample,  ///< a sample of its field
-    otherSample,  ///< a sample of another field, or of none in particular
+    fieldSample,  ///< samples of its field; of a load without a field, those that name none
+    otherSample,  ///< samples of whatever fields
     assumed,      ///< no sample yet: the middle of the goal
 };
 constexpr std::array<std::string_view, 3> enumTexts(DryMatterBasis /*basis*/) noexcept {
@@ -29,6 +31,8 @@ struct Sample {
     entries::EntryId entry;
     Instant at;
     entries::DryMatterSample reading;
+    samples::Belief
+        believed;  ///< the reading less its meter's bias, and how far it may lie from the field's mean
 
     friend bool operator==(const Sample&, const Sample&) = default;
 };
@@ -37,10 +41,11 @@ struct LoadTipped {
     entries::EntryId entry;
     Instant at;
     entries::Load load;
-    DryMatter dryMatter;
+    DryMatter dryMatter;        ///< carried from the samples
+    DryMatter dryMatterSd;      ///< how far it may be off
+    double leftOfErrors = 0.0;  ///< of the samples: samples::CarriedDryMatter
     DryMatterBasis basis = DryMatterBasis::assumed;
-    std::optional<entries::EntryId> sample;
-    double samples = 1;  ///< of that field on that day, on which the dry matter stands
+    std::optional<entries::EntryId> sample;  ///< the newest of those it was carried from
 
     [[nodiscard]] DryMass dryMass() const noexcept { return load.mass * dryMatter; }
     friend bool operator==(const LoadTipped&, const LoadTipped&) = default;
@@ -91,14 +96,13 @@ struct Delivered {
     Instant first;  ///< of the loads; meaningless without one
     Instant last;
     std::map<farm::TractorId, Seconds> packing;  ///< stretches since the first load, by their shares
-    std::int64_t samples = 0;                    ///< on which the dry matter stands
 
     /// Mass-weighted; none without mass.
     [[nodiscard]] std::optional<DryMatter> dryMatter() const noexcept;
     /// Of all tractors together; nothing without mass.
     [[nodiscard]] PackingIntensity intensity() const noexcept;
 
-    /// Counts a load that came after these; packing and samples are not its to know.
+    /// Counts a load that came after these; packing is not its to know.
     void add(const LoadTipped& load);
     /// Adds what was placed after this.
     Delivered& operator+=(const Delivered& later);
@@ -106,12 +110,22 @@ struct Delivered {
     friend bool operator==(const Delivered&, const Delivered&) = default;
 };
 
+/// Dry matter as the samples of one stream have left it.
+struct Stream {
+    samples::CarriedDryMatter carried;
+    std::optional<entries::EntryId> newest;
+
+    friend bool operator==(const Stream&, const Stream&) = default;
+};
+
 /// What one day hands to the next.
 struct Carry {
     std::shared_ptr<const FarmBook> farm = std::make_shared<FarmBook>();
     std::map<farm::TractorId, WorkSpan> working;  ///< not away; begin is within the day that is handed over
     std::map<farm::SiloId, LayerNote> layers;
-    std::map<farm::FieldId, Sample> fieldSamples;
+    std::map<std::optional<farm::FieldId>, Stream> fieldSamples;  ///< and of samples that name no field
+    Stream allSamples;
+    std::vector<samples::MeterPair> meterPairs;
     std::optional<Sample> lastSample;
     std::vector<PauseSpan> pauses;                  ///< those that go on
     std::map<entries::PersonId, ShiftSpan> shifts;  ///< those that go on

@@ -908,8 +908,8 @@
         <translation>Amostras de matéria seca</translation>
     </message>
     <message>
-        <source>Mean of what came in, by mass: {1}, on {2} samples</source>
-        <translation>Média do que chegou, por massa: {1}, em {2} amostras</translation>
+        <source>Mean of what came in, by mass: {1} (+-{2}), on {3} samples</source>
+        <translation>Média do que chegou, por massa: {1} (+-{2}), em {3} amostras</translation>
     </message>
     <message>
         <source>Tractors</source>
@@ -1758,6 +1758,26 @@
     <message>
         <source>inadequate</source>
         <translation>insuficiente</translation>
+    </message>
+    <message>
+        <source>The first sample: the next loads are taken for {1} dry matter (+-{2})</source>
+        <translation>A primeira amostra: as próximas cargas são tomadas por {1} de matéria seca (+-{2})</translation>
+    </message>
+    <message>
+        <source>The next loads: {1} (+-{2}) dry matter before this sample, {3} (+-{4}) now</source>
+        <translation>As próximas cargas: {1} (+-{2}) de matéria seca antes desta amostra, {3} (+-{4}) agora</translation>
+    </message>
+    <message>
+        <source>Their target goes from {1} to {2}, their loose density from {3} to {4}</source>
+        <translation>A meta delas passa de {1} para {2}, a densidade solta de {3} para {4}</translation>
+    </message>
+    <message>
+        <source>{1} of the loads tipped before are taken for another dry matter now</source>
+        <translation>{1} das cargas já descarregadas passam a ser tomadas por outra matéria seca</translation>
+    </message>
+    <message>
+        <source>The silo goes from {1} to {2}, 80 % band {3} to {4}; its chance of the target from {5} to {6}</source>
+        <translation>O silo passa de {1} para {2}, faixa de 80 % de {3} a {4}; a chance de atingir a meta passa de {5} para {6}</translation>
     </message>
     <message>
         <source>{1} loads cannot be caught up at once: give 1 to {2}</source>

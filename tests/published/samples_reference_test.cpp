@@ -4,6 +4,7 @@
 #include "core/samples/dry_matter.h"
 #include "core/samples/kernels.h"
 #include "core/samples/particle_size.h"
+#include "tests/support/carried.h"
 
 #include <gtest/gtest.h>
 
@@ -91,7 +92,7 @@ TEST_F(ReferenceFits, DryDown) {
 // The reference's start is unknown by 3,000 points, ours altogether: they agree to a few millionths.
 TEST_F(ReferenceFits, CarriedDryMatter) {
     const auto samples = timed({0.0, 1.0, 2.5, 4.0}, {33.0, 34.2, 33.6, 35.9});
-    const auto belief = carriedTo(Instant{} + std::chrono::minutes{330}, samples);
+    const auto belief = testing_support::carriedTo(Instant{} + std::chrono::minutes{330}, samples);
     ASSERT_TRUE(belief);
     EXPECT_NEAR(belief->mean.percent(), value("carried_mean"), 1e-4);
     EXPECT_NEAR(belief->sd.percent(), value("carried_sd"), 1e-4);

@@ -6,6 +6,7 @@
 #include "core/samples/dry_matter.h"
 #include "core/samples/kernels.h"
 #include "core/samples/particle_size.h"
+#include "core/season/dry_matter.h"
 #include "tests/support/grams.h"
 
 #include <gtest/gtest.h>
@@ -34,10 +35,15 @@ TEST(PublishedSamples, Dishes) {
 
 // Derived: 12.0, 14.5 and 13.2 t at 33.0, 35.5 and 37.0 % make 35.24 %.
 TEST(PublishedSamples, MeanByMass) {
-    const std::vector<DeliveredDryMatter> loads{{AsFedMass::fromTonnes(12.0), percent(33.0)},
-                                                {AsFedMass::fromTonnes(14.5), percent(35.5)},
-                                                {AsFedMass::fromTonnes(13.2), percent(37.0)}};
-    EXPECT_NEAR(meanByMass(loads)->percent(), 35.24, 0.005);
+    std::vector<season::LoadTipped> loads(3);
+    const std::array<std::pair<double, double>, 3> tipped{{{12.0, 33.0}, {14.5, 35.5}, {13.2, 37.0}}};
+    std::vector<const season::LoadTipped*> all;
+    for (std::size_t i = 0; i < tipped.size(); ++i) {
+        loads[i].load.mass = AsFedMass::fromTonnes(tipped[i].first);
+        loads[i].dryMatter = percent(tipped[i].second);
+        all.push_back(&loads[i]);
+    }
+    EXPECT_NEAR(season::meanDryMatter(all)->mean.percent(), 35.24, 0.005);
 }
 
 // n = (1.96 s / E)^2 (three dairies in California, published as the form). By hand: 3.7 points to within 2

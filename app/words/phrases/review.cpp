@@ -18,7 +18,7 @@ const std::vector<Phrase>& reviewPhrases() {
         {code::reviewGoesOn, QT_TRANSLATE_NOOP("Phrase", "goes on")},
         {code::reviewDeliveries, QT_TRANSLATE_NOOP("Phrase", "What came in")},
         {code::reviewDryMatter, QT_TRANSLATE_NOOP("Phrase", "Dry-matter samples")},
-        {code::reviewMeanDryMatter, QT_TRANSLATE_NOOP("Phrase", "Mean of what came in, by mass: {1}, on {2} samples")},
+        {code::reviewMeanDryMatter, QT_TRANSLATE_NOOP("Phrase", "Mean of what came in, by mass: {1} (+-{2}), on {3} samples")},
         {code::reviewChop, QT_TRANSLATE_NOOP("Phrase", "Chop and kernels")},
         {code::columnTests, QT_TRANSLATE_NOOP("Phrase", "Tests")},
         {code::columnMeanLength, QT_TRANSLATE_NOOP("Phrase", "Mean length")},

@@ -119,7 +119,7 @@ TEST_F(Entries, TablesAreCsvWithTheUnitInTheHeader) {
     EXPECT_THAT(loads, HasSubstr(",mass_t,source,ticket,dry_matter_percent,"));
     EXPECT_THAT(
         loads,
-        HasSubstr(",2026-09-15T12:25:00Z,2026-09-15,Long bunker,,,12,usual,'=1+1,35,otherSample,4.2\r\n"));
+        HasSubstr(",2026-09-15T12:25:00Z,2026-09-15,Long bunker,,,12,usual,'=1+1,35,fieldSample,4.2\r\n"));
     EXPECT_THAT(ran({"export", season, "samples"}), HasSubstr(",35,oven,100,35\r\n"));
     EXPECT_THAT(ran({"export", season, "tractorHours"}),
                 HasSubstr("day,tractor,mass_t,packing_h,spreading_h"));

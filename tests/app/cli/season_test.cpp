@@ -117,6 +117,35 @@ TEST_F(Example, SamplesTellOfChopKernelsAndFields) {
     EXPECT_THAT(text.out, HasSubstr("in a cup"));
 }
 
+TEST_F(Example, SamplesTellMeansByMassAndTheMetersBias) {
+    const Json json{runProgram({"samples", season, "--date", "2026-09-17", "--json"}).out};
+    EXPECT_NEAR(json.number("/come_in/day/mean"), 0.384, 0.004) << "the dry field alone";
+    EXPECT_GT(json.number("/come_in/day/half80"), json.number("/come_in/silos/0/half80"))
+        << "three fields' samples err apart";
+    EXPECT_EQ(simdjson::dom::array{json.root.at_pointer("/come_in/fields")}.size(), 3u);
+    EXPECT_EQ(json.number("/meter/pairs"), 0);
+    const Answered added = runProgram({"add", season, "dry_matter_sample", "dry_matter=41%", "method=meter",
+                                       "field=Vellerbruch", "--at", "2026-09-17 13:20"});
+    EXPECT_EQ(added.status, 0) << added.err;
+    const Json after{runProgram({"samples", season, "--date", "2026-09-17", "--json"}).out};
+    EXPECT_EQ(after.number("/meter/pairs"), 1);
+    EXPECT_GT(after.number("/meter/bias"), 0);
+    EXPECT_THAT(runProgram({"samples", season, "--date", "2026-09-17"}).out,
+                HasSubstr("too much, by 1 dish"));
+}
+
+TEST_F(Example, ANewSampleTellsWhatItChanged) {
+    const Answered text = runProgram({"add", season, "dry_matter_sample", "dry_matter=33%",
+                                      "field=Vellerbruch", "--at", "2026-09-17 15:00"});
+    EXPECT_EQ(text.status, 0) << text.err;
+    EXPECT_THAT(text.out, HasSubstr("The next loads: 38."));
+    EXPECT_THAT(text.out, HasSubstr("Their target goes from"));
+    const Json json{runProgram({"add", season, "dry_matter_sample", "dry_matter=38%", "field=Vellerbruch",
+                                "--at", "2026-09-17 10:00", "--json"})
+                        .out};
+    EXPECT_EQ(json.text("/changed/0/code"), "sampleMovedCrop");
+}
+
 TEST_F(Example, HarvestOrderCutsTheDryFieldFirst) {
     const std::vector<std::string> asked{"harvest_order", season,
                                          "--at",          "2026-09-14T18:00:00+02:00",

@@ -77,6 +77,8 @@ const Argument kCold = Temperature::fromCelsius(11).amount();
 const Argument kWarmth = DegreeDays::fromFahrenheit(750).amount();
 const Argument kFast = Speed::fromKilometresPerHour(8).amount();
 const Argument kUsual = Speed::fromKilometresPerHour(4).amount();
+const Argument kPoints = DryMatter::fromPercent(2.5).amount();
+const Argument kLoose = AsFedDensity::fromSi(320).amount();
 const Argument kChance = Chance::fromFraction(0.36).amount();
 
 struct Sample {
@@ -284,6 +286,11 @@ const std::vector<Sample>& samples() {
         {code::learntSlope, {kShare, kSmallShare, kOtherShare, kSmallShare}},
         {code::measuredWhole, {Argument{Instant{}}, kDensity, kDensity, kDenser}},
         {code::measuredPlaced, {kDensity, kDensity, kDenser}},
+        {code::sampleFirst, {kDryMatter, kPoints}},
+        {code::sampleMovedCrop, {kDryMatter, kPoints, kDrier, kPoints}},
+        {code::sampleMovedTarget, {kDensity, kDenser, kLoose, kLoose}},
+        {code::sampleMovedLoads, {kCount}},
+        {code::sampleMovedSilo, {kDensity, kDenser, kDensity, kDenser, kChance, kBetter}},
         {code::movedFasterLoads, {kCount, kRate, kFasterRate}},
         {code::movedSlowerLoads, {kCount, kFasterRate, kRate}},
         {code::movedNoLoad, {kFasterRate, kRate}},
@@ -452,7 +459,7 @@ const std::vector<Sample>& samples() {
         {code::reviewGoesOn, {}},
         {code::reviewDeliveries, {}},
         {code::reviewDryMatter, {}},
-        {code::reviewMeanDryMatter, {kDryMatter, kCount}},
+        {code::reviewMeanDryMatter, {kDryMatter, kPoints, kCount}},
         {code::reviewChop, {}},
         {code::columnTests, {}},
         {code::columnMeanLength, {}},

@@ -88,7 +88,7 @@ SimulatedSilo silo(Chance01& chance, double siteAndSilo, double slopeError) {
     truth.machines = {
         {.mass = MachineMass::fromTonnes(chance.between(12, 18))},
         {.mass = MachineMass::fromTonnes(chance.between(9, 11)), .share = Share::fromPercent(60)}};
-    silo.entries.dryMatter = dryMatterLogSd(truth.dryMatter, 3.0);
+    silo.entries.dryMatter = dryMatterLogSd(truth.dryMatter, samples::kSampleSd / std::sqrt(3.0));
     silo.entered = truth;
     const auto off = [&](double logSd) { return std::exp(chance.normal(logSd * logSd)); };
     const double massError = off(kMachineGuessedLogSd);

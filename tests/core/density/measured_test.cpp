@@ -69,7 +69,9 @@ TEST(Measured, ErrorsAreThoseOfTheRule) {
     const DryMatter dryMatter = DryMatter::fromPercent(35);
     for (const auto& [height, error] : {std::pair{2.5, 0.033}, {0.9, 0.054}, {0.5, 0.088}}) {
         const double volume = volumeLogSdOf(12, Length::fromMetres(height));
-        EXPECT_NEAR(std::hypot(volume, dryMatterLogSd(dryMatter, 20)), error, 0.0006) << height;
+        EXPECT_NEAR(std::hypot(volume, dryMatterLogSd(dryMatter, samples::kSampleSd / std::sqrt(20.0))),
+                    error, 0.0006)
+            << height;
     }
 }
 

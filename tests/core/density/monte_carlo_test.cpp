@@ -69,7 +69,7 @@ double propagated(const Situation& situation, const Sds& sds) {
 }
 
 TEST(MonteCarlo, PropagationHoldsForEachEntryAloneAndForAllTogether) {
-    const double dry = dryMatterLogSd(DryMatter::fromPercent(35), 1);
+    const double dry = dryMatterLogSd(DryMatter::fromPercent(35), samples::kSampleSd);
     const std::vector<Sds> cases{{.machineMass = kMachineMassLogSd},
                                  {.layer = kLayerSeenLogSd},
                                  {.packingTime = kPackingTimeLogSd},

@@ -77,9 +77,9 @@ TEST(Situation, TheFirstFaultIsTheOneReported) {
 
 TEST(Situation, MoreSamplesMakeTheDryMatterSurer) {
     const DryMatter dryMatter = DryMatter::fromPercent(35);
-    EXPECT_NEAR(dryMatterLogSd(dryMatter, 1), std::hypot(0.015, 0.037 / 0.35), 1e-15);
-    EXPECT_NEAR(dryMatterLogSd(dryMatter, 4), std::hypot(0.015, 0.0185 / 0.35), 1e-15);
-    EXPECT_NEAR(dryMatterLogSd(dryMatter, 1e9), 0.015, 1e-6);
+    EXPECT_NEAR(dryMatterLogSd(dryMatter, samples::kSampleSd), std::hypot(0.015, 0.037 / 0.35), 1e-15);
+    EXPECT_NEAR(dryMatterLogSd(dryMatter, samples::kSampleSd / 2.0), std::hypot(0.015, 0.0185 / 0.35), 1e-15);
+    EXPECT_NEAR(dryMatterLogSd(dryMatter, DryMatter{}), 0.015, 1e-6);
 }
 
 }  // namespace

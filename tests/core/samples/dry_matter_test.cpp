@@ -2,6 +2,7 @@
 
 #include "core/base/codes.h"
 #include "core/samples/codes.h"
+#include "tests/support/carried.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
@@ -12,20 +13,12 @@ namespace treadwell::samples {
 namespace {
 
 using namespace std::chrono_literals;
+using testing_support::carriedTo;
 
 DryMatter percent(double value) {
     return DryMatter::fromPercent(value);
 }
 const Instant kMorning = *instantFromIso8601("2026-09-15T08:00:00Z");
-
-TEST(MeanByMass, RefusesEmptyAndImpossibleLoads) {
-    EXPECT_EQ(meanByMass({}).error().code(), code::readingsMissing);
-    const std::vector<DeliveredDryMatter> empty{{AsFedMass{}, percent(35)}};
-    EXPECT_EQ(meanByMass(empty).error().code(), code::readingsMissing);
-    const std::vector<DeliveredDryMatter> wrong{{AsFedMass::fromTonnes(1), percent(35)},
-                                                {AsFedMass::fromTonnes(1), percent(350)}};
-    EXPECT_EQ(meanByMass(wrong).error().field, "loads[1].dryMatter");
-}
 
 TEST(MeanOfSamples, OneSampleHasTheUsualSpreadAndNoInterval) {
     const auto one = meanOfSamples(std::vector{percent(34)});
@@ -62,6 +55,11 @@ TEST(CarriedTo, OneSampleSpeaksBothWaysWithGrowingDoubt) {
     EXPECT_NEAR(before.sd.percent(), after.sd.percent(), 1e-12);
 }
 
+TEST(CarriedTo, DoubtGrowsNoWiderThanSilageCropIs) {
+    const std::vector<TimedDryMatter> one{{kMorning, percent(34)}};
+    EXPECT_NEAR(carriedTo(kMorning + 24h * 300, one)->sd / kWidestSd, 1, 1e-12);
+}
+
 TEST(CarriedTo, SamplesAtOnceAverageAndLaterOnesAreNotSeen) {
     const std::vector<TimedDryMatter> samples{{kMorning, percent(32)},
                                               {kMorning, percent(34)},
@@ -70,6 +68,17 @@ TEST(CarriedTo, SamplesAtOnceAverageAndLaterOnesAreNotSeen) {
     const Belief belief = *carriedTo(kMorning, samples);
     EXPECT_NEAR(belief.mean.percent(), 34, 1e-9);
     EXPECT_NEAR(belief.sd.percent(), 3.7 / std::sqrt(3.0), 1e-9);
+}
+
+TEST(CarriedDryMatter, OfAnErrorStaysWhatTheSamplesSinceHaveLeft) {
+    CarriedDryMatter carried;
+    carried.take({kMorning, percent(34)});
+    EXPECT_EQ(carried.leftOfErrors(), 0.0);
+    carried.take({kMorning, percent(34)});
+    EXPECT_NEAR(carried.leftOfErrors(), std::log(0.5), 1e-12) << "two samples at once count alike";
+    carried.take({kMorning, percent(30)}, percent(1e-6));
+    EXPECT_NEAR(carried.at(kMorning)->mean.percent(), 30, 1e-6) << "one that is exact speaks alone";
+    EXPECT_LT(carried.leftOfErrors(), -20);
 }
 
 TEST(CarriedTo, AnotherFieldIsFartherOff) {

@@ -208,13 +208,19 @@ TEST(Season, DryMatterIsCarriedToLoadsAndSaysWhereFrom) {
     EXPECT_NEAR(second.loads[0].dryMatter.percent(), 33, 1e-12)
         << "before the day's first sample that one speaks";
     EXPECT_NEAR(second.loads[1].dryMatter.percent(), 33, 1e-12);
-    EXPECT_NEAR(second.loads[2].dryMatter.percent(), 36, 1e-12);
+    EXPECT_NEAR(second.loads[1].dryMatterSd.percent(), std::hypot(3.7, 1.0), 1e-9) << "an hour old";
+    // Two hours on: 3.7^2 + 2 against 3.7^2 of the second sample.
+    const double gain = (3.7 * 3.7 + 2) / (2 * 3.7 * 3.7 + 2);
+    EXPECT_NEAR(second.loads[2].dryMatter.percent(), 33 + 3 * gain, 1e-9);
+    EXPECT_NEAR(second.loads[2].dryMatterSd.percent(), std::sqrt(gain * 3.7 * 3.7 + 1), 1e-9);
     EXPECT_EQ(second.loads[2].sample, later);
-    EXPECT_EQ(second.loads[2].samples, 2);
     EXPECT_EQ(second.loads[3].basis, DryMatterBasis::otherSample);
+    EXPECT_EQ(second.loads[3].dryMatter, second.loads[2].dryMatter);
+    EXPECT_NEAR(second.loads[3].dryMatterSd.percent(), std::sqrt(gain * 3.7 * 3.7 + 2 + 16), 1e-9);
     const Day& third = *season.day(*dayFromIso8601("2026-02-11"));
     EXPECT_EQ(third.loads[0].basis, DryMatterBasis::fieldSample);
-    EXPECT_NEAR(third.loads[0].dryMatter.percent(), 36, 1e-12);
+    EXPECT_EQ(third.loads[0].dryMatter, second.loads[2].dryMatter);
+    EXPECT_NEAR(third.loads[0].dryMatterSd.percent(), std::sqrt(gain * 3.7 * 3.7 + 21), 1e-9);
 }
 
 TEST(Season, WorkRunsOnOverMidnightAndIsCutThere) {
