@@ -35,6 +35,7 @@ struct Arguments {
     desk::SheetWanted wanted;
     QSize size{1280, 800};
     std::optional<Instant> at;
+    Page page = Page::fill;
     WindowSettings settings = readSettings();
 };
 
@@ -47,80 +48,88 @@ QString tr(const char* text) {
     return QCoreApplication::translate("Main", text);
 }
 
-void addSheetOptions(QCommandLineParser& parser) {
-    parser.addOption(
-        {QStringLiteral("sheet"), tr("write the sheet of a day and end"), QStringLiteral("PDF")});
-    parser.addOption(
-        {QStringLiteral("date"), tr("of the sheet; the last day where not given"), QStringLiteral("day")});
-    parser.addOption({QStringLiteral("paper"), QStringLiteral("a4, letter"), QStringLiteral("paper")});
-}
+/// The options of the command line.
+struct Options {
+    QCommandLineOption screenshot{QStringLiteral("screenshot"), tr("write a picture of the window and end"),
+                                  QStringLiteral("PNG")};
+    QCommandLineOption size{QStringLiteral("size"), tr("of the window"), QStringLiteral("WxH")};
+    QCommandLineOption look{QStringLiteral("theme"), QStringLiteral("light, dark, outdoor"),
+                            QStringLiteral("theme")};
+    QCommandLineOption language{QStringLiteral("language"), QStringLiteral("en, pt_BR"),
+                                QStringLiteral("language")};
+    QCommandLineOption units{QStringLiteral("units"), QStringLiteral("metric, us"), QStringLiteral("units")};
+    QCommandLineOption page{QStringLiteral("page"), QStringLiteral("fill, samples"), QStringLiteral("page")};
+    QCommandLineOption at{QStringLiteral("at"),
+                          tr("look at this moment, nothing can be recorded: 2026-09-16T12:00:00Z"),
+                          QStringLiteral("time")};
+    QCommandLineOption sheet{QStringLiteral("sheet"), tr("write the sheet of a day and end"),
+                             QStringLiteral("PDF")};
+    QCommandLineOption date{QStringLiteral("date"), tr("of the sheet; the last day where not given"),
+                            QStringLiteral("day")};
+    QCommandLineOption paper{QStringLiteral("paper"), QStringLiteral("a4, letter"), QStringLiteral("paper")};
+};
 
-tl::expected<void, QString> readSheet(const QCommandLineParser& parser, Arguments& arguments) {
-    arguments.sheet = parser.value(QStringLiteral("sheet"));
-    if (const QString day = parser.value(QStringLiteral("date")); !day.isEmpty()) {
+/// What is asked for of a sheet, or in words what is wrong with it.
+tl::expected<void, QString> readSheet(const QCommandLineParser& parser, const Options& options,
+                                      Arguments& arguments) {
+    arguments.sheet = parser.value(options.sheet);
+    if (const QString day = parser.value(options.date); !day.isEmpty()) {
         arguments.wanted.day = dayFromIso8601(day.toStdString());
         if (!arguments.wanted.day) return tl::unexpected{tr("--date is a day, as 2026-09-16")};
     }
-    if (const QString name = parser.value(QStringLiteral("paper")); !name.isEmpty()) {
+    if (const QString name = parser.value(options.paper); !name.isEmpty()) {
         if (name != u"a4" && name != u"letter") return tl::unexpected{tr("--paper is a4 or letter")};
         arguments.wanted.paper = name == u"a4" ? report::Paper::a4 : report::Paper::letter;
     }
     return {};
 }
 
+/// Whether the option names one of the choices, if it is given at all.
+template <NamedEnum E>
+bool readChoice(const QCommandLineParser& parser, const QCommandLineOption& option, E& choice) {
+    if (!parser.isSet(option)) return true;
+    const auto named = enumFromText<E>(parser.value(option).toStdString());
+    if (named) choice = *named;
+    return named.has_value();
+}
+
 /// What was asked for, or in words what is wrong with it.
 tl::expected<Arguments, QString> readArguments(const QApplication& application) {
+    const Options options;
     QCommandLineParser parser;
     parser.setApplicationDescription(tr("The packing of a bunker silo while it is filled."));
     parser.addHelpOption();
     parser.addVersionOption();
     parser.addPositionalArgument(QStringLiteral("FILE"), tr("the season's file"));
-    const QCommandLineOption screenshot{QStringLiteral("screenshot"),
-                                        tr("write a picture of the window and end"), QStringLiteral("PNG")};
-    const QCommandLineOption size{QStringLiteral("size"), tr("of the window"), QStringLiteral("WxH")};
-    const QCommandLineOption look{QStringLiteral("theme"), QStringLiteral("light, dark, outdoor"),
-                                  QStringLiteral("theme")};
-    const QCommandLineOption language{QStringLiteral("language"), QStringLiteral("en, pt_BR"),
-                                      QStringLiteral("language")};
-    const QCommandLineOption units{QStringLiteral("units"), QStringLiteral("metric, us"),
-                                   QStringLiteral("units")};
-    const QCommandLineOption at{QStringLiteral("at"),
-                                tr("look at this moment, nothing can be recorded: 2026-09-16T12:00:00Z"),
-                                QStringLiteral("time")};
-    parser.addOptions({screenshot, size, look, language, units, at});
-    addSheetOptions(parser);
+    parser.addOptions({options.screenshot, options.size, options.look, options.language, options.units,
+                       options.page, options.at, options.sheet, options.date, options.paper});
     parser.process(application);
 
     Arguments arguments;
     if (parser.positionalArguments().size() != 1) return tl::unexpected{tr("give one file: treadwell FILE")};
     arguments.file = parser.positionalArguments().front();
-    arguments.screenshot = parser.value(screenshot);
-    if (parser.isSet(size)) {
-        const QStringList sides = parser.value(size).split(u'x');
+    arguments.screenshot = parser.value(options.screenshot);
+    if (parser.isSet(options.size)) {
+        const QStringList sides = parser.value(options.size).split(u'x');
         arguments.size = sides.size() == 2 ? QSize{sides[0].toInt(), sides[1].toInt()} : QSize{};
         if (arguments.size.isEmpty()) return tl::unexpected{tr("--size is width x height, as 1280x800")};
     }
-    if (parser.isSet(look)) {
-        const auto named = enumFromText<settings::Look>(parser.value(look).toStdString());
-        if (!named) return tl::unexpected{tr("--theme is light, dark or outdoor")};
-        arguments.settings.look = *named;
-    }
-    if (parser.isSet(language)) {
-        arguments.settings.language = parser.value(language);
-        if (!settings::isLanguage(arguments.settings.language)) {
+    if (!readChoice(parser, options.look, arguments.settings.look))
+        return tl::unexpected{tr("--theme is light, dark or outdoor")};
+    if (!readChoice(parser, options.units, arguments.settings.units))
+        return tl::unexpected{tr("--units is metric or us")};
+    if (!readChoice(parser, options.page, arguments.page))
+        return tl::unexpected{tr("--page is fill or samples")};
+    if (parser.isSet(options.language)) {
+        arguments.settings.language = parser.value(options.language);
+        if (!settings::isLanguage(arguments.settings.language))
             return tl::unexpected{tr("--language is en or pt_BR")};
-        }
     }
-    if (parser.isSet(units)) {
-        const auto named = enumFromText<UnitSystem>(parser.value(units).toStdString());
-        if (!named) return tl::unexpected{tr("--units is metric or us")};
-        arguments.settings.units = *named;
-    }
-    if (parser.isSet(at)) {
-        arguments.at = instantFromIso8601(parser.value(at).toStdString());
+    if (parser.isSet(options.at)) {
+        arguments.at = instantFromIso8601(parser.value(options.at).toStdString());
         if (!arguments.at) return tl::unexpected{tr("--at is a time in UTC, as 2026-09-16T12:00:00Z")};
     }
-    if (const auto read = readSheet(parser, arguments); !read) return tl::unexpected{read.error()};
+    if (const auto read = readSheet(parser, options, arguments); !read) return tl::unexpected{read.error()};
     return arguments;
 }
 
@@ -178,6 +187,7 @@ int run(QApplication& application) {
 
     desk::SeasonDesk desk{std::move(*file), *clock};
     MainWindow window{desk, arguments->settings};
+    window.showPage(arguments->page);
     if (!arguments->screenshot.isEmpty()) return takePicture(window, *arguments);
     QObject::connect(&window, &MainWindow::settingsChanged, &window, &writeSettings);
     window.resize(arguments->size);

@@ -2,6 +2,7 @@
 
 #include "app/desktop/fill/fill_page.h"
 #include "app/desktop/on_screen.h"
+#include "app/desktop/samples/samples_page.h"
 #include "app/desktop/season_banner.h"
 
 #include <QActionGroup>
@@ -11,6 +12,7 @@
 #include <QMessageBox>
 #include <QScreen>
 #include <QSettings>
+#include <QStackedWidget>
 #include <QVBoxLayout>
 
 namespace treadwell {
@@ -59,17 +61,23 @@ void writeSettings(const WindowSettings& settings) {
 }
 
 MainWindow::MainWindow(desk::SeasonDesk& desk, WindowSettings settings, QWidget* parent)
-    : QMainWindow{parent}, m_desk{desk}, m_settings{std::move(settings)}, m_page{nullptr} {
+    : QMainWindow{parent},
+      m_desk{desk},
+      m_settings{std::move(settings)},
+      m_pages{new QStackedWidget},
+      m_page{nullptr} {
     setLook(m_settings.look);
     setLanguage(m_settings.language);
     m_page = new fill::FillPage{desk, m_appearance};
+    m_pages->addWidget(m_page);
     auto* central = new QWidget;
     auto* layout = new QVBoxLayout{central};
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(0);
     layout->addWidget(new SeasonBanner{desk, m_appearance});
-    layout->addWidget(m_page, 1);
+    layout->addWidget(m_pages, 1);
     setCentralWidget(central);
+    makePages();
     makeMenus();
     retranslate();
     connect(m_page, &fill::FillPage::languageTouched, this, [this] {
@@ -91,6 +99,27 @@ void MainWindow::tellCautions() {
     for (; m_cautionsTold < cautions.size(); ++m_cautionsTold) {
         m_page->post(widgets::Weight::caution, speech.say(cautions[m_cautionsTold]));
     }
+}
+
+void MainWindow::makePages() {
+    m_pagesMenu = menuBar()->addMenu(QString{});
+    auto* pages = new QActionGroup{this};
+    for (const Page page : {Page::fill, Page::samples}) {
+        QAction* action = addChoice(m_pagesMenu, pages, page == Page::fill);
+        action->setShortcut(QKeySequence{Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + static_cast<int>(page))});
+        m_names.emplace_back(action, [page] { return page == Page::fill ? tr("Fill") : tr("Samples"); });
+        m_pageActions.push_back(action);
+        connect(action, &QAction::triggered, this, [this, page] { showPage(page); });
+    }
+}
+
+void MainWindow::showPage(Page page) {
+    if (page == Page::samples && m_samples == nullptr) {
+        m_samples = new samples_page::SamplesPage{m_desk, m_appearance};
+        m_pages->addWidget(m_samples);
+    }
+    m_pages->setCurrentWidget(page == Page::samples ? static_cast<QWidget*>(m_samples) : m_page);
+    m_pageActions[static_cast<std::size_t>(page)]->setChecked(true);
 }
 
 void MainWindow::comeBackOnScreen() {
@@ -159,6 +188,7 @@ void MainWindow::setLook(settings::Look look) {
 
 void MainWindow::retranslate() {
     setWindowTitle(QString::fromStdString(m_desk.season()->farm().farm) + QStringLiteral(" – Treadwell"));
+    m_pagesMenu->setTitle(tr("&Pages"));
     m_unitsMenu->setTitle(tr("&Units"));
     m_languageMenu->setTitle(tr("&Language"));
     m_lookMenu->setTitle(tr("&Theme"));
@@ -170,7 +200,8 @@ void MainWindow::retranslate() {
 
 void MainWindow::showKeys() {
     QString rows;
-    for (const auto& [keys, what] : fill::fillKeys()) {
+    const bool samples = m_pages->currentWidget() == m_samples;
+    for (const auto& [keys, what] : samples ? samples_page::samplesKeys() : fill::fillKeys()) {
         rows += QStringLiteral("<tr><td><b>%1</b>&nbsp;&nbsp;</td><td>%2</td></tr>")
                     .arg(keys.toHtmlEscaped(), what.toHtmlEscaped());
     }

@@ -8,11 +8,21 @@
 
 class QActionGroup;
 class QMenu;
+class QStackedWidget;
 
 namespace treadwell {
 
 namespace fill {
 class FillPage;
+}
+namespace samples_page {
+class SamplesPage;
+}
+
+/// The pages, each named by its moment.
+enum class Page : std::uint8_t { fill, samples };
+constexpr std::array<std::string_view, 2> enumTexts(Page /*page*/) noexcept {
+    return {"fill", "samples"};
 }
 
 /// Everything about the window that is a setting and no fact of the season.
@@ -35,6 +45,8 @@ class MainWindow final : public QMainWindow {
     ~MainWindow() override { delete takeCentralWidget(); }
 
     [[nodiscard]] fill::FillPage& fillPage() noexcept { return *m_page; }
+    /// Made when it is first shown.
+    void showPage(Page page);
     void setUnits(UnitSystem units);
     void setLanguage(const QString& language);
     void setLook(settings::Look look);
@@ -47,6 +59,7 @@ class MainWindow final : public QMainWindow {
     void changeEvent(QEvent* event) override;
 
   private:
+    void makePages();
     void makeMenus();
     void comeBackOnScreen();
     void retranslate();
@@ -58,8 +71,12 @@ class MainWindow final : public QMainWindow {
     WindowSettings m_settings;
     settings::Language m_language;
     settings::Appearance m_appearance;
+    QStackedWidget* m_pages;
     fill::FillPage* m_page;
     std::size_t m_cautionsTold = 0;
+    samples_page::SamplesPage* m_samples = nullptr;
+    QMenu* m_pagesMenu = nullptr;
+    std::vector<QAction*> m_pageActions;
     QMenu* m_unitsMenu = nullptr;
     QMenu* m_languageMenu = nullptr;
     QMenu* m_lookMenu = nullptr;

@@ -201,6 +201,183 @@
     </message>
 </context>
 <context>
+    <name>SamplesPresenter</name>
+    <message>
+        <source>no field named</source>
+        <translation>no field named</translation>
+    </message>
+    <message>
+        <source>No sieve test today.</source>
+        <translation>No sieve test today.</translation>
+    </message>
+    <message numerus="yes">
+        <source>By day: %1 over %n day(s)</source>
+        <translation>
+            <numerusform>By day: %1 over %n day</numerusform>
+            <numerusform>By day: %1 over %n days</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>, 80 % band %1</source>
+        <translation>, 80 % band %1</translation>
+    </message>
+    <message>
+        <source>No kernels counted today.</source>
+        <translation>No kernels counted today.</translation>
+    </message>
+    <message>
+        <source>%1 in a cup (%2 to %3), %4: %5</source>
+        <comment>mean, low, high, material, how good</comment>
+        <translation>%1 in a cup (%2 to %3), %4: %5</translation>
+    </message>
+    <message>
+        <source>Score %1 of the starch, %2: %3</source>
+        <translation>Score %1 of the starch, %2: %3</translation>
+    </message>
+    <message>
+        <source>Nobody has told how the harvester is set.</source>
+        <translation>Nobody has told how the harvester is set.</translation>
+    </message>
+    <message>
+        <source>cut %1</source>
+        <translation>cut %1</translation>
+    </message>
+    <message>
+        <source>roll gap %1</source>
+        <translation>roll gap %1</translation>
+    </message>
+    <message>
+        <source>stubble %1</source>
+        <translation>stubble %1</translation>
+    </message>
+    <message>
+        <source>no processor</source>
+        <translation>no processor</translation>
+    </message>
+    <message>
+        <source>rolls</source>
+        <translation>rolls</translation>
+    </message>
+    <message>
+        <source>rolls for a long cut</source>
+        <translation>rolls for a long cut</translation>
+    </message>
+    <message>
+        <source>No field has been visited.</source>
+        <translation>No field has been visited.</translation>
+    </message>
+    <message>
+        <source>fresh</source>
+        <translation>fresh</translation>
+    </message>
+    <message>
+        <source>fermented</source>
+        <translation>fermented</translation>
+    </message>
+    <message>
+        <source>No dry matter measured yet.</source>
+        <translation>No dry matter measured yet.</translation>
+    </message>
+    <message>
+        <source>The next load: %1</source>
+        <translation>The next load: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sample(s) today: %1</source>
+        <translation>
+            <numerusform>%n sample today: %1</numerusform>
+            <numerusform>%n samples today: %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>; enough for a point</source>
+        <translation>; enough for a point</translation>
+    </message>
+    <message numerus="yes">
+        <source>; %n more give it to a point</source>
+        <translation>
+            <numerusform>; %n more gives it to a point</numerusform>
+            <numerusform>; %n more give it to a point</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Drift %1 an hour, 80 % band %2</source>
+        <translation>Drift %1 an hour, 80 % band %2</translation>
+    </message>
+    <message>
+        <source>%1: none is seen</source>
+        <translation>%1: none is seen</translation>
+    </message>
+    <message>
+        <source>Came in today: %1</source>
+        <translation>Came in today: %1</translation>
+    </message>
+    <message>
+        <source>In %1: %2</source>
+        <translation>In %1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, %n test(s)</source>
+        <translation>
+            <numerusform>%1, %n test</numerusform>
+            <numerusform>%1, %n tests</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>; %1 %2</source>
+        <comment>method, mean length</comment>
+        <translation>; %1 %2</translation>
+    </message>
+    <message>
+        <source>, spread %1</source>
+        <translation>, spread %1</translation>
+    </message>
+    <message>
+        <source>log-normal line</source>
+        <translation>log-normal line</translation>
+    </message>
+    <message>
+        <source>one screen</source>
+        <translation>one screen</translation>
+    </message>
+    <message>
+        <source>milk line %1</source>
+        <translation>milk line %1</translation>
+    </message>
+    <message>
+        <source>dries %1 (+-%2)</source>
+        <translation>dries %1 (+-%2)</translation>
+    </message>
+    <message>
+        <source>in the goal %1 to %2</source>
+        <translation>in the goal %1 to %2</translation>
+    </message>
+    <message>
+        <source>by warmth %1</source>
+        <translation>by warmth %1</translation>
+    </message>
+    <message>
+        <source>by planting %1 to %2</source>
+        <translation>by planting %1 to %2</translation>
+    </message>
+    <message>
+        <source>out of reach</source>
+        <translation>out of reach</translation>
+    </message>
+    <message>
+        <source>well processed</source>
+        <translation>well processed</translation>
+    </message>
+    <message>
+        <source>adequate</source>
+        <translation>adequate</translation>
+    </message>
+    <message>
+        <source>inadequate</source>
+        <translation>inadequate</translation>
+    </message>
+</context>
+<context>
     <name>Trial</name>
     <message>
         <source>What if? Move a tractor or record a layer: it is only tried.</source>
@@ -257,6 +434,18 @@
     <message>
         <source>&amp;Help</source>
         <translation>&amp;Help</translation>
+    </message>
+    <message>
+        <source>Fill</source>
+        <translation>Fill</translation>
+    </message>
+    <message>
+        <source>Samples</source>
+        <translation>Samples</translation>
+    </message>
+    <message>
+        <source>&amp;Pages</source>
+        <translation>&amp;Pages</translation>
     </message>
 </context>
 <context>
@@ -1034,6 +1223,92 @@
     </message>
 </context>
 <context>
+    <name>treadwell::plots::DryMatterChart</name>
+    <message>
+        <source>Dry matter of the day</source>
+        <translation>Dry matter of the day</translation>
+    </message>
+    <message>
+        <source>dry matter, %</source>
+        <translation>dry matter, %</translation>
+    </message>
+    <message>
+        <source>loads</source>
+        <translation>loads</translation>
+    </message>
+    <message>
+        <source>80 % band</source>
+        <translation>80 % band</translation>
+    </message>
+    <message>
+        <source>samples</source>
+        <translation>samples</translation>
+    </message>
+    <message>
+        <source>goal</source>
+        <translation>goal</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sample(s).</source>
+        <translation>
+            <numerusform>%n sample.</numerusform>
+            <numerusform>%n samples.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The last load is taken for %1 (+-%2).</source>
+        <translation>The last load is taken for %1 (+-%2).</translation>
+    </message>
+    <message>
+        <source>Goal %1.</source>
+        <translation>Goal %1.</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::plots::SieveChart</name>
+    <message>
+        <source>Where the sample lies between the sieves</source>
+        <translation>Where the sample lies between the sieves</translation>
+    </message>
+    <message>
+        <source>passes, %</source>
+        <translation>passes, %</translation>
+    </message>
+    <message>
+        <source>this sample</source>
+        <translation>this sample</translation>
+    </message>
+    <message>
+        <source>what should pass</source>
+        <translation>what should pass</translation>
+    </message>
+    <message>
+        <source>No sieve test yet.</source>
+        <translation>No sieve test yet.</translation>
+    </message>
+    <message>
+        <source>on 19 mm</source>
+        <translation>on 19 mm</translation>
+    </message>
+    <message>
+        <source>on 8 mm</source>
+        <translation>on 8 mm</translation>
+    </message>
+    <message>
+        <source>on 4 mm</source>
+        <translation>on 4 mm</translation>
+    </message>
+    <message>
+        <source>below</source>
+        <translation>below</translation>
+    </message>
+    <message>
+        <source>%1 %2, should be %3</source>
+        <comment>where, part, range</comment>
+        <translation>%1 %2, should be %3</translation>
+    </message>
+</context>
+<context>
     <name>treadwell::plots::Timeline</name>
     <message>
         <source>Timeline of the filling</source>
@@ -1191,6 +1466,401 @@
     <message>
         <source>Hour</source>
         <translation>Hour</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::samples_page::DryMatterForm</name>
+    <message>
+        <source>Dish, dried in an oven</source>
+        <translation>Dish, dried in an oven</translation>
+    </message>
+    <message>
+        <source>Microwave, step by step</source>
+        <translation>Microwave, step by step</translation>
+    </message>
+    <message>
+        <source>Meter</source>
+        <translation>Meter</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>How</translation>
+    </message>
+    <message>
+        <source>Empty dish</source>
+        <translation>Empty dish</translation>
+    </message>
+    <message>
+        <source>With the fresh sample</source>
+        <translation>With the fresh sample</translation>
+    </message>
+    <message>
+        <source>After this step</source>
+        <translation>After this step</translation>
+    </message>
+    <message>
+        <source>After drying</source>
+        <translation>After drying</translation>
+    </message>
+    <message>
+        <source>The meter reads</source>
+        <translation>The meter reads</translation>
+    </message>
+    <message>
+        <source>Record the sample</source>
+        <translation>Record the sample</translation>
+    </message>
+    <message>
+        <source>the sample is not dry yet: %1</source>
+        <translation>the sample is not dry yet: %1</translation>
+    </message>
+    <message>
+        <source>Weigh the dish, then the fresh sample in it.</source>
+        <translation>Weigh the dish, then the fresh sample in it.</translation>
+    </message>
+    <message>
+        <source>%1 fresh</source>
+        <translation>%1 fresh</translation>
+    </message>
+    <message>
+        <source>%1, dry matter %2</source>
+        <translation>%1, dry matter %2</translation>
+    </message>
+    <message>
+        <source>Weigh the dish, then about 100 g of fresh sample in it.</source>
+        <translation>Weigh the dish, then about 100 g of fresh sample in it.</translation>
+    </message>
+    <message>
+        <source>Dry: %1 dry matter. Record it.</source>
+        <translation>Dry: %1 dry matter. Record it.</translation>
+    </message>
+    <message>
+        <source>Step %1: heat for %2 s, weigh, press Enter.</source>
+        <translation>Step %1: heat for %2 s, weigh, press Enter.</translation>
+    </message>
+    <message>
+        <source>At most %1 so far.</source>
+        <translation>At most %1 so far.</translation>
+    </message>
+    <message>
+        <source>The last step took %1 off.</source>
+        <translation>The last step took %1 off.</translation>
+    </message>
+    <message>
+        <source>Less than 80 g: the last gram counts for more than a point.</source>
+        <translation>Less than 80 g: the last gram counts for more than a point.</translation>
+    </message>
+    <message>
+        <source>No dish was taken beside the meter yet: it may be off by %1.</source>
+        <translation>No dish was taken beside the meter yet: it may be off by %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>It reads %1 (+-%2) too much, by %n dish(es) beside it.</source>
+        <translation>
+            <numerusform>It reads %1 (+-%2) too much, by %n dish beside it.</numerusform>
+            <numerusform>It reads %1 (+-%2) too much, by %n dishes beside it.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 The crop has %2.</source>
+        <translation>%1 The crop has %2.</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::samples_page::Form</name>
+    <message>
+        <source>Not recorded: %1</source>
+        <translation>Not recorded: %1</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::samples_page::KernelForm</name>
+    <message>
+        <source>Counted in a cup of 0.95 L</source>
+        <translation>Counted in a cup of 0.95 L</translation>
+    </message>
+    <message>
+        <source>Processing score, on 4.75 mm</source>
+        <translation>Processing score, on 4.75 mm</translation>
+    </message>
+    <message>
+        <source>Fresh</source>
+        <translation>Fresh</translation>
+    </message>
+    <message>
+        <source>Fermented</source>
+        <translation>Fermented</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>How</translation>
+    </message>
+    <message>
+        <source>Crop</source>
+        <translation>Crop</translation>
+    </message>
+    <message>
+        <source>Whole and half kernels</source>
+        <translation>Whole and half kernels</translation>
+    </message>
+    <message>
+        <source>Dried sample</source>
+        <translation>Dried sample</translation>
+    </message>
+    <message>
+        <source>Its starch</source>
+        <translation>Its starch</translation>
+    </message>
+    <message>
+        <source>Stays on 4.75 mm</source>
+        <translation>Stays on 4.75 mm</translation>
+    </message>
+    <message>
+        <source>Starch of that</source>
+        <translation>Starch of that</translation>
+    </message>
+    <message>
+        <source>Record the kernels</source>
+        <translation>Record the kernels</translation>
+    </message>
+    <message>
+        <source>This cup: %1. Count several loads.</source>
+        <translation>This cup: %1. Count several loads.</translation>
+    </message>
+    <message>
+        <source>Weigh the dried sample, sieve it on 4.75 mm, and weigh what stays.</source>
+        <translation>Weigh the dried sample, sieve it on 4.75 mm, and weigh what stays.</translation>
+    </message>
+    <message>
+        <source>Score %1 of the starch: %2.</source>
+        <translation>Score %1 of the starch: %2.</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::samples_page::LinesPanel</name>
+    <message>
+        <source>Caution</source>
+        <translation>Caution</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::samples_page::SamplesPage</name>
+    <message>
+        <source>Field</source>
+        <translation>Field</translation>
+    </message>
+    <message>
+        <source>Dry</source>
+        <translation>Dry</translation>
+    </message>
+    <message>
+        <source>Chop</source>
+        <translation>Chop</translation>
+    </message>
+    <message>
+        <source>Kernels</source>
+        <translation>Kernels</translation>
+    </message>
+    <message>
+        <source>Cut</source>
+        <translation>Cut</translation>
+    </message>
+    <message>
+        <source>Visit</source>
+        <translation>Visit</translation>
+    </message>
+    <message>
+        <source>What the last sample changed</source>
+        <translation>What the last sample changed</translation>
+    </message>
+    <message>
+        <source>Dry matter</source>
+        <translation>Dry matter</translation>
+    </message>
+    <message>
+        <source>The harvester</source>
+        <translation>The harvester</translation>
+    </message>
+    <message>
+        <source>Standing fields</source>
+        <translation>Standing fields</translation>
+    </message>
+    <message>
+        <source>any, or none named</source>
+        <translation>any, or none named</translation>
+    </message>
+    <message>
+        <source>The sample is not recorded: %1</source>
+        <translation>The sample is not recorded: %1</translation>
+    </message>
+    <message>
+        <source>Dry matter, chop, kernels, the cut, a visit to a field</source>
+        <translation>Dry matter, chop, kernels, the cut, a visit to a field</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Enter</translation>
+    </message>
+    <message>
+        <source>The next field of the form; at the last one record</source>
+        <translation>The next field of the form; at the last one record</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::samples_page::SettingForm</name>
+    <message>
+        <source>No processor</source>
+        <translation>No processor</translation>
+    </message>
+    <message>
+        <source>Rolls</source>
+        <translation>Rolls</translation>
+    </message>
+    <message>
+        <source>Rolls for a long cut</source>
+        <translation>Rolls for a long cut</translation>
+    </message>
+    <message>
+        <source>Length of cut</source>
+        <translation>Length of cut</translation>
+    </message>
+    <message>
+        <source>Gap of the rolls</source>
+        <translation>Gap of the rolls</translation>
+    </message>
+    <message>
+        <source>Stubble</source>
+        <translation>Stubble</translation>
+    </message>
+    <message>
+        <source>Processor</source>
+        <translation>Processor</translation>
+    </message>
+    <message>
+        <source>Record the setting</source>
+        <translation>Record the setting</translation>
+    </message>
+    <message>
+        <source>give a length of cut, a gap or the stubble</source>
+        <translation>give a length of cut, a gap or the stubble</translation>
+    </message>
+    <message>
+        <source>What is left at nothing stays as it was. Stubble of 15 to 20 cm is common practice.</source>
+        <translation>What is left at nothing stays as it was. Stubble of 15 to 20 cm is common practice.</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::samples_page::SieveForm</name>
+    <message>
+        <source>19, 8, 4 mm and pan</source>
+        <translation>19, 8, 4 mm and pan</translation>
+    </message>
+    <message>
+        <source>19, 8, 1.18 mm and pan</source>
+        <translation>19, 8, 1.18 mm and pan</translation>
+    </message>
+    <message>
+        <source>Five screens and pan</source>
+        <translation>Five screens and pan</translation>
+    </message>
+    <message>
+        <source>Other sieves</source>
+        <translation>Other sieves</translation>
+    </message>
+    <message>
+        <source>Weights</source>
+        <translation>Weights</translation>
+    </message>
+    <message>
+        <source>Percent</source>
+        <translation>Percent</translation>
+    </message>
+    <message>
+        <source>Sieves</source>
+        <translation>Sieves</translation>
+    </message>
+    <message>
+        <source>Openings in mm, widest first</source>
+        <translation>Openings in mm, widest first</translation>
+    </message>
+    <message>
+        <source>Given as</source>
+        <translation>Given as</translation>
+    </message>
+    <message>
+        <source>Sample before sieving</source>
+        <translation>Sample before sieving</translation>
+    </message>
+    <message>
+        <source>On %1</source>
+        <translation>On %1</translation>
+    </message>
+    <message>
+        <source>In the pan</source>
+        <translation>In the pan</translation>
+    </message>
+    <message>
+        <source>Length on the top sieve</source>
+        <translation>Length on the top sieve</translation>
+    </message>
+    <message>
+        <source>Wet from rain or dew</source>
+        <translation>Wet from rain or dew</translation>
+    </message>
+    <message>
+        <source>Record the sieve test</source>
+        <translation>Record the sieve test</translation>
+    </message>
+    <message>
+        <source>Give the openings from the widest down, as 19 8 4.</source>
+        <translation>Give the openings from the widest down, as 19 8 4.</translation>
+    </message>
+    <message>
+        <source>Together %1.</source>
+        <translation>Together %1.</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::samples_page::VisitForm</name>
+    <message>
+        <source>Whole plants</source>
+        <translation>Whole plants</translation>
+    </message>
+    <message>
+        <source>Milk line from the crown</source>
+        <translation>Milk line from the crown</translation>
+    </message>
+    <message>
+        <source>Planted</source>
+        <translation>Planted</translation>
+    </message>
+    <message>
+        <source>Silked</source>
+        <translation>Silked</translation>
+    </message>
+    <message>
+        <source>Days of the hybrid</source>
+        <translation>Days of the hybrid</translation>
+    </message>
+    <message>
+        <source>Record the visit</source>
+        <translation>Record the visit</translation>
+    </message>
+    <message>
+        <source>choose the field above</source>
+        <translation>choose the field above</translation>
+    </message>
+    <message>
+        <source>What is left at nothing stays as it was seen before.</source>
+        <translation>What is left at nothing stays as it was seen before.</translation>
+    </message>
+    <message>
+        <source>Sample whole plants now: the line alone does not tell the dry matter.</source>
+        <translation>Sample whole plants now: the line alone does not tell the dry matter.</translation>
+    </message>
+    <message>
+        <source>Below a third: too early to sample.</source>
+        <translation>Below a third: too early to sample.</translation>
     </message>
 </context>
 <context>

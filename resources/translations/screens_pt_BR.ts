@@ -201,6 +201,183 @@
     </message>
 </context>
 <context>
+    <name>SamplesPresenter</name>
+    <message>
+        <source>no field named</source>
+        <translation>sem talhão</translation>
+    </message>
+    <message>
+        <source>No sieve test today.</source>
+        <translation>Nenhum teste de peneiras hoje.</translation>
+    </message>
+    <message numerus="yes">
+        <source>By day: %1 over %n day(s)</source>
+        <translation>
+            <numerusform>Por dia: %1 em %n dia</numerusform>
+            <numerusform>Por dia: %1 em %n dias</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>, 80 % band %1</source>
+        <translation>, faixa de 80 % %1</translation>
+    </message>
+    <message>
+        <source>No kernels counted today.</source>
+        <translation>Nenhum grão contado hoje.</translation>
+    </message>
+    <message>
+        <source>%1 in a cup (%2 to %3), %4: %5</source>
+        <comment>mean, low, high, material, how good</comment>
+        <translation>%1 por copo (%2 a %3), %4: %5</translation>
+    </message>
+    <message>
+        <source>Score %1 of the starch, %2: %3</source>
+        <translation>Índice %1 do amido, %2: %3</translation>
+    </message>
+    <message>
+        <source>Nobody has told how the harvester is set.</source>
+        <translation>Ninguém informou a regulagem da colhedora.</translation>
+    </message>
+    <message>
+        <source>cut %1</source>
+        <translation>corte %1</translation>
+    </message>
+    <message>
+        <source>roll gap %1</source>
+        <translation>folga dos rolos %1</translation>
+    </message>
+    <message>
+        <source>stubble %1</source>
+        <translation>resteva %1</translation>
+    </message>
+    <message>
+        <source>no processor</source>
+        <translation>sem processador</translation>
+    </message>
+    <message>
+        <source>rolls</source>
+        <translation>rolos</translation>
+    </message>
+    <message>
+        <source>rolls for a long cut</source>
+        <translation>rolos para corte longo</translation>
+    </message>
+    <message>
+        <source>No field has been visited.</source>
+        <translation>Nenhum talhão foi visitado.</translation>
+    </message>
+    <message>
+        <source>fresh</source>
+        <translation>fresca</translation>
+    </message>
+    <message>
+        <source>fermented</source>
+        <translation>fermentada</translation>
+    </message>
+    <message>
+        <source>No dry matter measured yet.</source>
+        <translation>Nenhuma matéria seca medida ainda.</translation>
+    </message>
+    <message>
+        <source>The next load: %1</source>
+        <translation>A próxima carga: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sample(s) today: %1</source>
+        <translation>
+            <numerusform>%n amostra hoje: %1</numerusform>
+            <numerusform>%n amostras hoje: %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>; enough for a point</source>
+        <translation>; bastam para um ponto</translation>
+    </message>
+    <message numerus="yes">
+        <source>; %n more give it to a point</source>
+        <translation>
+            <numerusform>; mais %n dá a precisão de um ponto</numerusform>
+            <numerusform>; mais %n dão a precisão de um ponto</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Drift %1 an hour, 80 % band %2</source>
+        <translation>Tendência de %1 por hora, faixa de 80 % %2</translation>
+    </message>
+    <message>
+        <source>%1: none is seen</source>
+        <translation>%1: nenhuma se vê</translation>
+    </message>
+    <message>
+        <source>Came in today: %1</source>
+        <translation>Chegou hoje: %1</translation>
+    </message>
+    <message>
+        <source>In %1: %2</source>
+        <translation>Em %1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, %n test(s)</source>
+        <translation>
+            <numerusform>%1, %n teste</numerusform>
+            <numerusform>%1, %n testes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>; %1 %2</source>
+        <comment>method, mean length</comment>
+        <translation>; %1 %2</translation>
+    </message>
+    <message>
+        <source>, spread %1</source>
+        <translation>, dispersão %1</translation>
+    </message>
+    <message>
+        <source>log-normal line</source>
+        <translation>reta log-normal</translation>
+    </message>
+    <message>
+        <source>one screen</source>
+        <translation>uma peneira</translation>
+    </message>
+    <message>
+        <source>milk line %1</source>
+        <translation>linha do leite %1</translation>
+    </message>
+    <message>
+        <source>dries %1 (+-%2)</source>
+        <translation>seca %1 (+-%2)</translation>
+    </message>
+    <message>
+        <source>in the goal %1 to %2</source>
+        <translation>na meta de %1 a %2</translation>
+    </message>
+    <message>
+        <source>by warmth %1</source>
+        <translation>pelo calor %1</translation>
+    </message>
+    <message>
+        <source>by planting %1 to %2</source>
+        <translation>pelo plantio %1 a %2</translation>
+    </message>
+    <message>
+        <source>out of reach</source>
+        <translation>fora de alcance</translation>
+    </message>
+    <message>
+        <source>well processed</source>
+        <translation>bem processados</translation>
+    </message>
+    <message>
+        <source>adequate</source>
+        <translation>adequados</translation>
+    </message>
+    <message>
+        <source>inadequate</source>
+        <translation>insuficientes</translation>
+    </message>
+</context>
+<context>
     <name>Trial</name>
     <message>
         <source>What if? Move a tractor or record a layer: it is only tried.</source>
@@ -257,6 +434,18 @@
     <message>
         <source>&amp;Help</source>
         <translation>A&amp;juda</translation>
+    </message>
+    <message>
+        <source>Fill</source>
+        <translation>Enchimento</translation>
+    </message>
+    <message>
+        <source>Samples</source>
+        <translation>Amostras</translation>
+    </message>
+    <message>
+        <source>&amp;Pages</source>
+        <translation>&amp;Páginas</translation>
     </message>
 </context>
 <context>
@@ -1034,6 +1223,92 @@
     </message>
 </context>
 <context>
+    <name>treadwell::plots::DryMatterChart</name>
+    <message>
+        <source>Dry matter of the day</source>
+        <translation>Matéria seca do dia</translation>
+    </message>
+    <message>
+        <source>dry matter, %</source>
+        <translation>matéria seca, %</translation>
+    </message>
+    <message>
+        <source>loads</source>
+        <translation>cargas</translation>
+    </message>
+    <message>
+        <source>80 % band</source>
+        <translation>faixa de 80 %</translation>
+    </message>
+    <message>
+        <source>samples</source>
+        <translation>amostras</translation>
+    </message>
+    <message>
+        <source>goal</source>
+        <translation>meta</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sample(s).</source>
+        <translation>
+            <numerusform>%n amostra.</numerusform>
+            <numerusform>%n amostras.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The last load is taken for %1 (+-%2).</source>
+        <translation>A última carga é tomada por %1 (+-%2).</translation>
+    </message>
+    <message>
+        <source>Goal %1.</source>
+        <translation>Meta %1.</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::plots::SieveChart</name>
+    <message>
+        <source>Where the sample lies between the sieves</source>
+        <translation>Onde a amostra fica entre as peneiras</translation>
+    </message>
+    <message>
+        <source>passes, %</source>
+        <translation>passa, %</translation>
+    </message>
+    <message>
+        <source>this sample</source>
+        <translation>esta amostra</translation>
+    </message>
+    <message>
+        <source>what should pass</source>
+        <translation>o que deve passar</translation>
+    </message>
+    <message>
+        <source>No sieve test yet.</source>
+        <translation>Nenhum teste de peneiras ainda.</translation>
+    </message>
+    <message>
+        <source>on 19 mm</source>
+        <translation>em 19 mm</translation>
+    </message>
+    <message>
+        <source>on 8 mm</source>
+        <translation>em 8 mm</translation>
+    </message>
+    <message>
+        <source>on 4 mm</source>
+        <translation>em 4 mm</translation>
+    </message>
+    <message>
+        <source>below</source>
+        <translation>abaixo</translation>
+    </message>
+    <message>
+        <source>%1 %2, should be %3</source>
+        <comment>where, part, range</comment>
+        <translation>%1 %2, deve ser %3</translation>
+    </message>
+</context>
+<context>
     <name>treadwell::plots::Timeline</name>
     <message>
         <source>Timeline of the filling</source>
@@ -1191,6 +1466,401 @@
     <message>
         <source>Hour</source>
         <translation>Hora</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::samples_page::DryMatterForm</name>
+    <message>
+        <source>Dish, dried in an oven</source>
+        <translation>Prato, seco em estufa</translation>
+    </message>
+    <message>
+        <source>Microwave, step by step</source>
+        <translation>Micro-ondas, passo a passo</translation>
+    </message>
+    <message>
+        <source>Meter</source>
+        <translation>Medidor</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>Como</translation>
+    </message>
+    <message>
+        <source>Empty dish</source>
+        <translation>Prato vazio</translation>
+    </message>
+    <message>
+        <source>With the fresh sample</source>
+        <translation>Com a amostra fresca</translation>
+    </message>
+    <message>
+        <source>After this step</source>
+        <translation>Depois deste passo</translation>
+    </message>
+    <message>
+        <source>After drying</source>
+        <translation>Depois de seco</translation>
+    </message>
+    <message>
+        <source>The meter reads</source>
+        <translation>O medidor mostra</translation>
+    </message>
+    <message>
+        <source>Record the sample</source>
+        <translation>Registrar a amostra</translation>
+    </message>
+    <message>
+        <source>the sample is not dry yet: %1</source>
+        <translation>a amostra ainda não está seca: %1</translation>
+    </message>
+    <message>
+        <source>Weigh the dish, then the fresh sample in it.</source>
+        <translation>Pese o prato e depois a amostra fresca nele.</translation>
+    </message>
+    <message>
+        <source>%1 fresh</source>
+        <translation>%1 frescos</translation>
+    </message>
+    <message>
+        <source>%1, dry matter %2</source>
+        <translation>%1, matéria seca %2</translation>
+    </message>
+    <message>
+        <source>Weigh the dish, then about 100 g of fresh sample in it.</source>
+        <translation>Pese o prato e depois cerca de 100 g de amostra fresca nele.</translation>
+    </message>
+    <message>
+        <source>Dry: %1 dry matter. Record it.</source>
+        <translation>Seca: %1 de matéria seca. Registre.</translation>
+    </message>
+    <message>
+        <source>Step %1: heat for %2 s, weigh, press Enter.</source>
+        <translation>Passo %1: aqueça por %2 s, pese, tecle Enter.</translation>
+    </message>
+    <message>
+        <source>At most %1 so far.</source>
+        <translation>No máximo %1 até aqui.</translation>
+    </message>
+    <message>
+        <source>The last step took %1 off.</source>
+        <translation>O último passo tirou %1.</translation>
+    </message>
+    <message>
+        <source>Less than 80 g: the last gram counts for more than a point.</source>
+        <translation>Menos de 80 g: o último grama vale mais de um ponto.</translation>
+    </message>
+    <message>
+        <source>No dish was taken beside the meter yet: it may be off by %1.</source>
+        <translation>Ainda não se secou um prato ao lado do medidor: ele pode errar por %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>It reads %1 (+-%2) too much, by %n dish(es) beside it.</source>
+        <translation>
+            <numerusform>Ele mostra %1 (+-%2) a mais, por %n prato ao lado.</numerusform>
+            <numerusform>Ele mostra %1 (+-%2) a mais, por %n pratos ao lado.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 The crop has %2.</source>
+        <translation>%1 A forragem tem %2.</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::samples_page::Form</name>
+    <message>
+        <source>Not recorded: %1</source>
+        <translation>Não registrado: %1</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::samples_page::KernelForm</name>
+    <message>
+        <source>Counted in a cup of 0.95 L</source>
+        <translation>Contados em um copo de 0,95 L</translation>
+    </message>
+    <message>
+        <source>Processing score, on 4.75 mm</source>
+        <translation>Índice de processamento, em 4,75 mm</translation>
+    </message>
+    <message>
+        <source>Fresh</source>
+        <translation>Fresca</translation>
+    </message>
+    <message>
+        <source>Fermented</source>
+        <translation>Fermentada</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>Como</translation>
+    </message>
+    <message>
+        <source>Crop</source>
+        <translation>Forragem</translation>
+    </message>
+    <message>
+        <source>Whole and half kernels</source>
+        <translation>Grãos inteiros e meios</translation>
+    </message>
+    <message>
+        <source>Dried sample</source>
+        <translation>Amostra seca</translation>
+    </message>
+    <message>
+        <source>Its starch</source>
+        <translation>O amido dela</translation>
+    </message>
+    <message>
+        <source>Stays on 4.75 mm</source>
+        <translation>Fica em 4,75 mm</translation>
+    </message>
+    <message>
+        <source>Starch of that</source>
+        <translation>O amido disso</translation>
+    </message>
+    <message>
+        <source>Record the kernels</source>
+        <translation>Registrar os grãos</translation>
+    </message>
+    <message>
+        <source>This cup: %1. Count several loads.</source>
+        <translation>Este copo: %1. Conte em várias cargas.</translation>
+    </message>
+    <message>
+        <source>Weigh the dried sample, sieve it on 4.75 mm, and weigh what stays.</source>
+        <translation>Pese a amostra seca, peneire em 4,75 mm e pese o que fica.</translation>
+    </message>
+    <message>
+        <source>Score %1 of the starch: %2.</source>
+        <translation>Índice %1 do amido: %2.</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::samples_page::LinesPanel</name>
+    <message>
+        <source>Caution</source>
+        <translation>Cuidado</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::samples_page::SamplesPage</name>
+    <message>
+        <source>Field</source>
+        <translation>Talhão</translation>
+    </message>
+    <message>
+        <source>Dry</source>
+        <translation>Seca</translation>
+    </message>
+    <message>
+        <source>Chop</source>
+        <translation>Picado</translation>
+    </message>
+    <message>
+        <source>Kernels</source>
+        <translation>Grãos</translation>
+    </message>
+    <message>
+        <source>Cut</source>
+        <translation>Corte</translation>
+    </message>
+    <message>
+        <source>Visit</source>
+        <translation>Visita</translation>
+    </message>
+    <message>
+        <source>What the last sample changed</source>
+        <translation>O que a última amostra mudou</translation>
+    </message>
+    <message>
+        <source>Dry matter</source>
+        <translation>Matéria seca</translation>
+    </message>
+    <message>
+        <source>The harvester</source>
+        <translation>A colhedora</translation>
+    </message>
+    <message>
+        <source>Standing fields</source>
+        <translation>Talhões em pé</translation>
+    </message>
+    <message>
+        <source>any, or none named</source>
+        <translation>qualquer um, ou nenhum</translation>
+    </message>
+    <message>
+        <source>The sample is not recorded: %1</source>
+        <translation>A amostra não foi registrada: %1</translation>
+    </message>
+    <message>
+        <source>Dry matter, chop, kernels, the cut, a visit to a field</source>
+        <translation>Matéria seca, picado, grãos, o corte, a visita a um talhão</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Enter</translation>
+    </message>
+    <message>
+        <source>The next field of the form; at the last one record</source>
+        <translation>O próximo campo do formulário; no último, registrar</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::samples_page::SettingForm</name>
+    <message>
+        <source>No processor</source>
+        <translation>Sem processador</translation>
+    </message>
+    <message>
+        <source>Rolls</source>
+        <translation>Rolos</translation>
+    </message>
+    <message>
+        <source>Rolls for a long cut</source>
+        <translation>Rolos para corte longo</translation>
+    </message>
+    <message>
+        <source>Length of cut</source>
+        <translation>Comprimento de corte</translation>
+    </message>
+    <message>
+        <source>Gap of the rolls</source>
+        <translation>Folga dos rolos</translation>
+    </message>
+    <message>
+        <source>Stubble</source>
+        <translation>Altura da resteva</translation>
+    </message>
+    <message>
+        <source>Processor</source>
+        <translation>Processador</translation>
+    </message>
+    <message>
+        <source>Record the setting</source>
+        <translation>Registrar a regulagem</translation>
+    </message>
+    <message>
+        <source>give a length of cut, a gap or the stubble</source>
+        <translation>informe o comprimento de corte, a folga ou a resteva</translation>
+    </message>
+    <message>
+        <source>What is left at nothing stays as it was. Stubble of 15 to 20 cm is common practice.</source>
+        <translation>O que fica em branco continua como estava. Resteva de 15 a 20 cm é prática comum.</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::samples_page::SieveForm</name>
+    <message>
+        <source>19, 8, 4 mm and pan</source>
+        <translation>19, 8, 4 mm e fundo</translation>
+    </message>
+    <message>
+        <source>19, 8, 1.18 mm and pan</source>
+        <translation>19, 8, 1,18 mm e fundo</translation>
+    </message>
+    <message>
+        <source>Five screens and pan</source>
+        <translation>Cinco peneiras e fundo</translation>
+    </message>
+    <message>
+        <source>Other sieves</source>
+        <translation>Outras peneiras</translation>
+    </message>
+    <message>
+        <source>Weights</source>
+        <translation>Pesos</translation>
+    </message>
+    <message>
+        <source>Percent</source>
+        <translation>Porcentagem</translation>
+    </message>
+    <message>
+        <source>Sieves</source>
+        <translation>Peneiras</translation>
+    </message>
+    <message>
+        <source>Openings in mm, widest first</source>
+        <translation>Aberturas em mm, da maior</translation>
+    </message>
+    <message>
+        <source>Given as</source>
+        <translation>Dados em</translation>
+    </message>
+    <message>
+        <source>Sample before sieving</source>
+        <translation>Amostra antes</translation>
+    </message>
+    <message>
+        <source>On %1</source>
+        <translation>Em %1</translation>
+    </message>
+    <message>
+        <source>In the pan</source>
+        <translation>No fundo</translation>
+    </message>
+    <message>
+        <source>Length on the top sieve</source>
+        <translation>Comprimento na de cima</translation>
+    </message>
+    <message>
+        <source>Wet from rain or dew</source>
+        <translation>Molhada de chuva ou orvalho</translation>
+    </message>
+    <message>
+        <source>Record the sieve test</source>
+        <translation>Registrar as peneiras</translation>
+    </message>
+    <message>
+        <source>Give the openings from the widest down, as 19 8 4.</source>
+        <translation>Informe as aberturas da maior para a menor, como 19 8 4.</translation>
+    </message>
+    <message>
+        <source>Together %1.</source>
+        <translation>Ao todo %1.</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::samples_page::VisitForm</name>
+    <message>
+        <source>Whole plants</source>
+        <translation>Plantas inteiras</translation>
+    </message>
+    <message>
+        <source>Milk line from the crown</source>
+        <translation>Linha do leite desde a coroa</translation>
+    </message>
+    <message>
+        <source>Planted</source>
+        <translation>Plantado</translation>
+    </message>
+    <message>
+        <source>Silked</source>
+        <translation>Espigado</translation>
+    </message>
+    <message>
+        <source>Days of the hybrid</source>
+        <translation>Dias do híbrido</translation>
+    </message>
+    <message>
+        <source>Record the visit</source>
+        <translation>Registrar a visita</translation>
+    </message>
+    <message>
+        <source>choose the field above</source>
+        <translation>escolha o talhão acima</translation>
+    </message>
+    <message>
+        <source>What is left at nothing stays as it was seen before.</source>
+        <translation>O que fica em branco continua como foi visto antes.</translation>
+    </message>
+    <message>
+        <source>Sample whole plants now: the line alone does not tell the dry matter.</source>
+        <translation>Amostre plantas inteiras agora: a linha sozinha não diz a matéria seca.</translation>
+    </message>
+    <message>
+        <source>Below a third: too early to sample.</source>
+        <translation>Abaixo de um terço: cedo demais para amostrar.</translation>
     </message>
 </context>
 <context>

@@ -1,5 +1,7 @@
 #include "app/desktop/plots/timeline_plot.h"
 
+#include "app/desktop/plots/axis_look.h"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -86,18 +88,9 @@ TimelinePlot::TimelinePlot(QCustomPlot& plot)
 }
 
 void TimelinePlot::makeLegend() {
-    QCPLegend* legend = m_plot.legend;
-    m_plot.plotLayout()->insertRow(0);
-    m_plot.plotLayout()->addElement(0, 0, legend);
-    m_plot.plotLayout()->setRowStretchFactor(0, 0.001);
-    m_plot.plotLayout()->setRowSpacing(0);
-    legend->setFillOrder(QCPLegend::foColumnsFirst);
-    legend->setMargins(QMargins{2, 2, 2, 2});
-    legend->setRowSpacing(0);
-    legend->setColumnSpacing(4);
-    legend->setIconSize(kLegendMark);
-    legend->setBorderPen(Qt::NoPen);
-    legend->setVisible(true);
+    legendAbove(m_plot);
+    m_plot.legend->setColumnSpacing(4);
+    m_plot.legend->setIconSize(kLegendMark);
     m_high->removeFromLegend();  // one entry names both ends of the band
 }
 

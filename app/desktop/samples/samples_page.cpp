@@ -1,0 +1,238 @@
+#include "app/desktop/samples/samples_page.h"
+
+#include "app/desktop/samples/dry_matter_form.h"
+#include "app/desktop/samples/kernel_form.h"
+#include "app/desktop/samples/lines_panel.h"
+#include "app/desktop/samples/setting_form.h"
+#include "app/desktop/samples/sieve_form.h"
+#include "app/desktop/samples/visit_form.h"
+#include "app/desktop/widgets/choice_box.h"
+#include "core/density/sample_change.h"
+
+#include <QEvent>
+#include <QGridLayout>
+#include <QLabel>
+#include <QScrollArea>
+#include <QShortcut>
+#include <QSignalBlocker>
+#include <QTabWidget>
+
+namespace treadwell::samples_page {
+
+namespace {
+
+constexpr std::chrono::seconds kTick{30};
+constexpr int kFormWidth = 400;  // pixels
+
+const std::array kTabKeys{Qt::Key_F2, Qt::Key_F3, Qt::Key_F4, Qt::Key_F5, Qt::Key_F6};
+
+}  // namespace
+
+SamplesPage::SamplesPage(desk::SeasonDesk& desk, const settings::Appearance& look, QWidget* parent)
+    : QWidget{parent},
+      m_desk{desk},
+      m_appearance{look},
+      m_fieldTitle{new QLabel},
+      m_field{new widgets::ChoiceBox{look}},
+      m_messages{new widgets::MessageBar{look}},
+      m_tabs{new QTabWidget},
+      m_dryForm{new DryMatterForm{look}},
+      m_sieveForm{new SieveForm{look}},
+      m_forms{m_dryForm, m_sieveForm, new KernelForm{look}, new SettingForm{look}, new VisitForm{look}},
+      m_dryChart{new plots::DryMatterChart{look}},
+      m_sieveChart{new plots::SieveChart{look}},
+      m_changed{new LinesPanel{look, QStringLiteral("changed")}},
+      m_dryLines{new LinesPanel{look, QStringLiteral("dryMatterLines")}},
+      m_chopLines{new LinesPanel{look, QStringLiteral("chopLines")}},
+      m_kernelLines{new LinesPanel{look, QStringLiteral("kernelLines")}},
+      m_settingLines{new LinesPanel{look, QStringLiteral("settingLines")}},
+      m_fieldLines{new LinesPanel{look, QStringLiteral("fieldLines")}} {
+    auto* layout = new QVBoxLayout{this};
+    auto* columns = new QHBoxLayout;
+    layout->addWidget(m_messages);
+    layout->addLayout(columns, 1);
+    columns->addWidget(makeForms());
+    columns->addWidget(makeViews(), 1);
+    for (Form* form : m_forms) {
+        connect(form, &Form::recorded, this, &SamplesPage::record);
+    }
+    connect(m_sieveForm, &SieveForm::edited, this, [this](const std::optional<samples::SieveParts>& parts) {
+        if (parts) m_sieveChart->setView({parts, rangesFor(*m_desk.season(), chosenField(), m_desk.now())});
+    });
+    for (std::size_t tab = 0; tab < m_forms.size(); ++tab) {
+        auto* key = new QShortcut{QKeySequence{kTabKeys[tab]}, this};
+        connect(key, &QShortcut::activated, this,
+                [this, tab] { m_tabs->setCurrentIndex(static_cast<int>(tab)); });
+    }
+    connect(m_field, &QComboBox::currentIndexChanged, this, &SamplesPage::refresh);
+    connect(&desk, &desk::SeasonDesk::committed, this, &SamplesPage::settle);
+    connect(&desk, &desk::SeasonDesk::failed, this, &SamplesPage::fail);
+    connect(&desk, &desk::SeasonDesk::changed, this, &SamplesPage::refresh);
+    connect(&look, &settings::Appearance::changed, this, &SamplesPage::refresh);
+    connect(&m_tick, &QTimer::timeout, this, &SamplesPage::refresh);
+    m_tick.start(kTick);
+    m_changed->hide();
+    retranslate();
+}
+
+QWidget* SamplesPage::makeForms() {
+    auto* forms = new QWidget;
+    auto* layout = new QVBoxLayout{forms};
+    layout->setContentsMargins(0, 0, 0, 0);
+    auto* field = new QHBoxLayout;
+    field->addWidget(m_fieldTitle);
+    field->addWidget(m_field, 1);
+    m_fieldTitle->setBuddy(m_field);
+    m_field->setObjectName(QStringLiteral("sampleField"));
+    m_field->setMinimumHeight(m_appearance.pixels(settings::kControlMillimetres));
+    m_tabs->setObjectName(QStringLiteral("sampleTabs"));
+    m_tabs->setUsesScrollButtons(false);
+    for (Form* form : m_forms) {
+        auto* scroll = new QScrollArea;
+        scroll->setWidgetResizable(true);
+        scroll->setFrameShape(QFrame::NoFrame);
+        scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+        scroll->setWidget(form);
+        m_tabs->addTab(scroll, QString{});
+    }
+    layout->addLayout(field);
+    layout->addWidget(m_tabs, 1);
+    forms->setFixedWidth(kFormWidth);
+    return forms;
+}
+
+QWidget* SamplesPage::makeViews() {
+    auto* views = new QWidget;
+    auto* grid = new QGridLayout{views};
+    grid->addWidget(m_changed, 0, 0, 1, 2);
+    grid->addWidget(m_dryChart, 1, 0);
+    grid->addWidget(m_dryLines, 1, 1);
+    grid->addWidget(m_sieveChart, 2, 0);
+    grid->addWidget(m_chopLines, 2, 1);
+    grid->addWidget(m_kernelLines, 3, 0);
+    grid->addWidget(m_settingLines, 3, 1);
+    grid->addWidget(m_fieldLines, 4, 0, 1, 2);
+    grid->setColumnStretch(0, 1);
+    grid->setColumnStretch(1, 1);
+    grid->setRowStretch(4, 1);
+    auto* scroll = new QScrollArea;
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setWidget(views);
+    return scroll;
+}
+
+void SamplesPage::retranslate() {
+    m_fieldTitle->setText(tr("Field"));
+    m_field->setAccessibleName(tr("Field"));
+    const std::array names{tr("Dry"), tr("Chop"), tr("Kernels"), tr("Cut"), tr("Visit")};
+    for (std::size_t tab = 0; tab < names.size(); ++tab)
+        m_tabs->setTabText(static_cast<int>(tab), names[tab]);
+    m_changed->setTitle(tr("What the last sample changed"));
+    m_dryLines->setTitle(tr("Dry matter"));
+    m_chopLines->setTitle(tr("Chop"));
+    m_kernelLines->setTitle(tr("Kernels"));
+    m_settingLines->setTitle(tr("The harvester"));
+    m_fieldLines->setTitle(tr("Standing fields"));
+    m_fieldsOf = nullptr;
+    refresh();
+}
+
+fill::Speech SamplesPage::speech() const {
+    return {m_appearance.units(), m_desk.season()->zone()};
+}
+
+std::optional<farm::FieldId> SamplesPage::chosenField() const {
+    const auto id = Uuid::fromText(m_field->currentData().toString().toStdString());
+    return id ? std::optional{farm::FieldId{*id}} : std::nullopt;
+}
+
+/// The choice goes on with the field of the last load until somebody chooses.
+void SamplesPage::fillFields() {
+    if (m_fieldsOf == m_desk.season()) return;
+    const bool first = m_field->count() == 0;
+    const QString chosen = m_field->currentData().toString();
+    m_fieldsOf = m_desk.season();
+    const QSignalBlocker quiet{m_field};
+    m_field->clear();
+    m_field->addItem(tr("any, or none named"));
+    for (const auto& [id, field] : m_fieldsOf->farm().fields)
+        m_field->addItem(QString::fromStdString(field.name), QString::fromStdString(id.value.text()));
+    QString wanted = chosen;
+    for (const auto& day : m_fieldsOf->days()) {
+        for (const season::LoadTipped& load : day->loads) {
+            if (first && load.load.field && load.at <= m_desk.now())
+                wanted = QString::fromStdString(load.load.field->value.text());
+        }
+    }
+    m_field->setCurrentIndex(std::max(0, m_field->findData(wanted)));
+}
+
+void SamplesPage::refresh() {
+    if (!isVisible()) return;
+    fillFields();
+    const auto field = chosenField();
+    const SamplesView view = samplesAt(*m_desk.season(), field, m_desk.now(), speech());
+    for (Form* form : m_forms) {
+        form->setField(field);
+        form->setEnabled(m_desk.standing().writable);
+    }
+    m_dryForm->setMeterBias(view.meter);
+    m_dryChart->setView(view.chart);
+    m_sieveChart->setView(view.sieve);
+    m_dryLines->setLines(view.dryMatter);
+    m_chopLines->setLines(view.chop);
+    m_kernelLines->setLines(view.kernels);
+    m_settingLines->setLines(view.setting);
+    m_fieldLines->setLines(view.fields);
+}
+
+void SamplesPage::record(const entries::Body& body) {
+    desk::SeasonPointer before = m_desk.season();
+    m_pending.emplace(m_desk.propose(body), Pending{body, std::move(before)});
+}
+
+void SamplesPage::settle(desk::Ticket ticket) {
+    const auto pending = m_pending.find(ticket);
+    if (pending != m_pending.end()) {
+        if (const auto* sample = std::get_if<entries::DryMatterSample>(&pending->second.body))
+            tellChange(*pending->second.before, *sample);
+        m_pending.erase(pending);
+    }
+    refresh();
+}
+
+void SamplesPage::tellChange(const season::Season& before, const entries::DryMatterSample& sample) {
+    const season::Season& after = *m_desk.season();
+    const auto change = density::changeBySample(before, after, sample.field, m_desk.now());
+    Lines lines;
+    for (const Message& message : density::messagesOf(change, after.farm().rules))
+        lines.push_back({speech().say(message)});
+    m_changed->setLines(lines);
+    m_changed->show();
+}
+
+void SamplesPage::fail(desk::Ticket ticket, const Error& error) {
+    if (m_pending.erase(ticket) == 0) return;
+    m_messages->post(widgets::Weight::error, tr("The sample is not recorded: %1").arg(speech().say(error)));
+}
+
+void SamplesPage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    refresh();
+}
+
+void SamplesPage::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::LanguageChange) retranslate();
+}
+
+std::vector<std::pair<QString, QString>> samplesKeys() {
+    return {
+        {QStringLiteral("F2 … F6"),
+         SamplesPage::tr("Dry matter, chop, kernels, the cut, a visit to a field")},
+        {SamplesPage::tr("Enter"), SamplesPage::tr("The next field of the form; at the last one record")}};
+}
+
+}  // namespace treadwell::samples_page
