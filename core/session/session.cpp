@@ -60,7 +60,7 @@ Standing Session::standing() const {
             state.cautions,
             static_cast<std::int64_t>(state.unsaved.entries.size()),
             state.unsavedReason,
-            state.clockQuestion()};
+            state.journal.isWritable() ? state.clockQuestion() : std::nullopt};
 }
 
 std::shared_ptr<const season::Season> Session::snapshot() const {

@@ -19,7 +19,7 @@ struct Standing {
     std::int64_t unsaved = 0;  ///< entries that are kept and not recorded
     /// Where they are kept and why: entryKeptAside, entryKeptInMemory, or why they still cannot be recorded.
     std::optional<Message> unsavedReason;
-    /// What must be asked about the machine's clock: clockBehind, clockMoved.
+    /// What must be asked about the clock of a machine that records: clockBehind, clockMoved.
     std::optional<Message> clockQuestion;
 
     friend bool operator==(const Standing&, const Standing&) = default;

@@ -96,6 +96,14 @@ TEST_F(ClockTest, AsksWhenItIsDead) {
     EXPECT_EQ(session.standing().clockQuestion->code, code::clockBehind);
 }
 
+TEST_F(ClockTest, OfAReaderAsksNothing) {
+    start();
+    m_set.start = Instant{};
+    const auto reader = Session::openForReading(m_files, m_set);
+    ASSERT_TRUE(reader);
+    EXPECT_EQ(reader->standing().clockQuestion, std::nullopt) << "nothing is recorded by it";
+}
+
 TEST_F(ClockTest, AsksWhenItIsSetForwardAndNotWhenTheMachineSlept) {
     const Session session = start();
     m_set.passed += std::chrono::hours{9};
