@@ -1,3 +1,4 @@
+#include "core/base/number_text.h"
 #include "tests/app/cli/json.h"
 #include "tests/app/cli/refused.h"
 
@@ -70,8 +71,8 @@ TEST_F(Passes, ReplayRefusesWhatItCannotRead) {
 std::string driveOver(double across_m, const std::string& hour) {
     std::string text = "<gpx version=\"1.1\" creator=\"test\"><trk><trkseg>\n";
     for (int i = 0; i < 55; ++i) {
-        text += "<trkpt lat=\"" + std::to_string(51.0 + i / 111250.0) + "\" lon=\"" +
-                std::to_string(9.0 + across_m / 70200.0) + "\"><time>2026-09-16T" + hour +
+        text += "<trkpt lat=\"" + fixedText(51.0 + i / 111250.0, 6) + "\" lon=\"" +
+                fixedText(9.0 + across_m / 70200.0, 6) + "\"><time>2026-09-16T" + hour +
                 ":00:" + (i < 10 ? "0" : "") + std::to_string(i) + "Z</time><fix>dgps</fix></trkpt>\n";
     }
     return text + "</trkseg></trk></gpx>\n";
