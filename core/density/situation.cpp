@@ -76,6 +76,10 @@ void checkMachines(const Situation& situation, Checks& checks) {
     }
 }
 
+// Evidence lies within e^2 of what was predicted; a survey is then corrected by how far cores and surveys lie
+// apart, which is e^4 at most.
+constexpr double kFarthestLevel = 6.0;
+
 void checkOptions(const Options& options, Checks& checks) {
     checks.hold(options.effectiveLayers, 1.0, 1e6, "effectiveLayers");
     const Residual& residual = options.residual;
@@ -87,7 +91,7 @@ void checkOptions(const Options& options, Checks& checks) {
         .hold(residual.ordinaryInputs, 0.0, 4.0, "residual.ordinaryInputs")
         .hold(residual.inputsCounted, 0.0, 4.0, "residual.inputsCounted")
         .hold(residual.varianceDoubt, 0.0, 16.0, "residual.varianceDoubt")
-        .hold(residual.level, -2.0, 2.0, "residual.level");
+        .hold(residual.level, -kFarthestLevel, kFarthestLevel, "residual.level");
     const EntrySpread& entries = options.entries;
     checks.hold(entries.machineMass.value_or(0.0), 0.0, 2.0, "entries.machineMass")
         .hold(entries.layer.value_or(0.0), 0.0, 2.0, "entries.layer")

@@ -203,6 +203,21 @@ RC_GTEST_PROP(Calibration, NothingThatIsNotFiniteLeaves, ()) {
     }
 }
 
+// Surveys that read far below the cores elsewhere raise what a survey alone teaches, here beyond e^2.
+TEST(Calibration, EstimatesWithWhateverWasLearnt) {
+    std::vector<Evidence> evidence{survey(2, 1.8, 1e-8)};
+    for (int i = 0; i < 12; ++i) evidence.push_back(core(1, i % 3, i, 1.8));
+    evidence.push_back(survey(1, -1.8, 1e-8));
+    const auto calibration = calibrate(evidence);
+    ASSERT_TRUE(calibration);
+    Options options;
+    for (const SiloPosterior& silo : calibration->silos) {
+        options.residual = silo.residual;
+        EXPECT_TRUE(estimate(exampleSituation(), options)) << silo.level.mean;
+    }
+    EXPECT_GT(options.residual.level, 2.0);
+}
+
 TEST(Calibration, RefusesEvidenceThatCannotBe) {
     std::vector<Evidence> evidence = evenFace(1, 3);
     evidence[2].measured = DryDensity{};
