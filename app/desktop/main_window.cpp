@@ -2,7 +2,6 @@
 
 #include "app/desktop/fill/fill_page.h"
 #include "app/desktop/on_screen.h"
-#include "app/desktop/samples/samples_page.h"
 #include "app/desktop/season_banner.h"
 
 #include <QActionGroup>
@@ -14,6 +13,7 @@
 #include <QSettings>
 #include <QStackedWidget>
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace treadwell {
 
@@ -65,11 +65,11 @@ MainWindow::MainWindow(desk::SeasonDesk& desk, WindowSettings settings, QWidget*
       m_desk{desk},
       m_settings{std::move(settings)},
       m_pages{new QStackedWidget},
+      m_made(pageKinds().size()),
       m_page{nullptr} {
     setLook(m_settings.look);
     setLanguage(m_settings.language);
-    m_page = new fill::FillPage{desk, m_appearance};
-    m_pages->addWidget(m_page);
+    m_page = static_cast<fill::FillPage*>(made(Page::fill));
     auto* central = new QWidget;
     auto* layout = new QVBoxLayout{central};
     layout->setContentsMargins(0, 0, 0, 0);
@@ -104,21 +104,27 @@ void MainWindow::tellCautions() {
 void MainWindow::makePages() {
     m_pagesMenu = menuBar()->addMenu(QString{});
     auto* pages = new QActionGroup{this};
-    for (const Page page : {Page::fill, Page::samples}) {
-        QAction* action = addChoice(m_pagesMenu, pages, page == Page::fill);
-        action->setShortcut(QKeySequence{Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + static_cast<int>(page))});
-        m_names.emplace_back(action, [page] { return page == Page::fill ? tr("Fill") : tr("Samples"); });
+    for (const PageKind& kind : pageKinds()) {
+        QAction* action = addChoice(m_pagesMenu, pages, kind.page == Page::fill);
+        action->setShortcut(
+            QKeySequence{Qt::ALT | static_cast<Qt::Key>(Qt::Key_1 + static_cast<int>(kind.page))});
+        m_names.emplace_back(action, kind.name);
         m_pageActions.push_back(action);
-        connect(action, &QAction::triggered, this, [this, page] { showPage(page); });
+        connect(action, &QAction::triggered, this, [this, page = kind.page] { showPage(page); });
     }
 }
 
-void MainWindow::showPage(Page page) {
-    if (page == Page::samples && m_samples == nullptr) {
-        m_samples = new samples_page::SamplesPage{m_desk, m_appearance};
-        m_pages->addWidget(m_samples);
+QWidget* MainWindow::made(Page page) {
+    QWidget*& widget = m_made[static_cast<std::size_t>(page)];
+    if (widget == nullptr) {
+        widget = pageKinds()[static_cast<std::size_t>(page)].make(m_desk, m_appearance);
+        m_pages->addWidget(widget);
     }
-    m_pages->setCurrentWidget(page == Page::samples ? static_cast<QWidget*>(m_samples) : m_page);
+    return widget;
+}
+
+void MainWindow::showPage(Page page) {
+    m_pages->setCurrentWidget(made(page));
     m_pageActions[static_cast<std::size_t>(page)]->setChecked(true);
 }
 
@@ -200,8 +206,8 @@ void MainWindow::retranslate() {
 
 void MainWindow::showKeys() {
     QString rows;
-    const bool samples = m_pages->currentWidget() == m_samples;
-    for (const auto& [keys, what] : samples ? samples_page::samplesKeys() : fill::fillKeys()) {
+    const auto shown = std::find(m_made.begin(), m_made.end(), m_pages->currentWidget()) - m_made.begin();
+    for (const auto& [keys, what] : pageKinds()[static_cast<std::size_t>(shown)].keys()) {
         rows += QStringLiteral("<tr><td><b>%1</b>&nbsp;&nbsp;</td><td>%2</td></tr>")
                     .arg(keys.toHtmlEscaped(), what.toHtmlEscaped());
     }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/desktop/desk/season_desk.h"
+#include "app/desktop/pages.h"
 #include "app/desktop/settings/appearance.h"
 #include "app/desktop/settings/language.h"
 
@@ -14,15 +15,6 @@ namespace treadwell {
 
 namespace fill {
 class FillPage;
-}
-namespace samples_page {
-class SamplesPage;
-}
-
-/// The pages, each named by its moment.
-enum class Page : std::uint8_t { fill, samples };
-constexpr std::array<std::string_view, 2> enumTexts(Page /*page*/) noexcept {
-    return {"fill", "samples"};
 }
 
 /// Everything about the window that is a setting and no fact of the season.
@@ -60,6 +52,7 @@ class MainWindow final : public QMainWindow {
 
   private:
     void makePages();
+    [[nodiscard]] QWidget* made(Page page);
     void makeMenus();
     void comeBackOnScreen();
     void retranslate();
@@ -72,9 +65,9 @@ class MainWindow final : public QMainWindow {
     settings::Language m_language;
     settings::Appearance m_appearance;
     QStackedWidget* m_pages;
+    std::vector<QWidget*> m_made;  ///< in the order of pageKinds, null until first shown
     fill::FillPage* m_page;
     std::size_t m_cautionsTold = 0;
-    samples_page::SamplesPage* m_samples = nullptr;
     QMenu* m_pagesMenu = nullptr;
     std::vector<QAction*> m_pageActions;
     QMenu* m_unitsMenu = nullptr;

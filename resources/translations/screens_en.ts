@@ -2,6 +2,17 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
+    <name>Pages</name>
+    <message>
+        <source>Fill</source>
+        <translation>Fill</translation>
+    </message>
+    <message>
+        <source>Samples</source>
+        <translation>Samples</translation>
+    </message>
+</context>
+<context>
     <name>DisplayUnits</name>
     <message>
         <source>DM</source>
@@ -434,14 +445,6 @@
     <message>
         <source>&amp;Help</source>
         <translation>&amp;Help</translation>
-    </message>
-    <message>
-        <source>Fill</source>
-        <translation>Fill</translation>
-    </message>
-    <message>
-        <source>Samples</source>
-        <translation>Samples</translation>
     </message>
     <message>
         <source>&amp;Pages</source>

@@ -2,6 +2,17 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="pt_BR" sourcelanguage="en">
 <context>
+    <name>Pages</name>
+    <message>
+        <source>Fill</source>
+        <translation>Enchimento</translation>
+    </message>
+    <message>
+        <source>Samples</source>
+        <translation>Amostras</translation>
+    </message>
+</context>
+<context>
     <name>DisplayUnits</name>
     <message>
         <source>DM</source>
@@ -434,14 +445,6 @@
     <message>
         <source>&amp;Help</source>
         <translation>A&amp;juda</translation>
-    </message>
-    <message>
-        <source>Fill</source>
-        <translation>Enchimento</translation>
-    </message>
-    <message>
-        <source>Samples</source>
-        <translation>Amostras</translation>
     </message>
     <message>
         <source>&amp;Pages</source>
