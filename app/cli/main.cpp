@@ -274,8 +274,12 @@ void addCopies(CLI::App& app, Request& request) {
     taken->add_option("WHAT", options.what, "season, loads, samples or tractorHours")->option_text(" ");
     addText(*taken, "--output", options.output, "FILE", "A new file to write to");
     taken->add_flag("--names", options.names, "With people's names, which the document then keeps");
-    CLI::App* schema = app.add_subcommand("schema", "The JSON Schema of an exported season");
-    schema->callback([&request] { request.run = [](const Answer& answer) { return cli::schema(answer); }; });
+    CLI::App* schema =
+        app.add_subcommand("schema", "The JSON Schema of an exported season, a lesson or a drive");
+    schema->add_option("WHAT", options.schema, "season, lesson or drive")->option_text(" ");
+    schema->callback([&request] {
+        request.run = [&request](const Answer& answer) { return cli::schema(request.copy.schema, answer); };
+    });
 }
 
 int complain(Status status, std::string line) {
@@ -325,6 +329,7 @@ int parseAndExecute(int argc, char** argv) {
     addScaleVerbs(app, request);
     addCopies(app, request);
     addPassesVerbs(app, request);
+    addPracticeVerbs(app, request);
     try {
         app.parse(argc, argv);
     } catch (const CLI::Success& wanted) {

@@ -7,6 +7,7 @@
 #include "core/base/hex.h"
 #include "core/entries/schema.h"
 #include "core/journal/codes.h"
+#include "core/practice/schema.h"
 #include "core/session/copies.h"
 #include "core/session/exchange.h"
 
@@ -26,7 +27,13 @@ void tell(std::string_view done, const std::string& file, const Hash& head, cons
     }
 }
 
-/// To the file that is named, which must not be there yet, or to where answers go.
+bool isDocument(const std::string& bytes) {
+    const std::size_t first = bytes.find_first_not_of(" \t\r\n");
+    return first != std::string::npos && bytes[first] == '{';
+}
+
+}  // namespace
+
 Outcome deliver(const std::string& content, const std::optional<std::string>& output, const Answer& answer) {
     if (!output) {
         answer.out << content;
@@ -41,13 +48,6 @@ Outcome deliver(const std::string& content, const std::optional<std::string>& ou
     }
     return {};
 }
-
-bool isDocument(const std::string& bytes) {
-    const std::size_t first = bytes.find_first_not_of(" \t\r\n");
-    return first != std::string::npos && bytes[first] == '{';
-}
-
-}  // namespace
 
 Outcome backup(const CopyOptions& options, const Answer& answer) {
     const auto opened = openSeason(options.file, Purpose::reading, answer);
@@ -128,8 +128,17 @@ Outcome exportSeason(const CopyOptions& options, const Answer& answer) {
     return deliver(csvOf(exportOf(*opened->snapshot(), *what, machineClock().now())), options.output, answer);
 }
 
-Outcome schema(const Answer& answer) {
-    answer.out << entries::documentSchema();
+Outcome schema(const std::string& what, const Answer& answer) {
+    if (what == "season") {
+        answer.out << entries::documentSchema();
+    } else if (what == "lesson") {
+        answer.out << practice::lessonSchema();
+    } else if (what == "drive") {
+        answer.out << practice::driveSchema();
+    } else {
+        return tl::unexpected{
+            Failure{Status::misused, "\"" + what + "\" has no schema: use one of season, lesson, drive"}};
+    }
     return {};
 }
 

@@ -12,7 +12,8 @@ struct CopyOptions {
     std::string copy;
     std::string what = "season";
     std::optional<std::string> output;
-    bool names = false;  ///< people's names too
+    std::string schema = "season";  ///< of what
+    bool names = false;             ///< people's names too
     std::optional<std::string> place;
     bool noPlace = false;
 };
@@ -29,8 +30,12 @@ struct CopyOptions {
 /// The whole season as one JSON document, or a table of it as CSV.
 [[nodiscard]] Outcome exportSeason(const CopyOptions& options, const Answer& answer);
 
-/// The JSON Schema of the document.
-[[nodiscard]] Outcome schema(const Answer& answer);
+/// The JSON Schema of a season's document, of a lesson or of a drive.
+[[nodiscard]] Outcome schema(const std::string& what, const Answer& answer);
+
+/// To the file that is named, which must not be there yet, or to where answers go.
+[[nodiscard]] Outcome deliver(const std::string& content, const std::optional<std::string>& output,
+                              const Answer& answer);
 
 /// The options of a command about people, as typed.
 struct PeopleOptions {

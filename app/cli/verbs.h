@@ -9,6 +9,7 @@
 #include "app/cli/import.h"
 #include "app/cli/passes.h"
 #include "app/cli/plan.h"
+#include "app/cli/practice.h"
 #include "app/cli/review.h"
 #include "app/cli/season_copies.h"
 #include "app/cli/season_entries.h"
@@ -47,6 +48,7 @@ struct Request {
     ReplayOptions replay;
     TrackOptions tracks;
     PlanOptions plan;
+    PracticeOptions practice;
     std::function<Outcome(const Answer&)> run;
 };
 
@@ -85,5 +87,8 @@ void addPlanVerb(CLI::App& app, Request& request);
 
 /// The verbs of wheel passes.
 void addPassesVerbs(CLI::App& app, Request& request);
+
+/// The verbs of lessons.
+void addPracticeVerbs(CLI::App& app, Request& request);
 
 }  // namespace treadwell::cli

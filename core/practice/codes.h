@@ -9,12 +9,14 @@
     X(lessonTextMissing) \
     X(lessonOrderWrong) \
     X(debriefLayerThick) \
-    X(debriefWallLoose) \
+    X(debriefLeftWallLoose) \
+    X(debriefRightWallLoose) \
     X(debriefUnrolled) \
     X(debriefFewPasses) \
     X(debriefTooFast) \
     X(debriefRampSteep) \
     X(debriefTraffic) \
+    X(debriefClose) \
     X(debriefOutrun) \
     X(debriefPeople) \
     X(debriefDark) \
@@ -22,7 +24,18 @@
     X(scoreCoverage) \
     X(scoreEvenness) \
     X(scoreMinutes) \
-    X(scoreCautions)
+    X(scoreCautions) \
+    X(certificateTitle) \
+    X(certificateNoLicence) \
+    X(certificateRuns) \
+    X(certificateLessons) \
+    X(certificateScore) \
+    X(columnLesson) \
+    X(columnBest) \
+    X(columnRuns) \
+    X(columnDriven) \
+    X(drivenByHand) \
+    X(drivenByPlan)
 // clang-format on
 
 namespace treadwell::code {

@@ -27,6 +27,7 @@ constexpr double kLooseWall = 0.72;
 /// Told from here on (assumed).
 constexpr double kUnrolled = 0.10;
 constexpr double kOutrun = 0.65;
+constexpr Seconds kClose{60.0};
 /// About 4 km/h is advised (published practice); told from 5.5 on (assumed).
 constexpr Speed kHurried = Speed::fromKilometresPerHour(5.5);
 
@@ -38,6 +39,8 @@ std::optional<double> rolledDensity(const passes::Pad& pad, const Patch& patch) 
             const double y_m = (static_cast<double>(row) + 0.5) * pad.shape.cellAcross.si();
             if (y_m < patch.y0_m || y_m >= patch.y1_m) continue;
             for (std::size_t column = 0; column < pad.along; ++column) {
+                const double x_m = (static_cast<double>(column) + 0.5) * pad.shape.cellAlong.si();
+                if (x_m < patch.x0_m || x_m >= patch.x1_m) continue;
                 const std::size_t cell = pad.indexOf(layer, row, column);
                 mass += pad.areal_kg_m2[cell];
                 volume += pad.areal_kg_m2[cell] * pad.volume_m3_kg[cell];
@@ -105,7 +108,7 @@ class Reader final {
         walls();
         if (m_mean.unrolled.fraction() > kUnrolled) {
             tell(2.0 + m_mean.unrolled.fraction(), {code::debriefUnrolled, {m_mean.unrolled.amount()}},
-                 loosestLane());
+                 loosestStrip());
         }
         if (m_mean.meanPasses < packing::kLeastPasses) {
             tell(2.0, {code::debriefFewPasses, {m_mean.meanPasses, packing::kLeastPasses}});
@@ -123,28 +126,32 @@ class Reader final {
             right{0.0, length_m, width_m - kWallStrip_m, width_m};
         const Patch middle{0.0, length_m, 0.25 * width_m, 0.75 * width_m};
         const auto centre = rolledDensity(m_pad, middle);
-        for (const Patch& wall : {left, right}) {
+        for (const auto& [wall, text] :
+             {std::pair{left, code::debriefLeftWallLoose}, std::pair{right, code::debriefRightWallLoose}}) {
             const auto density = rolledDensity(m_pad, wall);
             if (!centre || !density || *density > kLooseWall * *centre) continue;
             tell(1.0 + *centre / *density,
-                 {code::debriefWallLoose,
+                 {text,
                   {DryDensity::fromSi(*density).amount(), DryDensity::fromSi(*centre).amount(),
                    Length::fromMetres(kWallStrip_m).amount()}},
                  wall);
         }
     }
 
-    /// The tenth of the width that lies loosest.
-    [[nodiscard]] Patch loosestLane() const {
+    /// The tenth of the width, or of the length, that lies loosest.
+    [[nodiscard]] Patch loosestStrip() const {
+        const double width_m = m_pad.shape.width.si() / 10.0, length_m = m_pad.shape.length.si() / 10.0;
         Patch loosest = whole();
         double least = std::numeric_limits<double>::infinity();
-        const double lane_m = m_pad.shape.width.si() / 10.0;
         for (int i = 0; i < 10; ++i) {
-            const Patch lane{0.0, m_pad.shape.length.si(), i * lane_m, (i + 1) * lane_m};
-            const auto density = rolledDensity(m_pad, lane);
-            if (!density || *density >= least) continue;
-            least = *density;
-            loosest = lane;
+            const Patch lane{0.0, 10.0 * length_m, i * width_m, (i + 1) * width_m};
+            const Patch belt{i * length_m, (i + 1) * length_m, 0.0, 10.0 * width_m};
+            for (const Patch& strip : {lane, belt}) {
+                const auto density = rolledDensity(m_pad, strip);
+                if (!density || *density >= least) continue;
+                least = *density;
+                loosest = strip;
+            }
         }
         return loosest;
     }
@@ -175,6 +182,9 @@ class Reader final {
         if (!m_plan.oneWay && m_run.facts().tractors > 1) {
             tell(3.0, {code::debriefTraffic, {static_cast<std::int64_t>(m_run.facts().tractors)}}, {},
                  Caution::workingWidth);
+        }
+        if (m_run.facts().close > kClose) {
+            tell(3.5, {code::debriefClose, {durationAmount(m_run.facts().close)}}, {}, Caution::workingWidth);
         }
         if (m_lesson.dark && !m_plan.lights) {
             tell(4.5, {code::debriefDark, {}}, {}, Caution::peopleOnFoot);
@@ -223,6 +233,25 @@ class Reader final {
 
 Debrief debriefOf(const LessonRun& run) {
     return Reader{run}.read();
+}
+
+std::vector<Message> cautionTexts(const LessonRun& run, const std::vector<Caution>& cautions) {
+    farm::Silo silo;
+    silo.length = run.lesson().pad.length;
+    silo.width = run.lesson().pad.width;
+    silo.rampSlope = run.plan().ramp;
+    Length widest;
+    for (const LessonTractor& tractor : run.lesson().tractors) {
+        widest = std::max(widest, passes::Roller{tractor.mass, tractor.trackWidth, {}}.width());
+    }
+    std::vector<Message> texts;
+    for (const attention::CautionNow& now :
+         attention::cautionsFor(silo, {.machineWidth = widest}, Instant{})) {
+        if (std::find(cautions.begin(), cautions.end(), now.caution) != cautions.end())
+            texts.push_back(now.message);
+    }
+    texts.push_back(attention::standingText());
+    return texts;
 }
 
 }  // namespace treadwell::practice

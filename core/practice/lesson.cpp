@@ -1,8 +1,7 @@
 #include "core/practice/lesson.h"
 
 #include "core/crop/crop.h"
-#include "core/entries/payload.h"
-#include "core/practice/codes.h"
+#include "core/practice/file.h"
 #include "core/quantity/range.h"
 
 #include <algorithm>
@@ -12,17 +11,7 @@ namespace treadwell::practice {
 
 namespace {
 
-constexpr std::string_view kFormat = "treadwell lesson";
 constexpr std::string_view kFallback = "en";
-
-struct KeyCollector {
-    std::vector<std::string_view> keys{"format", "version"};
-
-    template <class T>
-    void operator()(std::string_view key, const T& /*value*/) {
-        keys.push_back(key);
-    }
-};
 
 Seconds minutes(double value) {
     return Seconds{value * 60.0};
@@ -106,37 +95,14 @@ Result<void> validate(const Lesson& lesson) {
 }
 
 Result<Lesson> lessonFromJson(std::string_view json) {
-    entries::PayloadDocument document;
-    const auto file = document.read(json);
-    if (!file) return Unexpected{file.error()};
-    Lesson lesson;
-    KeyCollector known;
-    Lesson::fields(known, lesson);
-    for (const entries::PayloadValue& member : **file) {
-        if (std::find(known.keys.begin(), known.keys.end(), member.key) == known.keys.end()) {
-            return fail(code::fieldUnknown, std::string{member.key});
-        }
-    }
-    std::string format;
-    int version = 0;
-    entries::PayloadReader reader{**file};
-    reader("format", format);
-    reader("version", version);
-    if (auto read = reader.result(); !read) return Unexpected{read.error()};
-    if (format != kFormat) return fail(code::payloadFieldWrong, "format");
-    if (version != kLessonVersion) return fail(code::lessonVersion, "version", std::int64_t{version});
-    Lesson::fields(reader, lesson);
-    if (auto read = reader.result(); !read) return Unexpected{read.error()};
-    if (auto valid = validate(lesson); !valid) return Unexpected{valid.error()};
+    auto lesson = fileFromJson<Lesson>(json, kLessonFormat, kLessonVersion);
+    if (!lesson) return lesson;
+    if (auto valid = validate(*lesson); !valid) return Unexpected{valid.error()};
     return lesson;
 }
 
 std::string toJson(const Lesson& lesson) {
-    entries::PayloadWriter writer;
-    writer("format", std::string{kFormat});
-    writer("version", kLessonVersion);
-    Lesson::fields(writer, lesson);
-    return writer.text();
+    return fileToJson(lesson, kLessonFormat, kLessonVersion);
 }
 
 Result<Lesson> lessonFromDay(const season::Season& season, const season::Day& day, const farm::Silo& silo,

@@ -128,6 +128,7 @@ struct Lesson {
     [[nodiscard]] const LessonText& text(std::string_view language) const noexcept;
 };
 
+inline constexpr std::string_view kLessonFormat = "treadwell lesson";
 inline constexpr int kLessonVersion = 1;
 
 /// Duration 1 min to 12 h; pad 5-100 m by 4-40 m, 15-60 % dry matter, loose 60-200 kg DM/m3; goals 100-400 kg

@@ -18,6 +18,10 @@ constexpr Seconds kOnItsWay{600.0};
 /// A load is tipped on so much of the length, then the blade spreads it (assumed).
 constexpr double kHeap_m = 4.0;
 constexpr double kLeastPart_m = 1e-6;
+/// Two tractors are in each other's way when they are closer than this, middle to middle along and side to
+/// side (assumed).
+constexpr double kRoomAlong_m = 7.0;
+constexpr double kRoomBeside_m = 0.5;
 
 }  // namespace
 
@@ -33,6 +37,7 @@ Result<void> validate(const Plan& plan, const Lesson& lesson) {
 
 LessonRun::LessonRun(Lesson lesson, Plan plan, passes::Pad pad, unsigned threads)
     : m_lesson{std::move(lesson)}, m_plan{plan}, m_pad{std::move(pad)}, m_threads{threads} {
+    m_places.resize(m_lesson.tractors.size());
     makeTables();
     makeTracks();
 }
@@ -100,26 +105,55 @@ Result<void> LessonRun::advance(std::chrono::seconds time) {
 
 void LessonRun::roll(Seconds time) {
     m_facts.tractors = tractorsAt(m_facts.elapsed);
+    const bool onFoot = m_facts.onFoot = isSomebodyOnFoot(m_facts.elapsed);
     if (m_pad.layers.empty()) return;
-    const bool onFoot = isSomebodyOnFoot(m_facts.elapsed);
+    const auto rolled = [&](Seconds so) {
+        m_facts.rolled += so;
+        if (onFoot) m_facts.beside += so;
+    };
     if (onFoot && m_plan.stopForPeople) return;
+    if (m_hand) {
+        const Seconds driven = rollByHand(time);
+        rolled(driven);
+        if (driven.count() > 0.0 && isInTheWay()) m_facts.close += driven;
+    }
     double share = kRolling;
     if (!m_plan.oneWay) share *= std::pow(kInTheWay, static_cast<double>(m_facts.tractors) - 1.0);
-    for (std::size_t i = m_byHand ? 1 : 0; i < m_facts.tractors; ++i) {
+    for (std::size_t i = m_hand ? 1 : 0; i < m_facts.tractors; ++i) {
         const auto roller = static_cast<std::uint32_t>(i);
         const Length distance = Length::fromMetres(m_plan.speed.si() * share * time.count());
         m_tracks[i].add(m_passes, m_tables[i].roller(), roller, distance);
-        m_facts.rolled += time * share;
-        if (onFoot) m_facts.beside += time * share;
+        m_places[i] = {m_passes.back().x1_m, m_passes.back().y1_m};
+        rolled(time * share);
     }
 }
 
-void LessonRun::drive(std::span<const passes::WheelPass> driven, Seconds time) {
-    m_byHand = true;
-    m_facts.rolled += time;
-    if (isSomebodyOnFoot(m_facts.elapsed)) m_facts.beside += time;
-    if (m_pad.layers.empty()) return;
-    passes::press(m_pad, driven, std::span{m_tables}.first(1), m_threads);
+Seconds LessonRun::rollByHand(Seconds time) {
+    const Length driven = m_hand->go(m_passes, Length::fromMetres(m_plan.speed.si() * time.count()));
+    m_places[0] = m_hand->place();
+    return Seconds{driven.si() / m_plan.speed.si()};
+}
+
+bool LessonRun::isInTheWay() const noexcept {
+    const double wide_m = m_tables[0].roller().width().si() + kRoomBeside_m;
+    return std::any_of(m_places.begin() + 1, m_places.end(), [&](const auto& other) {
+        return other && std::abs(other->x_m - m_places[0]->x_m) < kRoomAlong_m &&
+               std::abs(other->y_m - m_places[0]->y_m) < wide_m;
+    });
+}
+
+void LessonRun::take() {
+    if (!m_hand) m_hand.emplace(m_pad.shape, m_tables[0].roller());
+}
+
+void LessonRun::steerTo(passes::GroundPoint goal) {
+    take();
+    m_hand->goTo(goal);
+}
+
+void LessonRun::halt() {
+    take();
+    m_hand->halt();
 }
 
 Result<void> LessonRun::tip(const Delivery& load) {
@@ -142,6 +176,7 @@ Result<void> LessonRun::tip(const Delivery& load) {
         left_m -= part_m;
     }
     m_facts.tipped += load.mass;
+    ++m_facts.loads;
     return {};
 }
 

@@ -2,6 +2,7 @@
 
 #include "core/passes/rest.h"
 #include "core/passes/tracks_laid.h"
+#include "core/practice/hand.h"
 #include "core/practice/lesson.h"
 
 namespace treadwell::practice {
@@ -28,7 +29,10 @@ struct RunFacts {
     Seconds elapsed{};
     Seconds rolled{};  ///< of all tractors together
     Seconds beside{};  ///< rolled while somebody was on foot
+    Seconds close{};   ///< the tractor driven by hand in the way of another
     AsFedMass tipped;
+    std::size_t loads = 0;
+    bool onFoot = false;       ///< somebody, now
     std::size_t tractors = 0;  ///< at work by now
     std::vector<Seconds> layerBegins;
 };
@@ -43,8 +47,10 @@ class LessonRun final {
 
     /// Lets the clock run on by whole seconds, at most to the lesson's end.
     [[nodiscard]] Result<void> advance(std::chrono::seconds time);
-    /// What a trainee drove by hand meanwhile, with the first tractor, which then leaves the plan's pattern.
-    void drive(std::span<const passes::WheelPass> driven, Seconds time);
+    /// A trainee takes the first tractor, which leaves the plan's pattern for good, and drives to a point.
+    void steerTo(passes::GroundPoint goal);
+    /// Takes it and stands.
+    void halt();
     /// Changes the plan from now on. Errors: those of validate().
     [[nodiscard]] Result<void> change(Plan plan);
 
@@ -53,8 +59,12 @@ class LessonRun final {
     [[nodiscard]] const Plan& plan() const noexcept { return m_plan; }
     [[nodiscard]] const RunFacts& facts() const noexcept { return m_facts; }
     [[nodiscard]] const passes::Pad& pad() const noexcept { return m_pad; }
-    /// Drives since the last step, to be drawn.
-    [[nodiscard]] const std::vector<passes::WheelPass>& lastPasses() const noexcept { return m_passes; }
+    /// The tractor driven by hand; null while none is.
+    [[nodiscard]] const HandDriven* hand() const noexcept { return m_hand ? &*m_hand : nullptr; }
+    /// The middle of each tractor that has rolled, in the order of the lesson's tractors.
+    [[nodiscard]] const std::vector<std::optional<passes::GroundPoint>>& places() const noexcept {
+        return m_places;
+    }
 
   private:
     LessonRun(Lesson lesson, Plan plan, passes::Pad pad, unsigned threads);
@@ -62,6 +72,9 @@ class LessonRun final {
     [[nodiscard]] bool isSomebodyOnFoot(Seconds at) const noexcept;
     [[nodiscard]] std::size_t tractorsAt(Seconds at) const noexcept;
     void roll(Seconds time);
+    [[nodiscard]] Seconds rollByHand(Seconds time);
+    [[nodiscard]] bool isInTheWay() const noexcept;
+    void take();
     void makeTables();
     void makeTracks();
 
@@ -72,10 +85,11 @@ class LessonRun final {
     std::vector<passes::PressTable> m_tables;
     std::vector<passes::TrackLayer> m_tracks;
     std::vector<passes::WheelPass> m_passes;
+    std::vector<std::optional<passes::GroundPoint>> m_places;
+    std::optional<HandDriven> m_hand;
     RunFacts m_facts;
     std::size_t m_nextLoad = 0;
     double m_front_m = 0.0;  ///< of the newest layer, from the back
-    bool m_byHand = false;
 };
 
 /// Runs a lesson to its end by a plan.

@@ -2174,8 +2174,12 @@
         <translation>Camadas de {1} são mais grossas que {2}: as rodas apertam o topo e a parte de baixo fica solta. Espalhe mais fino</translation>
     </message>
     <message>
-        <source>Within {3} of the wall it is {1}, in the middle {2}: the outer tyre stayed too far away. Drive along the wall on every layer</source>
-        <translation>A até {3} da parede há {1}, no meio {2}: o pneu de fora ficou longe demais. Passe junto à parede em cada camada</translation>
+        <source>Within {3} of the left wall it is {1}, in the middle {2}: the outer tyre stayed too far away. Drive along the wall on every layer</source>
+        <translation>A até {3} da parede esquerda há {1}, no meio {2}: o pneu de fora ficou longe demais. Passe junto à parede em cada camada</translation>
+    </message>
+    <message>
+        <source>Within {3} of the right wall it is {1}, in the middle {2}: the outer tyre stayed too far away. Drive along the wall on every layer</source>
+        <translation>A até {3} da parede direita há {1}, no meio {2}: o pneu de fora ficou longe demais. Passe junto à parede em cada camada</translation>
     </message>
     <message>
         <source>{1} of the surface was touched by no tyre: the tracks ran over the same places. Step over by the width of a tyre each time</source>
@@ -2196,6 +2200,10 @@
     <message>
         <source>{1} tractors crossed each other&apos;s way: they wait, turn and can collide. Agree who drives on which side and who reverses</source>
         <translation>{1} tratores cruzaram o caminho um do outro: esperam, manobram e podem colidir. Combine quem anda de que lado e quem dá ré</translation>
+    </message>
+    <message>
+        <source>For {1} you drove in the way of another tractor: keep to your own side, and wait until it has passed</source>
+        <translation>Por {1} você andou no caminho de outro trator: fique do seu lado e espere até ele passar</translation>
     </message>
     <message>
         <source>The first layers got {1} passes, the last ones {2}: deliveries outran the tractors. Call the next tractor as soon as the rate rises</source>
@@ -2228,6 +2236,50 @@
     <message>
         <source>Cautions not kept: {1}</source>
         <translation>Cuidados não mantidos: {1}</translation>
+    </message>
+    <message>
+        <source>Practice of packing: {1}</source>
+        <translation>Prática de compactação: {1}</translation>
+    </message>
+    <message>
+        <source>This shows practice on a simulated pad. It is not a licence, gives no permission to drive any machine and says nothing about health or age. Who may drive is for the law, the owner of the machine and a licensed instructor to say</source>
+        <translation>Isto mostra prática em um silo simulado. Não é uma habilitação, não dá permissão para dirigir máquina alguma e nada diz sobre saúde ou idade. Quem pode dirigir cabe à lei, ao dono da máquina e a um instrutor habilitado dizer</translation>
+    </message>
+    <message>
+        <source>{1} ran {2} of {3} lessons to the end, as of {4}</source>
+        <translation>{1} fez {2} de {3} lições até o fim, até {4}</translation>
+    </message>
+    <message>
+        <source>The best run of each lesson</source>
+        <translation>A melhor execução de cada lição</translation>
+    </message>
+    <message>
+        <source>Points of 100: density 30, coverage 25, evenness 15, minutes 10, cautions kept 20</source>
+        <translation>Pontos de 100: densidade 30, cobertura 25, uniformidade 15, minutos 10, cuidados mantidos 20</translation>
+    </message>
+    <message>
+        <source>Lesson</source>
+        <translation>Lição</translation>
+    </message>
+    <message>
+        <source>Best, of 100</source>
+        <translation>Melhor, de 100</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>Execuções</translation>
+    </message>
+    <message>
+        <source>Driven</source>
+        <translation>Condução</translation>
+    </message>
+    <message>
+        <source>by hand</source>
+        <translation>à mão</translation>
+    </message>
+    <message>
+        <source>by a plan</source>
+        <translation>por um plano</translation>
     </message>
 </context>
 <context>

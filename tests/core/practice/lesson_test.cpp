@@ -1,8 +1,10 @@
 #include "core/practice/lesson.h"
 
+#include "core/base/atomic_file.h"
 #include "core/entries/codes.h"
 #include "core/practice/codes.h"
-#include "tests/core/practice/lesson_files.h"
+#include "core/practice/schema.h"
+#include "core/practice/shipped.h"
 #include "tests/support/season_maker.h"
 
 #include <gtest/gtest.h>
@@ -14,7 +16,7 @@ using namespace testing_support;
 using namespace std::chrono_literals;
 
 TEST(Lesson, EightThatBuildOnEachOtherInBothLanguages) {
-    const std::vector<Lesson> lessons = everyLesson();
+    const std::vector<Lesson>& lessons = shippedLessons();
     ASSERT_GE(lessons.size(), 8);
     for (std::size_t i = 0; i < lessons.size(); ++i) {
         EXPECT_EQ(lessons[i].order, static_cast<int>(i) + 1);
@@ -25,7 +27,7 @@ TEST(Lesson, EightThatBuildOnEachOtherInBothLanguages) {
 }
 
 TEST(Lesson, WrittenAndReadBackIsTheSame) {
-    for (const Lesson& lesson : everyLesson()) {
+    for (const Lesson& lesson : shippedLessons()) {
         const auto again = lessonFromJson(toJson(lesson));
         ASSERT_TRUE(again);
         EXPECT_EQ(toJson(*again), toJson(lesson));
@@ -33,7 +35,7 @@ TEST(Lesson, WrittenAndReadBackIsTheSame) {
 }
 
 TEST(Lesson, SaysWhichFieldIsWrong) {
-    const std::string json = toJson(everyLesson().front());
+    const std::string json = toJson(shippedLessons().front());
     const auto with = [&](const std::string& from, const std::string& to) {
         std::string changed = json;
         changed.replace(changed.find(from), from.size(), to);
@@ -46,6 +48,16 @@ TEST(Lesson, SaysWhichFieldIsWrong) {
     EXPECT_EQ(with("\"width_m\":12", "\"width_m\":1").error().field, "pad.width_m");
     EXPECT_EQ(with("\"language\":\"en\"", "\"language\":\"fi\"").error().code(), code::lessonTextMissing);
     EXPECT_FALSE(lessonFromJson("{"));
+}
+
+TEST(Lesson, SchemasAreThoseThatArePublished) {
+    const auto published = [](const char* name) {
+        return readFile(std::string{TREADWELL_SOURCE "/resources/"} + name + ".schema.json").value();
+    };
+    EXPECT_TRUE(published("lesson") == lessonSchema())
+        << "write it anew: build/bin/treadwell-cli schema lesson > resources/lesson.schema.json";
+    EXPECT_TRUE(published("drive") == driveSchema())
+        << "write it anew: build/bin/treadwell-cli schema drive > resources/drive.schema.json";
 }
 
 TEST(Lesson, OfARealDay) {
