@@ -48,6 +48,13 @@ QString tr(const char* text) {
     return QCoreApplication::translate("Main", text);
 }
 
+QString pageNames() {
+    QStringList names;
+    for (const std::string_view name : enumTexts(Page{}))
+        names << QString::fromUtf8(name.data(), static_cast<qsizetype>(name.size()));
+    return names.join(QStringLiteral(", "));
+}
+
 /// The options of the command line.
 struct Options {
     QCommandLineOption screenshot{QStringLiteral("screenshot"), tr("write a picture of the window and end"),
@@ -58,7 +65,7 @@ struct Options {
     QCommandLineOption language{QStringLiteral("language"), QStringLiteral("en, pt_BR"),
                                 QStringLiteral("language")};
     QCommandLineOption units{QStringLiteral("units"), QStringLiteral("metric, us"), QStringLiteral("units")};
-    QCommandLineOption page{QStringLiteral("page"), QStringLiteral("fill, samples"), QStringLiteral("page")};
+    QCommandLineOption page{QStringLiteral("page"), pageNames(), QStringLiteral("page")};
     QCommandLineOption at{QStringLiteral("at"),
                           tr("look at this moment, nothing can be recorded: 2026-09-16T12:00:00Z"),
                           QStringLiteral("time")};
@@ -119,7 +126,7 @@ tl::expected<Arguments, QString> readArguments(const QApplication& application) 
     if (!readChoice(parser, options.units, arguments.settings.units))
         return tl::unexpected{tr("--units is metric or us")};
     if (!readChoice(parser, options.page, arguments.page))
-        return tl::unexpected{tr("--page is fill or samples")};
+        return tl::unexpected{tr("--page is one of %1").arg(pageNames())};
     if (parser.isSet(options.language)) {
         arguments.settings.language = parser.value(options.language);
         if (!settings::isLanguage(arguments.settings.language))

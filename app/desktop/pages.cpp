@@ -1,7 +1,9 @@
 #include "app/desktop/pages.h"
 
 #include "app/desktop/fill/fill_page.h"
+#include "app/desktop/practice/practice_page.h"
 #include "app/desktop/samples/samples_page.h"
+#include "core/session/state_folder.h"
 
 #include <QCoreApplication>
 
@@ -14,6 +16,11 @@ QWidget* makePage(desk::SeasonDesk& desk, const settings::Appearance& appearance
     return new Widget{desk, appearance};
 }
 
+QWidget* makePracticePage(desk::SeasonDesk& desk, const settings::Appearance& appearance) {
+    // Where there is no such folder nothing can be kept, and each writing says so.
+    return new practice_page::PracticePage{desk, appearance, session::stateFolder().value_or("/dev/null")};
+}
+
 }  // namespace
 
 std::span<const PageKind> pageKinds() {
@@ -22,6 +29,8 @@ std::span<const PageKind> pageKinds() {
                  makePage<fill::FillPage>},
         PageKind{Page::samples, [] { return QCoreApplication::translate("Pages", "Samples"); },
                  samples_page::samplesKeys, makePage<samples_page::SamplesPage>},
+        PageKind{Page::practice, [] { return QCoreApplication::translate("Pages", "Practice"); },
+                 practice_page::practiceKeys, makePracticePage},
     };
     return kKinds;
 }

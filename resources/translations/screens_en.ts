@@ -2,17 +2,6 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
-    <name>Pages</name>
-    <message>
-        <source>Fill</source>
-        <translation>Fill</translation>
-    </message>
-    <message>
-        <source>Samples</source>
-        <translation>Samples</translation>
-    </message>
-</context>
-<context>
     <name>DisplayUnits</name>
     <message>
         <source>DM</source>
@@ -183,6 +172,72 @@
         <source>%1; shows from %2</source>
         <comment>what was said, time</comment>
         <translation>%1; shows from %2</translation>
+    </message>
+</context>
+<context>
+    <name>Pages</name>
+    <message>
+        <source>Fill</source>
+        <translation>Fill</translation>
+    </message>
+    <message>
+        <source>Samples</source>
+        <translation>Samples</translation>
+    </message>
+    <message>
+        <source>Practice</source>
+        <translation>Practice</translation>
+    </message>
+</context>
+<context>
+    <name>PracticePresenter</name>
+    <message>
+        <source>not run yet</source>
+        <translation>not run yet</translation>
+    </message>
+    <message numerus="yes">
+        <source>best %1 of 100, %n run(s)</source>
+        <translation>
+            <numerusform>best %1 of 100, %n run</numerusform>
+            <numerusform>best %1 of 100, %n runs</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 of %2</translation>
+    </message>
+    <message>
+        <source>The lesson is over.</source>
+        <translation>The lesson is over.</translation>
+    </message>
+    <message>
+        <source>Somebody is on foot: stand still until nobody is.</source>
+        <translation>Somebody is on foot: stand still until nobody is.</translation>
+    </message>
+    <message>
+        <source>Load %1 of %2 comes in %3.</source>
+        <translation>Load %1 of %2 comes in %3.</translation>
+    </message>
+    <message>
+        <source>All loads are in.</source>
+        <translation>All loads are in.</translation>
+    </message>
+    <message>
+        <source>No crop lies on the pad yet.</source>
+        <translation>No crop lies on the pad yet.</translation>
+    </message>
+    <message>
+        <source>%1 of 100</source>
+        <translation>%1 of 100</translation>
+    </message>
+    <message>
+        <source>%1 of %2: %3</source>
+        <comment>points, most and why</comment>
+        <translation>%1 of %2: %3</translation>
+    </message>
+    <message>
+        <source>Nothing that this lesson looks for.</source>
+        <translation>Nothing that this lesson looks for.</translation>
     </message>
 </context>
 <context>
@@ -1469,6 +1524,223 @@
     <message>
         <source>Hour</source>
         <translation>Hour</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::practice_page::CutView</name>
+    <message>
+        <source>Cut %1 from the back wall, up to %2 high</source>
+        <translation>Cut %1 from the back wall, up to %2 high</translation>
+    </message>
+    <message>
+        <source>goal %1</source>
+        <translation>goal %1</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::practice_page::PadView</name>
+    <message>
+        <source>No lesson is chosen.</source>
+        <translation>No lesson is chosen.</translation>
+    </message>
+    <message>
+        <source>%1 is %2 from the back wall and %3 from the left wall.</source>
+        <comment>tractor and distances</comment>
+        <translation>%1 is %2 from the back wall and %3 from the left wall.</translation>
+    </message>
+    <message>
+        <source>No tractor is on the pad.</source>
+        <translation>No tractor is on the pad.</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::practice_page::PlanForm</name>
+    <message>
+        <source>Layer</source>
+        <translation>Layer</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Speed</translation>
+    </message>
+    <message>
+        <source>To the wall</source>
+        <translation>To the wall</translation>
+    </message>
+    <message>
+        <source>Ramp</source>
+        <translation>Ramp</translation>
+    </message>
+    <message>
+        <source>Tracks</source>
+        <translation>Tracks</translation>
+    </message>
+    <message>
+        <source>whole width</source>
+        <translation>whole width</translation>
+    </message>
+    <message>
+        <source>the middle</source>
+        <translation>the middle</translation>
+    </message>
+    <message>
+        <source>as it comes</source>
+        <translation>as it comes</translation>
+    </message>
+    <message>
+        <source>Agreed who drives where</source>
+        <translation>Agreed who drives where</translation>
+    </message>
+    <message>
+        <source>Agree who drives where</source>
+        <translation>Agree who drives where</translation>
+    </message>
+    <message>
+        <source>All stand while somebody is on foot</source>
+        <translation>All stand while somebody is on foot</translation>
+    </message>
+    <message>
+        <source>Let all stand while somebody is on foot</source>
+        <translation>Let all stand while somebody is on foot</translation>
+    </message>
+    <message>
+        <source>All lights are on</source>
+        <translation>All lights are on</translation>
+    </message>
+    <message>
+        <source>Switch on all lights</source>
+        <translation>Switch on all lights</translation>
+    </message>
+    <message>
+        <source>Called at %1</source>
+        <translation>Called at %1</translation>
+    </message>
+    <message>
+        <source>Call the next tractor</source>
+        <translation>Call the next tractor</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::practice_page::PracticePage</name>
+    <message>
+        <source>Pause</source>
+        <translation>Pause</translation>
+    </message>
+    <message>
+        <source>Once more</source>
+        <translation>Once more</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Start</translation>
+    </message>
+    <message>
+        <source>Result: %1</source>
+        <translation>Result: %1</translation>
+    </message>
+    <message>
+        <source>So far: %1</source>
+        <translation>So far: %1</translation>
+    </message>
+    <message>
+        <source>Open a lesson</source>
+        <translation>Open a lesson</translation>
+    </message>
+    <message>
+        <source>Certificate</source>
+        <translation>Certificate</translation>
+    </message>
+    <message>
+        <source>From the start</source>
+        <translation>From the start</translation>
+    </message>
+    <message>
+        <source>Lessons</source>
+        <translation>Lessons</translation>
+    </message>
+    <message>
+        <source>Plan of the practice pad</source>
+        <translation>Plan of the practice pad</translation>
+    </message>
+    <message>
+        <source>The pad cut from wall to wall</source>
+        <translation>The pad cut from wall to wall</translation>
+    </message>
+    <message>
+        <source>Pace</source>
+        <translation>Pace</translation>
+    </message>
+    <message>
+        <source>%1 ×</source>
+        <comment>times as fast</comment>
+        <translation>%1 ×</translation>
+    </message>
+    <message>
+        <source>Start lets the tractors follow the plan. Touch the pad, or use the arrow keys on it, to drive the first one yourself; the space bar lets it stand.</source>
+        <translation>Start lets the tractors follow the plan. Touch the pad, or use the arrow keys on it, to drive the first one yourself; the space bar lets it stand.</translation>
+    </message>
+    <message>
+        <source>What went wrong, and where</source>
+        <translation>What went wrong, and where</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Cautions</translation>
+    </message>
+    <message>
+        <source>The certificate lies in %1</source>
+        <translation>The certificate lies in %1</translation>
+    </message>
+    <message>
+        <source>Certificate of practice</source>
+        <translation>Certificate of practice</translation>
+    </message>
+    <message>
+        <source>Drive the first tractor to the back wall, to the mouth</source>
+        <translation>Drive the first tractor to the back wall, to the mouth</translation>
+    </message>
+    <message>
+        <source>Change its track while it drives</source>
+        <translation>Change its track while it drives</translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation>Space</translation>
+    </message>
+    <message>
+        <source>Let it stand</source>
+        <translation>Let it stand</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::practice_page::TraineeBar</name>
+    <message>
+        <source>Nobody named</source>
+        <translation>Nobody named</translation>
+    </message>
+    <message>
+        <source>Who practises</source>
+        <translation>Who practises</translation>
+    </message>
+    <message>
+        <source>The name stays on this machine until it is deleted.</source>
+        <translation>The name stays on this machine until it is deleted.</translation>
+    </message>
+    <message>
+        <source>Delete progress</source>
+        <translation>Delete progress</translation>
+    </message>
+    <message>
+        <source>Delete %1 and all that was practised, for good?</source>
+        <translation>Delete %1 and all that was practised, for good?</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>Delete</translation>
+    </message>
+    <message>
+        <source>New</source>
+        <translation>New</translation>
     </message>
 </context>
 <context>

@@ -2,17 +2,6 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="pt_BR" sourcelanguage="en">
 <context>
-    <name>Pages</name>
-    <message>
-        <source>Fill</source>
-        <translation>Enchimento</translation>
-    </message>
-    <message>
-        <source>Samples</source>
-        <translation>Amostras</translation>
-    </message>
-</context>
-<context>
     <name>DisplayUnits</name>
     <message>
         <source>DM</source>
@@ -183,6 +172,72 @@
         <source>%1; shows from %2</source>
         <comment>what was said, time</comment>
         <translation>%1; aparece a partir das %2</translation>
+    </message>
+</context>
+<context>
+    <name>Pages</name>
+    <message>
+        <source>Fill</source>
+        <translation>Enchimento</translation>
+    </message>
+    <message>
+        <source>Samples</source>
+        <translation>Amostras</translation>
+    </message>
+    <message>
+        <source>Practice</source>
+        <translation>Treino</translation>
+    </message>
+</context>
+<context>
+    <name>PracticePresenter</name>
+    <message>
+        <source>not run yet</source>
+        <translation>ainda não feita</translation>
+    </message>
+    <message numerus="yes">
+        <source>best %1 of 100, %n run(s)</source>
+        <translation>
+            <numerusform>melhor %1 de 100, %n execução</numerusform>
+            <numerusform>melhor %1 de 100, %n execuções</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>The lesson is over.</source>
+        <translation>A lição acabou.</translation>
+    </message>
+    <message>
+        <source>Somebody is on foot: stand still until nobody is.</source>
+        <translation>Há alguém a pé: fiquem parados até não haver ninguém.</translation>
+    </message>
+    <message>
+        <source>Load %1 of %2 comes in %3.</source>
+        <translation>A carga %1 de %2 chega em %3.</translation>
+    </message>
+    <message>
+        <source>All loads are in.</source>
+        <translation>Todas as cargas chegaram.</translation>
+    </message>
+    <message>
+        <source>No crop lies on the pad yet.</source>
+        <translation>Ainda não há forragem no silo.</translation>
+    </message>
+    <message>
+        <source>%1 of 100</source>
+        <translation>%1 de 100</translation>
+    </message>
+    <message>
+        <source>%1 of %2: %3</source>
+        <comment>points, most and why</comment>
+        <translation>%1 de %2: %3</translation>
+    </message>
+    <message>
+        <source>Nothing that this lesson looks for.</source>
+        <translation>Nada do que esta lição procura.</translation>
     </message>
 </context>
 <context>
@@ -1469,6 +1524,223 @@
     <message>
         <source>Hour</source>
         <translation>Hora</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::practice_page::CutView</name>
+    <message>
+        <source>Cut %1 from the back wall, up to %2 high</source>
+        <translation>Corte a %1 da parede do fundo, até %2 de altura</translation>
+    </message>
+    <message>
+        <source>goal %1</source>
+        <translation>meta %1</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::practice_page::PadView</name>
+    <message>
+        <source>No lesson is chosen.</source>
+        <translation>Nenhuma lição escolhida.</translation>
+    </message>
+    <message>
+        <source>%1 is %2 from the back wall and %3 from the left wall.</source>
+        <comment>tractor and distances</comment>
+        <translation>%1 está a %2 da parede do fundo e a %3 da parede esquerda.</translation>
+    </message>
+    <message>
+        <source>No tractor is on the pad.</source>
+        <translation>Não há trator no silo.</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::practice_page::PlanForm</name>
+    <message>
+        <source>Layer</source>
+        <translation>Camada</translation>
+    </message>
+    <message>
+        <source>Speed</source>
+        <translation>Velocidade</translation>
+    </message>
+    <message>
+        <source>To the wall</source>
+        <translation>Até a parede</translation>
+    </message>
+    <message>
+        <source>Ramp</source>
+        <translation>Rampa</translation>
+    </message>
+    <message>
+        <source>Tracks</source>
+        <translation>Passadas</translation>
+    </message>
+    <message>
+        <source>whole width</source>
+        <translation>toda a largura</translation>
+    </message>
+    <message>
+        <source>the middle</source>
+        <translation>o meio</translation>
+    </message>
+    <message>
+        <source>as it comes</source>
+        <translation>como vier</translation>
+    </message>
+    <message>
+        <source>Agreed who drives where</source>
+        <translation>Combinado quem anda onde</translation>
+    </message>
+    <message>
+        <source>Agree who drives where</source>
+        <translation>Combinar quem anda onde</translation>
+    </message>
+    <message>
+        <source>All stand while somebody is on foot</source>
+        <translation>Todos param com gente a pé</translation>
+    </message>
+    <message>
+        <source>Let all stand while somebody is on foot</source>
+        <translation>Mandar parar com gente a pé</translation>
+    </message>
+    <message>
+        <source>All lights are on</source>
+        <translation>Todas as luzes acesas</translation>
+    </message>
+    <message>
+        <source>Switch on all lights</source>
+        <translation>Acender todas as luzes</translation>
+    </message>
+    <message>
+        <source>Called at %1</source>
+        <translation>Chamado às %1</translation>
+    </message>
+    <message>
+        <source>Call the next tractor</source>
+        <translation>Chamar o próximo trator</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::practice_page::PracticePage</name>
+    <message>
+        <source>Pause</source>
+        <translation>Pausa</translation>
+    </message>
+    <message>
+        <source>Once more</source>
+        <translation>De novo</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Começar</translation>
+    </message>
+    <message>
+        <source>Result: %1</source>
+        <translation>Resultado: %1</translation>
+    </message>
+    <message>
+        <source>So far: %1</source>
+        <translation>Até agora: %1</translation>
+    </message>
+    <message>
+        <source>Open a lesson</source>
+        <translation>Abrir uma lição</translation>
+    </message>
+    <message>
+        <source>Certificate</source>
+        <translation>Certificado</translation>
+    </message>
+    <message>
+        <source>From the start</source>
+        <translation>Do começo</translation>
+    </message>
+    <message>
+        <source>Lessons</source>
+        <translation>Lições</translation>
+    </message>
+    <message>
+        <source>Plan of the practice pad</source>
+        <translation>Planta do silo de treino</translation>
+    </message>
+    <message>
+        <source>The pad cut from wall to wall</source>
+        <translation>O silo cortado de parede a parede</translation>
+    </message>
+    <message>
+        <source>Pace</source>
+        <translation>Ritmo</translation>
+    </message>
+    <message>
+        <source>%1 ×</source>
+        <comment>times as fast</comment>
+        <translation>%1 ×</translation>
+    </message>
+    <message>
+        <source>Start lets the tractors follow the plan. Touch the pad, or use the arrow keys on it, to drive the first one yourself; the space bar lets it stand.</source>
+        <translation>Começar faz os tratores seguirem o plano. Toque no silo, ou use as setas sobre ele, para conduzir você mesmo o primeiro; a barra de espaço o faz parar.</translation>
+    </message>
+    <message>
+        <source>What went wrong, and where</source>
+        <translation>O que deu errado, e onde</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Cuidados</translation>
+    </message>
+    <message>
+        <source>The certificate lies in %1</source>
+        <translation>O certificado está em %1</translation>
+    </message>
+    <message>
+        <source>Certificate of practice</source>
+        <translation>Certificado de prática</translation>
+    </message>
+    <message>
+        <source>Drive the first tractor to the back wall, to the mouth</source>
+        <translation>Conduzir o primeiro trator à parede do fundo, à boca</translation>
+    </message>
+    <message>
+        <source>Change its track while it drives</source>
+        <translation>Mudar a sua faixa enquanto anda</translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation>Espaço</translation>
+    </message>
+    <message>
+        <source>Let it stand</source>
+        <translation>Fazê-lo parar</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::practice_page::TraineeBar</name>
+    <message>
+        <source>Nobody named</source>
+        <translation>Sem nome</translation>
+    </message>
+    <message>
+        <source>Who practises</source>
+        <translation>Quem treina</translation>
+    </message>
+    <message>
+        <source>The name stays on this machine until it is deleted.</source>
+        <translation>O nome fica nesta máquina até ser apagado.</translation>
+    </message>
+    <message>
+        <source>Delete progress</source>
+        <translation>Apagar progresso</translation>
+    </message>
+    <message>
+        <source>Delete %1 and all that was practised, for good?</source>
+        <translation>Apagar %1 e tudo o que foi treinado, para sempre?</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>Apagar</translation>
+    </message>
+    <message>
+        <source>New</source>
+        <translation>Novo</translation>
     </message>
 </context>
 <context>
