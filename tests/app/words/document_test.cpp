@@ -162,6 +162,57 @@ TEST(DocumentJson, HoldsEveryCellWithItsUnit) {
     EXPECT_EQ(std::string_view{root.at_pointer("/sections/2/blocks/4")["series"]}, "delivery");
 }
 
+/// What a cell of JSON looks like in words; its quantities carry their unit.
+std::string shownAs(const Cell& cell, const simdjson::dom::element& member, const std::string& unit) {
+    if (member.is_null()) return "-";
+    if (const auto* amount = std::get_if<Amount>(&cell)) {
+        const Unit& metric = unitOf(amount->dimension, UnitSystem::metric);
+        EXPECT_EQ(std::string_view{member["unit"]}, metric.key);
+        std::string shown = inWords(Amount{amount->dimension, metric.toSi(double{member["value"]})}, {});
+        if (!unit.empty()) shown.resize(shown.size() - unit.size());
+        while (!shown.empty() && shown.back() == ' ') shown.pop_back();
+        return shown;
+    }
+    if (std::holds_alternative<Message>(cell)) return std::string{std::string_view{member["text"]}};
+    if (std::holds_alternative<std::int64_t>(cell)) return std::to_string(std::int64_t{member});
+    if (std::holds_alternative<double>(cell)) return fixedText(double{member}, 1);
+    const std::string text{std::string_view{member}};
+    if (std::holds_alternative<Instant>(cell)) return clockText({}, instantFromIso8601(text).value());
+    return std::holds_alternative<review::Word>(cell) ? inWords(cell, {}) : text;
+}
+
+TEST(DocumentJson, HoldsEveryCellAsTheTextShowsIt) {
+    const review::Document sheet = review::exampleSheet();
+    JsonWriter json;
+    writeJson(json, sheet, {});
+    simdjson::dom::parser parser;
+    simdjson::dom::element root = parser.parse(json.text());
+    std::size_t cells = 0;
+    for (std::size_t s = 0; s < sheet.sections.size(); ++s) {
+        const simdjson::dom::element section = root["sections"].at(s);
+        EXPECT_EQ(std::string_view{section["section"]}, sheet.sections[s].key);
+        ASSERT_EQ(section["blocks"].get_array().size(), sheet.sections[s].blocks.size());
+        for (std::size_t b = 0; b < sheet.sections[s].blocks.size(); ++b) {
+            const simdjson::dom::element block = section["blocks"].at(b);
+            if (const auto* message = std::get_if<Message>(&sheet.sections[s].blocks[b])) {
+                EXPECT_EQ(std::string_view{block["text"]}, inWords(*message, {}));
+            }
+            const auto* table = std::get_if<review::Table>(&sheet.sections[s].blocks[b]);
+            if (table == nullptr) continue;
+            const TableInWords words = inWords(*table, {});
+            ASSERT_EQ(block["rows"].get_array().size(), table->rows.size());
+            for (std::size_t r = 0; r < table->rows.size(); ++r) {
+                for (std::size_t c = 0; c < table->columns.size(); ++c, ++cells) {
+                    const simdjson::dom::element member = block["rows"].at(r)[table->columns[c].key];
+                    EXPECT_EQ(shownAs(table->rows[r][c], member, words.units[c]), words.rows[r][c])
+                        << table->key << ' ' << table->columns[c].key;
+                }
+            }
+        }
+    }
+    EXPECT_GT(cells, 150u);
+}
+
 // A wide sheet's lines hold every cell of every table: what the CSV holds whole reads the same when rounded.
 TEST(DocumentCsv, HoldsEveryCellAsTheTextShowsIt) {
     const review::Document sheet = review::exampleSheet();
