@@ -148,12 +148,12 @@ class PayloadDocument {
 /// Fills fields from an object; remembers the first field that is missing or wrong.
 class PayloadReader {
   public:
-    explicit PayloadReader(const PayloadValue& object) : m_object(object) {}
+    explicit PayloadReader(const PayloadValue& object) : m_object(object), m_next(object.begin()) {}
 
     template <class T>
     void operator()(std::string_view key, T& target) {
         if (m_error) return;
-        const PayloadValue* value = m_object.find(key);
+        const PayloadValue* value = find(key);
         const bool absent = value == nullptr || value->kind == Kind::null;
         if constexpr (isOptional<T>) {
             target.reset();
@@ -175,6 +175,14 @@ class PayloadReader {
 
   private:
     using Kind = PayloadValue::Kind;
+
+    /// Most often the one after the last: fields are listed as their keys are sorted.
+    const PayloadValue* find(std::string_view key) {
+        const bool follows = m_next != m_object.end() && (*m_next).key == key;
+        const PayloadValue* found = follows ? &*m_next : m_object.find(key);
+        if (found != nullptr) m_next = ++PayloadValue::Iterator{found};
+        return found;
+    }
 
     template <class T>
     bool read(const PayloadValue& value, T& target) {
@@ -243,6 +251,7 @@ class PayloadReader {
     }
 
     const PayloadValue& m_object;
+    PayloadValue::Iterator m_next;
     std::optional<Error> m_error;
 };
 
