@@ -31,8 +31,9 @@ struct Line {
     entries::EntryId entry;
     Instant at;
     std::string kind;
-    const std::optional<Evidence>& evidence;
-    const std::optional<Message>& reason;
+    std::optional<Evidence> evidence;
+    std::optional<Message> reason = {};
+    const entries::EarlierSeason* carriedFrom = nullptr;
 };
 
 std::vector<Line> linesOf(const density::SeasonEvidence& evidence) {
@@ -43,7 +44,30 @@ std::vector<Line> linesOf(const density::SeasonEvidence& evidence) {
     }
     for (const density::SurveyEvidence& each : evidence.surveys)
         lines.push_back({each.silo, each.survey, each.at, "survey", each.evidence, each.reason});
+    for (const density::CarriedEvidence& each : evidence.carried) {
+        lines.push_back({each.evidence.silo,
+                         each.entry,
+                         each.at,
+                         std::string{enumText(each.evidence.kind)},
+                         each.evidence,
+                         {},
+                         &each.from});
+    }
     return lines;
+}
+
+/// The day on which an earlier season began, where that is known; nothing of the season at hand.
+std::string begunOn(const entries::EarlierSeason* earlier, const season::FarmBook& farm) {
+    return earlier == nullptr || !earlier->begins ? "" : toIso8601(farm.zone.dayOf(*earlier->begins));
+}
+
+std::string siloName(const Told& told, const density::SiloPosterior& silo) {
+    const std::string name = nameIn(told.farm.silos, silo.silo);
+    for (const density::CarriedEvidence& each : told.evidence.carried) {
+        if (each.evidence.season == silo.season)
+            return name + ", season of " + begunOn(&each.from, told.farm);
+    }
+    return name;
 }
 
 void writeEvidence(JsonWriter& json, const Told& told, const words::Style& style) {
@@ -54,6 +78,7 @@ void writeEvidence(JsonWriter& json, const Told& told, const words::Style& style
             .member("entry", line.entry.value.text())
             .member("at", toIso8601(line.at))
             .member("kind", line.kind);
+        if (line.carriedFrom != nullptr) json.member("carried_from", line.carriedFrom->season.value.text());
         if (line.reason) {
             json.key("reason");
             writeMessage(json, *line.reason, style);
@@ -103,6 +128,7 @@ void writeSilos(JsonWriter& json, const Told& told, const words::Style& style) {
     for (std::size_t i = 0; i < told.calibration.silos.size(); ++i) {
         const density::SiloPosterior& silo = told.calibration.silos[i];
         json.beginObject().member("silo", nameIn(told.farm.silos, silo.silo));
+        if (!silo.season.empty()) json.member("carried_from", silo.season);
         writeNumber(json, "level", silo.level);
         writeGain(json, gainOf(silo), style);
         if (!told.check.silos.empty()) {
@@ -153,12 +179,14 @@ Table tableOf(const Told& told, const words::Style& style) {
     table.columns = {{"silo", "Silo"},
                      {"kind", "Evidence"},
                      {"at", "At"},
+                     {"season", "Season of"},
                      {"measured", "Measured", Dimension::dryDensity},
                      {"predicted", "Predicted", Dimension::dryDensity},
                      {"ratio", "Ratio"},
                      {"left_out", "Left out"}};
     for (const Line& line : linesOf(told.evidence)) {
-        std::vector<Cell> row{Name{nameIn(told.farm.silos, line.silo)}, line.kind, line.at};
+        std::vector<Cell> row{Name{nameIn(told.farm.silos, line.silo)}, line.kind, line.at,
+                              begunOn(line.carriedFrom, told.farm)};
         if (line.evidence) {
             row.insert(row.end(), {line.evidence->measured.amount(), line.evidence->predicted.amount(),
                                    std::exp(line.evidence->logRatio()), std::monostate{}});
@@ -179,7 +207,7 @@ void printWords(const Told& told, const Answer& answer) {
         return;
     }
     for (const density::SiloPosterior& silo : calibration.silos) {
-        printLine(answer.out, nameIn(told.farm.silos, silo.silo),
+        printLine(answer.out, siloName(told, silo),
                   inWords(messageOf(gainOf(silo)), answer.style) + "; level x " +
                       inWords(std::exp(silo.level.mean), answer.style));
     }

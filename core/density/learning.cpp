@@ -23,10 +23,12 @@ const Learnt& LearningHistory::at(const season::Season& season, Instant now) {
         days.push_back(day);
         const std::size_t before = measurements;
         const auto isKnown = [now](const auto& measured) { return measured.at <= now; };
-        const auto& cores = day->records.of<entries::Core>();
-        measurements +=
-            static_cast<std::size_t>(std::count_if(day->surveys.begin(), day->surveys.end(), isKnown) +
-                                     std::count_if(cores.begin(), cores.end(), isKnown));
+        const auto count = [&](const auto& list) {
+            measurements += static_cast<std::size_t>(std::count_if(list.begin(), list.end(), isKnown));
+        };
+        count(day->surveys);
+        count(day->records.of<entries::Core>());
+        count(day->records.of<entries::SeasonCarried>());
         if (measurements > before) last = days.size();
     }
     days.resize(last);

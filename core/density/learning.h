@@ -13,11 +13,12 @@ struct Learnt {
     [[nodiscard]] std::shared_ptr<const SurveyedSilo> find(farm::SiloId silo) const;
 };
 
-/// All evidence of the season up to `now`: cores, and of each silo the newest heights (see evidenceOf()).
+/// All evidence of the season up to `now`: cores, of each silo the newest heights, and what earlier seasons
+/// handed on (see evidenceOf()).
 [[nodiscard]] Learnt learnFrom(const season::Season& season, Instant now);
 
 /// learnFrom for one who asks again and again: computed anew only when something changes before the last
-/// survey or core. Not for several threads at once.
+/// survey, core or carried season. Not for several threads at once.
 class LearningHistory {
   public:
     [[nodiscard]] const Learnt& at(const season::Season& season, Instant now);

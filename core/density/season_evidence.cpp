@@ -179,9 +179,36 @@ void takeSurveys(SeasonEvidence& evidence, const season::Season& season, const f
     evidence.surveyed.emplace(silo.id, std::make_shared<const SurveyedSilo>(std::move(surveyed)));
 }
 
+/// By season, so that none counts twice.
+void takeCarried(SeasonEvidence& evidence, const season::Season& season, Instant now) {
+    std::map<entries::EntryId, std::vector<CarriedEvidence>> seasons;
+    for (const auto& day : season.days()) {
+        for (const auto& carried : day->records.of<entries::SeasonCarried>()) {
+            if (carried.at > now || !carried.what.evidence) continue;
+            for (const entries::EarlierSeason& from : carried.what.from) {
+                std::vector<CarriedEvidence>& known = seasons[from.season];
+                known.clear();
+                for (const Evidence& each : *carried.what.evidence) {
+                    if (each.season == from.season.value.text())
+                        known.push_back({carried.entry, carried.at, from, each});
+                }
+            }
+        }
+    }
+    for (auto& [id, carried] : seasons) {
+        evidence.carried.insert(evidence.carried.end(), carried.begin(), carried.end());
+    }
+}
+
 }  // namespace
 
 std::vector<Evidence> SeasonEvidence::usable() const {
+    std::vector<Evidence> all = own();
+    for (const CarriedEvidence& each : carried) all.push_back(each.evidence);
+    return all;
+}
+
+std::vector<Evidence> SeasonEvidence::own() const {
     std::vector<Evidence> all;
     for (const CoreEvidence& core : cores) {
         if (core.evidence) all.push_back(*core.evidence);
@@ -201,6 +228,7 @@ SeasonEvidence evidenceOf(const season::Season& season, Instant now) {
         }
     }
     for (const auto& [id, silo] : season.farm().silos) takeSurveys(evidence, season, silo, now);
+    takeCarried(evidence, season, now);
     return evidence;
 }
 

@@ -33,11 +33,22 @@ struct SurveyedSilo {
     std::optional<DepthSlope> slope;    ///< the farm's own, after three evenings in this silo
 };
 
+/// What an earlier season measured and this one took over when it began.
+struct CarriedEvidence {
+    entries::EntryId entry;  ///< that carried it
+    Instant at;
+    entries::EarlierSeason from;  ///< whose evidence it is
+    Evidence evidence;
+};
+
 struct SeasonEvidence {
-    std::vector<CoreEvidence> cores;      ///< in the order of the season
-    std::vector<SurveyEvidence> surveys;  ///< each silo's newest that gives a density
+    std::vector<CoreEvidence> cores;       ///< in the order of the season
+    std::vector<SurveyEvidence> surveys;   ///< each silo's newest that gives a density
+    std::vector<CarriedEvidence> carried;  ///< by season
     std::map<farm::SiloId, std::shared_ptr<const SurveyedSilo>> surveyed;  ///< those with a survey
 
+    /// What the season itself measured.
+    [[nodiscard]] std::vector<Evidence> own() const;
     /// What calibrate() takes.
     [[nodiscard]] std::vector<Evidence> usable() const;
 };
@@ -49,7 +60,8 @@ struct SeasonEvidence {
 /// balance against the mean of its face, 2 m along. Cores within a metre along are one face. Their error is
 /// 2.6 % (derived), a balance's 5 % (published), and the depth factor's 50 % slope at their depth, taken for
 /// each by itself. Loose material is no evidence. Of a silo's heights the newest that give a density count:
-/// each holds all that the ones before held. Cores of silos that the farm does not know say so.
+/// each holds all that the ones before held. Cores of silos that the farm does not know say so. Of an earlier
+/// season that several entries carried the last one speaks.
 [[nodiscard]] SeasonEvidence evidenceOf(const season::Season& season, Instant now);
 
 }  // namespace treadwell::density

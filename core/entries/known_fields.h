@@ -17,17 +17,7 @@ class KnownFields {
         m_keys.push_back(key);
         const PayloadValue* value = m_object.find(key);
         if (value == nullptr) return;
-        const std::string place{key};
-        if constexpr (HasFields<T>) {
-            within(*value, field, place);
-        } else if constexpr (isOptional<T>) {
-            if constexpr (HasFields<typename T::value_type>) {
-                typename T::value_type content{};
-                within(*value, content, place);
-            }
-        } else if constexpr (isVector<T>) {
-            if constexpr (HasFields<typename T::value_type>) items<typename T::value_type>(*value, place);
-        }
+        look(*value, field, std::string{key});
     }
 
     /// Error: fieldUnknown, naming the member's place.
@@ -41,6 +31,18 @@ class KnownFields {
     }
 
   private:
+    template <class T>
+    void look(const PayloadValue& value, T& field, const std::string& place) {
+        if constexpr (HasFields<T>) {
+            within(value, field, place);
+        } else if constexpr (isOptional<T>) {
+            typename T::value_type content{};
+            look(value, content, place);
+        } else if constexpr (isVector<T>) {
+            if constexpr (HasFields<typename T::value_type>) items<typename T::value_type>(value, place);
+        }
+    }
+
     template <class T>
     void within(const PayloadValue& value, T& field, const std::string& place) {
         if (m_error || value.kind != PayloadValue::Kind::object) return;

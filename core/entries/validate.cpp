@@ -6,6 +6,7 @@
 #include "core/quantity/range.h"
 #include "core/samples/codes.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace treadwell::entries {
@@ -92,6 +93,24 @@ Result<void> validate(const DensityEvidence& evidence) {
                              holdsWithin(evidence.layers, 1.0, 1e6, "layers"));
     if (!held) return held;
     return holdsWithin(evidence.logRatio(), -2.0, 2.0, "logRatio");
+}
+
+Result<void> validate(const SeasonCarried& entry) {
+    if (entry.from.empty()) return fail(code::valueMissing, "from");
+    if (!entry.evidence) return {};
+    for (std::size_t i = 0; i < entry.evidence->size(); ++i) {
+        const DensityEvidence& each = (*entry.evidence)[i];
+        const std::string place = "evidence[" + std::to_string(i) + "].";
+        const bool isNamed = std::any_of(entry.from.begin(), entry.from.end(), [&](const auto& earlier) {
+            return earlier.season.value.text() == each.season;
+        });
+        if (!isNamed) return fail(code::valueMissing, place + "season");
+        if (auto held = validate(each); !held) {
+            held.error().field = place + held.error().field;
+            return held;
+        }
+    }
+    return {};
 }
 
 }  // namespace treadwell::entries

@@ -22,6 +22,11 @@ using entries::isOptional;
 using entries::isVector;
 using entries::UnitType;
 
+template <class T>
+inline constexpr bool isOptionalList = false;
+template <class T>
+inline constexpr bool isOptionalList<std::optional<std::vector<T>>> = true;
+
 template <class Texts>
 std::string listed(const Texts& texts) {
     std::string list;
@@ -139,6 +144,10 @@ class TypedReader {
     void field(const std::string& name, T& target) {
         if constexpr (isVector<T>) {
             items(name, target);
+        } else if constexpr (isOptionalList<T>) {
+            typename T::value_type list = target.value_or(typename T::value_type{});
+            items(name, list);
+            if (!list.empty()) target = std::move(list);
         } else if constexpr (HasFields<T>) {
             T::fields(*this, target);
         } else {

@@ -136,6 +136,34 @@
         <translation>Todos os registros estão inteiros, mas a estrutura do arquivo está danificada ({1}): faça uma cópia de segurança e continue nela depois de verificada</translation>
     </message>
     <message>
+        <source>No copy is made after a day&apos;s close</source>
+        <translation>Nenhuma cópia é feita depois do fechamento do dia</translation>
+    </message>
+    <message>
+        <source>After each day&apos;s close a copy goes into {1}</source>
+        <translation>Depois do fechamento de cada dia uma cópia vai para {1}</translation>
+    </message>
+    <message>
+        <source>After each day&apos;s close a copy goes into {1}; the newest there was made {2}</source>
+        <translation>Depois do fechamento de cada dia uma cópia vai para {1}; a mais nova ali foi feita {2}</translation>
+    </message>
+    <message>
+        <source>After each day&apos;s close a copy goes into {1}; none of this season lies there yet</source>
+        <translation>Depois do fechamento de cada dia uma cópia vai para {1}; ainda não há ali nenhuma desta safra</translation>
+    </message>
+    <message>
+        <source>After each day&apos;s close a copy is to go into {1}, which is not there now: plug it in, or choose another place</source>
+        <translation>Depois do fechamento de cada dia uma cópia deve ir para {1}, que não está lá agora: conecte-o, ou escolha outro lugar</translation>
+    </message>
+    <message>
+        <source>After each day&apos;s close a copy is to go into {1}, where nothing can be written: free it for writing, or choose another place</source>
+        <translation>Depois do fechamento de cada dia uma cópia deve ir para {1}, onde nada pode ser gravado: libere a gravação, ou escolha outro lugar</translation>
+    </message>
+    <message>
+        <source>The program that was writing {1} has ended: open for reading only still; take over to write here</source>
+        <translation>O programa que estava gravando {1} terminou: ainda aberto só para leitura; assuma para gravar aqui</translation>
+    </message>
+    <message>
         <source>This machine&apos;s clock shows {1}, before the last entry at {2}: is the clock right? Set it before the next entry; what is recorded stays in its order</source>
         <translation>O relógio desta máquina marca {1}, antes do último registro às {2}: o relógio está certo? Acerte-o antes do próximo registro; o que está gravado fica na sua ordem</translation>
     </message>
@@ -1324,6 +1352,10 @@
         <translation>Um turno que começou {1} não terminou: informe o fim</translation>
     </message>
     <message>
+        <source>A shift ended {1} that nothing says began: enter its begin, or take the end back</source>
+        <translation>Um turno terminou {1} e nada diz que começou: informe o começo, ou desfaça o fim</translation>
+    </message>
+    <message>
         <source>A height was read at {1}, and the silo ends at {2}: correct the place, or the silo's dimensions</source>
         <translation>Uma altura foi lida em {1}, e o silo termina em {2}: corrija o lugar ou as dimensões do silo</translation>
     </message>
@@ -1764,8 +1796,12 @@
         <translation>A primeira amostra: as próximas cargas são tomadas por {1} de matéria seca (+-{2})</translation>
     </message>
     <message>
-        <source>The next loads: {1} (+-{2}) dry matter before this sample, {3} (+-{4}) now</source>
-        <translation>As próximas cargas: {1} (+-{2}) de matéria seca antes desta amostra, {3} (+-{4}) agora</translation>
+        <source>The next loads: {1} (+-{2}) dry matter before, {3} (+-{4}) now</source>
+        <translation>As próximas cargas: {1} (+-{2}) de matéria seca antes, {3} (+-{4}) agora</translation>
+    </message>
+    <message>
+        <source>No sample is left: the next loads are taken for the middle of the goal</source>
+        <translation>Não resta nenhuma amostra: as próximas cargas são tomadas pelo meio da meta</translation>
     </message>
     <message>
         <source>Their target goes from {1} to {2}, their loose density from {3} to {4}</source>
@@ -2319,6 +2355,38 @@
 </context>
 <context>
     <name>Field</name>
+    <message>
+        <source>place</source>
+        <translation>lugar</translation>
+    </message>
+    <message>
+        <source>error</source>
+        <translation>erro</translation>
+    </message>
+    <message>
+        <source>face</source>
+        <translation>frente</translation>
+    </message>
+    <message>
+        <source>inputs</source>
+        <translation>entradas</translation>
+    </message>
+    <message>
+        <source>kind</source>
+        <translation>tipo</translation>
+    </message>
+    <message>
+        <source>layers</source>
+        <translation>camadas</translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation>medida</translation>
+    </message>
+    <message>
+        <source>predicted</source>
+        <translation>prevista</translation>
+    </message>
     <message>
         <source>across</source>
         <translation>na largura</translation>
@@ -2910,6 +2978,14 @@
 </context>
 <context>
     <name>Word</name>
+    <message>
+        <source>core</source>
+        <translation>amostra de cilindro</translation>
+    </message>
+    <message>
+        <source>survey</source>
+        <translation>alturas</translation>
+    </message>
     <message>
         <source>accepted</source>
         <translation>aceita</translation>

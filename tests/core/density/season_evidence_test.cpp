@@ -136,5 +136,38 @@ TEST(SeasonEvidence, TheNewestHeightsOfASiloCount) {
     EXPECT_GE(evidence.surveys[0].evidence->layers, 1.0);
 }
 
+TEST(SeasonEvidence, WhatWasCarriedCountsFromThenOnAndOnceASeason) {
+    SeasonMaker maker = filled();
+    entries::SeasonCarried carried;
+    carried.from.push_back({"Farm", {}, idOf<entries::EntryTag>(9), kMorning - 24h * 365});
+    Evidence older;
+    older.season = idOf<entries::EntryTag>(9).value.text();
+    older.silo = someSilo().id;
+    older.measured = DryDensity::fromKilogramsPerCubicMetre(170);
+    older.predicted = DryDensity::fromKilogramsPerCubicMetre(220);
+    older.error = 0.01;
+    carried.evidence.emplace(8, older);
+    const auto first = maker.add(carried, kMorning);
+    const auto learntAt = [&](Instant now) {
+        return learnFrom(season::Season::fold(maker.entries), now).calibration;
+    };
+    EXPECT_TRUE(learntAt(kMorning - 1h).silos.empty());
+    EXPECT_LT(learntAt(kMorning).next.level, -0.05);
+    EXPECT_EQ(learntAt(kMorning).find(someSilo().id), nullptr) << "another year's filling of the same silo";
+    carried.evidence->resize(3);
+    maker.add(carried, kMorning + 1h);
+    EXPECT_EQ(evidenceOf(season::Season::fold(maker.entries), kOpened).carried.size(), 3U);
+    EXPECT_GT(learntAt(kOpened).next.level, learntAt(kMorning).next.level);
+
+    // One who asks again and again sees it come and go as well.
+    LearningHistory history;
+    const auto asked = [&] { return history.at(season::Season::fold(maker.entries), kOpened); };
+    EXPECT_EQ(asked().calibration.silos.at(0).cores, 3);
+    maker.add(entries::VoidEntry{"the wrong file"}, kOpened, maker.entries.back().header.id);
+    EXPECT_EQ(asked().calibration.silos.at(0).cores, 8);
+    maker.add(entries::VoidEntry{"this one too"}, kOpened, first);
+    EXPECT_TRUE(asked().calibration.silos.empty());
+}
+
 }  // namespace
 }  // namespace treadwell::density

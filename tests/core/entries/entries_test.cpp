@@ -193,6 +193,35 @@ TEST(Validate, WhatIsRecordedSaysSomething) {
     EXPECT_TRUE(validate(WeatherSeen{Sky::rain, Length::fromCentimetres(1), {}, {}}));
 }
 
+TEST(Validate, CarriedEvidenceIsOfASeasonThatIsNamed) {
+    SeasonCarried carried;
+    carried.from.push_back({"Farm", {}, idOf<EntryTag>(3), {}});
+    EXPECT_TRUE(validate(carried));
+    DensityEvidence core;
+    core.season = idOf<EntryTag>(3).value.text();
+    core.measured = core.predicted = DryDensity::fromKilogramsPerCubicMetre(200);
+    core.error = 0.01;
+    carried.evidence = {{core, core}};
+    EXPECT_TRUE(validate(carried));
+    carried.evidence->back().error = 2;
+    EXPECT_EQ(validate(carried).error().field, "evidence[1].error");
+    carried.evidence->front().season.clear();
+    EXPECT_EQ(validate(carried).error().field, "evidence[0].season");
+}
+
+// One payload of every version that was written by a version of ours and is not written any more.
+TEST(OlderVersions, AreStillRead) {
+    const auto carried = decode("season_carried", 1,
+                                R"({"from":[{"farm":"Two Creeks","head":")" + std::string(64, 'a') +
+                                    R"(","season":"0199a3c5-7c00-7000-8000-00000000002a"}]})");
+    ASSERT_TRUE(carried);
+    const auto& first = std::get<SeasonCarried>(*carried);
+    EXPECT_EQ(first.from.at(0).farm, "Two Creeks");
+    EXPECT_EQ(first.from.at(0).begins, std::nullopt);
+    EXPECT_EQ(first.evidence, std::nullopt);
+    EXPECT_TRUE(validate(*carried));
+}
+
 TEST(EntryHash, ChangesWithEveryPart) {
     Header header;
     header.kind = "note";
