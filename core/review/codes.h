@@ -121,6 +121,7 @@
     X(reviewIncidents) \
     X(reviewShifts) \
     X(questionStillOnShift) \
+    X(questionShiftNotBegun) \
     X(columnSky) \
     X(columnRain) \
     X(columnWind) \

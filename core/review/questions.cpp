@@ -116,6 +116,9 @@ class Questions final {
     }
 
     void askAboutShifts() {
+        for (const auto& ended : m_view.day.shiftsNeverBegun) {
+            if (ended.at <= m_view.until) ask(code::questionShiftNotBegun, ended.at);
+        }
         if (!m_closes) return;
         for (const season::ShiftSpan& shift : m_view.day.shifts) {
             if (shift.begin > m_view.until || (shift.end && *shift.end <= m_view.until)) continue;

@@ -74,6 +74,8 @@ class DayFold {
             open->second.end = at;
             m_day.shifts.push_back(open->second);
             m_carry.shifts.erase(open);
+        } else if (!shift.begins) {
+            m_day.shiftsNeverBegun.push_back(dated(shift));
         }
         if (!shift.begins) return;
         m_carry.shifts[shift.person] = {shift.person, shift.duty, shift.holdsTablet, shift.tractor,

@@ -148,7 +148,8 @@ struct Day {
     std::vector<PauseSpan> pauses;
     std::vector<LayerNote> layers;
     std::vector<Survey> surveys;
-    std::vector<ShiftSpan> shifts;  ///< by their begin
+    std::vector<ShiftSpan> shifts;                        ///< by their begin
+    std::vector<Dated<entries::Shift>> shiftsNeverBegun;  ///< ends of shifts that nothing says began
     Records records;
     std::optional<Dated<entries::DayClosed>> closed;
     std::int64_t unknownKinds = 0;

@@ -123,6 +123,7 @@ const std::vector<Phrase>& reviewPhrases() {
         {code::reviewIncidents, QT_TRANSLATE_NOOP("Phrase", "Incidents")},
         {code::reviewShifts, QT_TRANSLATE_NOOP("Phrase", "Shifts")},
         {code::questionStillOnShift, QT_TRANSLATE_NOOP("Phrase", "A shift that began {1} has not ended: enter its end")},
+        {code::questionShiftNotBegun, QT_TRANSLATE_NOOP("Phrase", "A shift ended {1} that nothing says began: enter its begin, or take the end back")},
         {code::columnSky, QT_TRANSLATE_NOOP("Phrase", "Sky")},
         {code::columnRain, QT_TRANSLATE_NOOP("Phrase", "Rain")},
         {code::columnWind, QT_TRANSLATE_NOOP("Phrase", "Wind")},

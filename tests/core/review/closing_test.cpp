@@ -45,6 +45,13 @@ TEST(Closing, AsksForHeightsWhereNoneWereRead) {
                 Contains(code::questionHeightsNotRead));
 }
 
+TEST(Closing, AsksForTheBeginOfAShiftThatEnded) {
+    SeasonMaker maker = exampleDay();
+    maker.add(entries::Shift{idOf<entries::PersonTag>(1), false, {}, false, {}}, at("2026-02-10T13:00:00Z"));
+    EXPECT_THAT(codesOf(closing(maker, "2026-02-10T22:00:00Z")->missing),
+                Contains(code::questionShiftNotBegun));
+}
+
 // Sao Paulo's day: 03:00 UTC to 03:00. Closed the morning after it still belongs to its own day.
 TEST(Closing, BelongsToItsDayWithItsBounds) {
     SeasonMaker maker = exampleDay();

@@ -361,5 +361,24 @@ TEST(DaySheet, AShiftOfMoreThanEightHoursIsCautionedAbout) {
     EXPECT_THAT(questionsIn(exampleSheet(maker)), testing::Contains(code::questionStillOnShift));
 }
 
+TEST(DaySheet, AShiftThatEndsWithoutABeginIsAskedAbout) {
+    testing_support::SeasonMaker maker = exampleDay();
+    entries::Shift shift{idOf<entries::PersonTag>(1), false, entries::Duty::packing, false, {}};
+    const auto end = maker.add(shift, at("2026-02-10T13:00:00Z"));
+    const auto asks = [&](const char* now) {
+        return testing::Value(questionsIn(exampleSheet(maker, now)),
+                              testing::Contains(code::questionShiftNotBegun));
+    };
+    EXPECT_FALSE(asks("2026-02-10T12:59:00Z"));
+    EXPECT_TRUE(asks("2026-02-10T13:01:00Z")) << "at once: whoever knows is still there";
+    shift.begins = true;
+    const auto begin = maker.add(shift, at("2026-02-10T05:00:00Z"));
+    EXPECT_FALSE(asks("2026-02-10T13:01:00Z")) << "its begin was entered late";
+    maker.add(entries::VoidEntry{"somebody else's"}, at("2026-02-10T13:05:00Z"), begin);
+    EXPECT_TRUE(asks("2026-02-10T13:10:00Z"));
+    maker.add(entries::VoidEntry{"nor was this"}, at("2026-02-10T13:06:00Z"), end);
+    EXPECT_FALSE(asks("2026-02-10T13:10:00Z"));
+}
+
 }  // namespace
 }  // namespace treadwell::review

@@ -125,6 +125,7 @@ std::vector<Sample> reviewSamples() {
         {code::reviewIncidents, {}},
         {code::reviewShifts, {}},
         {code::questionStillOnShift, {Argument{Instant{}}}},
+        {code::questionShiftNotBegun, {Argument{Instant{}}}},
         {code::columnSky, {}},
         {code::columnRain, {}},
         {code::columnWind, {}},
