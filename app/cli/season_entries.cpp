@@ -46,9 +46,15 @@ tl::expected<Desk, Failure> deskOf(const EntryOptions& options, const Answer& an
     return Desk{*std::move(session), std::move(context), *std::move(people), *author, local};
 }
 
-/// Now where no time is given.
+/// Now where no time is given, unless the clock is in question: an entry of another time would stand out of
+/// its order.
 tl::expected<Instant, Failure> happenedFrom(const std::optional<std::string>& at, const Desk& desk) {
-    if (!at) return machineClock().now();
+    if (!at) {
+        const auto question = desk.session.standing().clockQuestion;
+        if (!question) return machineClock().now();
+        return misusedLine("--at: say when it happened, since the clock is in question: " +
+                           words::inWords(*question, desk.answer.style));
+    }
     const auto moment = intake::momentFromText(*at, intake::DateOrder::dayFirst, desk.context.zone);
     if (!moment) return misused(moment.error(), "--at", desk.answer.style);
     if (moment->ambiguous) {
@@ -99,13 +105,14 @@ entries::Body startOf(entries::Body empty, const std::vector<intake::TypedField>
     return known.value_or(std::move(empty));
 }
 
-/// What a dry-matter sample changed since `before`; nothing of other kinds.
-std::vector<Message> changedBy(const entries::Body& body, Instant happened, const season::Season& before,
-                               const Desk& desk) {
-    const auto* sample = std::get_if<entries::DryMatterSample>(&body);
-    if (sample == nullptr) return {};
+/// What an entry changed since `before` where it states, corrects or takes back a dry-matter sample; nothing
+/// of other kinds.
+std::vector<Message> changedBy(entries::EntryId entry, const season::Season& before, const Desk& desk) {
     const auto after = desk.session.snapshot();
-    const auto change = density::changeBySample(before, *after, sample->field, happened);
+    const season::FactPointer fact = after->fact(entry);
+    const auto* sample = std::get_if<entries::DryMatterSample>(&fact->body());
+    if (sample == nullptr) return {};
+    const auto change = density::changeBySample(before, *after, sample->field, fact->happened());
     return density::messagesOf(change, after->farm().rules);
 }
 
@@ -120,7 +127,7 @@ Outcome tell(const Desk& desk, const Result<entries::Header>& recorded, const en
     }
     const std::string text =
         inWords(body, namesOf(desk.session.snapshot()->farm(), desk.people), desk.answer.style);
-    const std::vector<Message> changed = changedBy(body, recorded->happened, before, desk);
+    const std::vector<Message> changed = changedBy(recorded->id, before, desk);
     if (desk.answer.json) {
         JsonWriter json{2};
         json.beginObject().member("entry", recorded->id.value.text()).member("kind", recorded->kind);
@@ -188,13 +195,14 @@ Outcome correct(const EntryOptions& options, const Answer& answer) {
 Outcome takeBack(const EntryOptions& options, const Answer& answer) {
     auto desk = deskOf(options, answer);
     if (!desk) return tl::unexpected{desk.error()};
-    const auto entry = entryFrom(*desk->session.snapshot(), options.entry);
+    const auto before = desk->session.snapshot();
+    const auto entry = entryFrom(*before, options.entry);
     if (!entry) return tl::unexpected{entry.error()};
     const auto recorded =
         desk->session.undo((*entry)->header.id, options.reason.value_or(std::string{}), desk->author);
     const season::EntryPointer made =
         recorded ? *entryFrom(*desk->session.snapshot(), recorded->id.value.text()) : season::EntryPointer{};
-    return tell(*desk, recorded, made ? made->body : entries::Body{}, *desk->session.snapshot());
+    return tell(*desk, recorded, made ? made->body : entries::Body{}, *before);
 }
 
 }  // namespace treadwell::cli

@@ -82,6 +82,7 @@
     X(measuredPlaced) \
     X(sampleFirst) \
     X(sampleMovedCrop) \
+    X(sampleNoneLeft) \
     X(sampleMovedTarget) \
     X(sampleMovedLoads) \
     X(sampleMovedSilo) \

@@ -52,7 +52,10 @@ std::int64_t loadsMoved(const season::Season& before, const season::Season& afte
 }
 
 void addCrop(const SampleChange& change, const farm::SiteRules& rules, std::vector<Message>& messages) {
-    if (!change.cropNow) return;
+    if (!change.cropNow) {
+        if (change.cropBefore) messages.push_back({code::sampleNoneLeft, {}});
+        return;
+    }
     const CropToCome& now = *change.cropNow;
     if (change.cropBefore) {
         const CropToCome& was = *change.cropBefore;

@@ -22,16 +22,16 @@ struct SiloReached {
     Chance chance;
 };
 
-/// What a dry-matter sample changed of a farm's picture.
+/// What a dry-matter sample, or the loss of one, changed of a farm's picture.
 struct SampleChange {
     std::optional<CropToCome> cropBefore;  ///< none where it is the first sample
-    std::optional<CropToCome> cropNow;
-    std::int64_t loads = 0;  ///< already tipped, whose dry matter is another now
+    std::optional<CropToCome> cropNow;     ///< none where no sample is left
+    std::int64_t loads = 0;                ///< already tipped, whose dry matter is another now
     std::optional<SiloReached> siloBefore;
     std::optional<SiloReached> siloNow;
 };
 
-/// `before` and `after` are the season without the sample and with it; `field` is the sample's. The silo is
+/// `before` and `after` are the season on both sides of the change; `field` is the sample's. The silo is
 /// that of the newest load. Facts that happen after `now` are not seen.
 [[nodiscard]] SampleChange changeBySample(const season::Season& before, const season::Season& after,
                                           const std::optional<farm::FieldId>& field, Instant now);

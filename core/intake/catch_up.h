@@ -19,8 +19,8 @@ inline constexpr std::int64_t kMostCaughtUp = 60;
 
 /// One load in the middle of each of `count` equal parts of the time, marked with how far from there it may
 /// have come: no further than the time's ends. Tickets that come later put their own time and mass in its
-/// place (see readTickets). Errors: valueOutOfRange for `count` (1 to kMostCaughtUp), `from` (before `to`,
-/// which is at most a day later) and `to` (not after `now`); those of entries::validate.
+/// place (see readTickets). Errors: caughtUpCount, it is 1 to kMostCaughtUp; caughtUpAhead, `to` is not after
+/// `now`; caughtUpSpan, `from` is before `to`, which is at most a day later; those of entries::validate.
 [[nodiscard]] Result<std::vector<Proposal>> catchUp(const CatchUp& loads, Instant now);
 
 }  // namespace treadwell::intake

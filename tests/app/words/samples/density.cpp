@@ -94,6 +94,7 @@ std::vector<Sample> densitySamples() {
         {code::measuredPlaced, {kDensity, kDensity, kDenser}},
         {code::sampleFirst, {kDryMatter, kPoints}},
         {code::sampleMovedCrop, {kDryMatter, kPoints, kDrier, kPoints}},
+        {code::sampleNoneLeft, {}},
         {code::sampleMovedTarget, {kDensity, kDenser, kLoose, kLoose}},
         {code::sampleMovedLoads, {kCount}},
         {code::sampleMovedSilo, {kDensity, kDenser, kDensity, kDenser, kChance, kBetter}},

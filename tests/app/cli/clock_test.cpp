@@ -1,0 +1,95 @@
+// The real program on a machine whose clock is wrong.
+#include "tests/app/cli/json.h"
+#include "tests/app/cli/program.h"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <chrono>
+#include <cstdlib>
+
+namespace treadwell::cli {
+namespace {
+
+using testing::HasSubstr;
+using namespace std::chrono_literals;
+
+/// Runs the program while the clock is off by so much.
+Answered runShifted(std::chrono::seconds shift, const std::vector<std::string>& arguments) {
+    setenv("LD_PRELOAD", TREADWELL_CLOCK_SHIFT, 1);
+    setenv("CLOCK_SHIFT_SECONDS", std::to_string(shift.count()).c_str(), 1);
+    // The sanitizers' own library need not come first.
+    const char* asan = std::getenv("ASAN_OPTIONS");
+    const std::string before = asan == nullptr ? "" : asan;
+    setenv("ASAN_OPTIONS", (before + ":verify_asan_link_order=0").c_str(), 1);
+    Answered answered = runProgram(arguments);
+    asan == nullptr ? unsetenv("ASAN_OPTIONS") : setenv("ASAN_OPTIONS", before.c_str(), 1);
+    unsetenv("CLOCK_SHIFT_SECONDS");
+    unsetenv("LD_PRELOAD");
+    return answered;
+}
+
+std::chrono::seconds sinceTheEpoch() {
+    return std::chrono::duration_cast<std::chrono::seconds>(
+        std::chrono::system_clock::now().time_since_epoch());
+}
+
+class WrongClock : public testing::Test {
+  protected:
+    WrongClock() {
+        EXPECT_EQ(runProgram({"new", season, "--farm", TREADWELL_SOURCE "/examples/farm.json"}).status, 0);
+    }
+    std::vector<std::string> load(const std::vector<std::string>& more = {}) const {
+        std::vector<std::string> arguments{"add", season, "load", "mass=12t", "silo=Long bunker", "--json"};
+        arguments.insert(arguments.end(), more.begin(), more.end());
+        return arguments;
+    }
+
+    Folder folder;
+    std::string season = folder.file("season.treadwell");
+};
+
+TEST_F(WrongClock, GoneBackItIsAskedAboutAndNothingIsReordered) {
+    const Answered before = runProgram(load());
+    ASSERT_EQ(before.status, 0) << before.err;
+    const Answered asked = runShifted(-2h, load());
+    EXPECT_EQ(asked.status, 2);
+    EXPECT_THAT(asked.err, HasSubstr("--at: say when it happened, since the clock is in question"));
+    EXPECT_THAT(asked.err, HasSubstr("is the clock right?"));
+    // Said when, it is recorded, and told of once more.
+    const std::string when = Json{before.out}.text("/happened");
+    const Answered said = runShifted(-2h, load({"--at", when}));
+    EXPECT_EQ(said.status, 0) << said.err;
+    EXPECT_THAT(said.err, HasSubstr("is the clock right?"));
+    const Json listed{runProgram({"list", season, "--kind", "load", "--json"}).out};
+    EXPECT_EQ(simdjson::dom::array{listed.root.at_pointer("/entries")}.size(), 2u);
+    EXPECT_EQ(listed.text("/entries/0/entry"), Json{before.out}.text("/entry"));
+    EXPECT_EQ(listed.text("/entries/1/entry"), Json{said.out}.text("/entry"));
+    EXPECT_EQ(runProgram({"check", season}).status, 0);
+    // The clock set, the season goes on.
+    const Answered after = runProgram(load());
+    EXPECT_EQ(after.status, 0) << after.err;
+    EXPECT_EQ(after.err, "");
+}
+
+TEST_F(WrongClock, DeadItIsAskedAbout) {
+    const Answered dead = runShifted(-sinceTheEpoch(), load());
+    EXPECT_EQ(dead.status, 2);
+    EXPECT_THAT(dead.err, HasSubstr("1970-01-01"));
+    const Answered said = runShifted(-sinceTheEpoch(), load({"--at", "2026-09-15 14:25"}));
+    EXPECT_EQ(said.status, 0) << said.err;
+    EXPECT_EQ(Json{said.out}.text("/happened"), "2026-09-15T12:25:00Z");
+    EXPECT_EQ(runProgram({"check", season}).status, 0);
+    // Reading asks nothing.
+    EXPECT_EQ(runShifted(-sinceTheEpoch(), {"check", season}).err, "");
+}
+
+TEST_F(WrongClock, ATimeServicesStepIsNoQuestion) {
+    ASSERT_EQ(runProgram(load()).status, 0);
+    const Answered stepped = runShifted(-60s, load());
+    EXPECT_EQ(stepped.status, 0) << stepped.err;
+    EXPECT_EQ(stepped.err, "");
+}
+
+}  // namespace
+}  // namespace treadwell::cli
