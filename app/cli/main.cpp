@@ -268,6 +268,8 @@ void addCopies(CLI::App& app, Request& request) {
     place->add_option("FOLDER", options.place, "Such as a stick; without it the place is shown")
         ->option_text(" ");
     place->add_flag("--none", options.noPlace, "Make no more such copies");
+    addText(*place, "--season", options.season, "FILE", "Tell of the newest copy of this season");
+    place->add_flag("--copy-now", options.copyNow, "Make a copy of that season at once");
     CLI::App* taken =
         addVerb(app, request, "export", "Write a season as JSON, or a table of it as CSV", options.file,
                 [](const Request& r, const Answer& a) { return exportSeason(r.copy, a); });

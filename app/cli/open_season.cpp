@@ -21,8 +21,7 @@ tl::expected<session::Session, Failure> openSeason(const std::string& file, Purp
                                                    const Answer& answer) {
     const auto files = filesOf(file, answer.style);
     if (!files) return tl::unexpected{files.error()};
-    auto opened = purpose == Purpose::writing ? session::Session::open(*files, machineClock())
-                                              : session::Session::openForReading(*files, machineClock());
+    auto opened = session::Session::open(*files, machineClock(), purpose);
     if (!opened) return failed(opened.error(), answer.style);
     const session::Standing standing = opened->standing();
     const auto tell = [&](const Message& message) {

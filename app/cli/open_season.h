@@ -8,7 +8,7 @@ namespace treadwell::cli {
 /// Entries from files and scales, and those of whom nobody was named, have no author at the keyboard.
 inline constexpr entries::PersonId kNobody{};
 
-enum class Purpose : std::uint8_t { reading, writing };
+using session::Purpose;
 
 /// The machine's clock, which outlives every session.
 [[nodiscard]] const Clock& machineClock();

@@ -96,15 +96,26 @@ Outcome secondPlace(const CopyOptions& options, const Answer& answer) {
         if (const auto chosen = session::chooseSecondPlace(files->stateFolder, place); !chosen)
             return failed(chosen.error(), answer.style);
     }
-    const std::string place = session::secondPlace(files->stateFolder).value_or("").string();
+    std::optional<std::filesystem::path> season;
+    if (options.season) {
+        season = *options.season;
+        const auto opened = openSeason(*options.season, Purpose::reading, answer);
+        if (!opened) return tl::unexpected{opened.error()};
+        if (const auto copied = options.copyNow ? opened->copyToSecondPlace() : Result<void>{}; !copied)
+            return failed(copied.error(), answer.style);
+    } else if (options.copyNow) {
+        return tl::unexpected{Failure{Status::misused, "--copy-now: say of which season, with --season"}};
+    }
+    const Message stand = session::copiesStand(files->stateFolder, season);
     if (answer.json) {
+        const auto place = session::secondPlace(files->stateFolder).value_or("").string();
         JsonWriter json{2};
-        json.beginObject().member("second_place", place).endObject();
+        json.beginObject().member("second_place", place).key("copies");
+        writeMessage(json, stand, answer.style);
+        json.endObject();
         answer.out << json.text() << '\n';
-    } else if (place.empty()) {
-        answer.out << "no copy is made after a day's close\n";
     } else {
-        answer.out << "after each day's close a copy goes to " << place << '\n';
+        answer.out << words::inWords(stand, answer.style) << '\n';
     }
     return {};
 }

@@ -16,6 +16,8 @@ struct CopyOptions {
     bool names = false;             ///< people's names too
     std::optional<std::string> place;
     bool noPlace = false;
+    std::optional<std::string> season;  ///< whose copies are asked about
+    bool copyNow = false;
 };
 
 /// A checked copy under a new name.

@@ -1,5 +1,6 @@
 #include "app/desktop/main_window.h"
 
+#include "app/desktop/copies_dialog.h"
 #include "app/desktop/fill/fill_page.h"
 #include "app/desktop/on_screen.h"
 #include "app/desktop/season_banner.h"
@@ -77,6 +78,7 @@ MainWindow::MainWindow(desk::SeasonDesk& desk, WindowSettings settings, QWidget*
     layout->addWidget(new SeasonBanner{desk, m_appearance});
     layout->addWidget(m_pages, 1);
     setCentralWidget(central);
+    makeSeasonMenu();
     makePages();
     makeMenus();
     retranslate();
@@ -95,10 +97,23 @@ MainWindow::MainWindow(desk::SeasonDesk& desk, WindowSettings settings, QWidget*
 
 void MainWindow::tellCautions() {
     const fill::Speech speech{m_appearance.units(), m_desk.season()->zone()};
+    // They are a list that grows, and another list once the file has been opened anew.
     const std::vector<Message>& cautions = m_desk.standing().cautions;
-    for (; m_cautionsTold < cautions.size(); ++m_cautionsTold) {
-        m_page->post(widgets::Weight::caution, speech.say(cautions[m_cautionsTold]));
-    }
+    const auto [isNew, told] =
+        std::mismatch(cautions.begin(), cautions.end(), m_cautionsTold.begin(), m_cautionsTold.end());
+    std::for_each(isNew, cautions.end(),
+                  [&](const Message& each) { m_page->post(widgets::Weight::caution, speech.say(each)); });
+    m_cautionsTold = cautions;
+}
+
+void MainWindow::makeSeasonMenu() {
+    m_seasonMenu = menuBar()->addMenu(QString{});
+    QAction* copies = m_seasonMenu->addAction(QString{});
+    copies->setObjectName(QStringLiteral("copies"));
+    m_names.emplace_back(copies, [] { return tr("Copies after the day's close…"); });
+    connect(copies, &QAction::triggered, this, [this] {
+        (new CopiesDialog{m_desk, m_appearance, this})->open();
+    });
 }
 
 void MainWindow::makePages() {
@@ -194,6 +209,7 @@ void MainWindow::setLook(settings::Look look) {
 
 void MainWindow::retranslate() {
     setWindowTitle(QString::fromStdString(m_desk.season()->farm().farm) + QStringLiteral(" – Treadwell"));
+    m_seasonMenu->setTitle(tr("&Season"));
     m_pagesMenu->setTitle(tr("&Pages"));
     m_unitsMenu->setTitle(tr("&Units"));
     m_languageMenu->setTitle(tr("&Language"));

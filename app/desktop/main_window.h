@@ -51,6 +51,7 @@ class MainWindow final : public QMainWindow {
     void changeEvent(QEvent* event) override;
 
   private:
+    void makeSeasonMenu();
     void makePages();
     [[nodiscard]] QWidget* made(Page page);
     void makeMenus();
@@ -67,7 +68,8 @@ class MainWindow final : public QMainWindow {
     QStackedWidget* m_pages;
     std::vector<QWidget*> m_made;  ///< in the order of pageKinds, null until first shown
     fill::FillPage* m_page;
-    std::size_t m_cautionsTold = 0;
+    std::vector<Message> m_cautionsTold;
+    QMenu* m_seasonMenu = nullptr;
     QMenu* m_pagesMenu = nullptr;
     std::vector<QAction*> m_pageActions;
     QMenu* m_unitsMenu = nullptr;

@@ -2,6 +2,7 @@
 
 #include "app/desktop/fill/say.h"
 #include "app/desktop/widgets/caution_mark.h"
+#include "core/journal/codes.h"
 
 #include <QEvent>
 #include <QGridLayout>
@@ -11,7 +12,11 @@
 namespace treadwell {
 
 SeasonBanner::SeasonBanner(desk::SeasonDesk& desk, const settings::Appearance& appearance, QWidget* parent)
-    : QFrame{parent}, m_desk{desk}, m_appearance{appearance}, m_clockIsRight{new QPushButton} {
+    : QFrame{parent},
+      m_desk{desk},
+      m_appearance{appearance},
+      m_takeOver{new QPushButton},
+      m_clockIsRight{new QPushButton} {
     setProperty("edged", true);
     auto* grid = new QGridLayout{this};
     grid->setContentsMargins(8, 4, 4, 4);
@@ -26,7 +31,19 @@ SeasonBanner::SeasonBanner(desk::SeasonDesk& desk, const settings::Appearance& a
         grid->addWidget(line.text, row, 1);
         ++row;
     }
+    grid->addWidget(m_takeOver, 0, 2);
     grid->addWidget(m_clockIsRight, row - 1, 2);
+    m_takeOver->setObjectName(QStringLiteral("takeOver"));
+    connect(m_takeOver, &QPushButton::clicked, this, [this] {
+        m_refusal.reset();
+        m_asked = m_desk.takeOver();
+        refresh();
+    });
+    connect(&desk, &desk::SeasonDesk::failed, this, [this](desk::Ticket ticket, const Error& error) {
+        if (ticket != m_asked) return;
+        m_refusal = error;
+        refresh();
+    });
     m_clockIsRight->setObjectName(QStringLiteral("clockIsRight"));
     connect(m_clockIsRight, &QPushButton::clicked, &desk, &desk::SeasonDesk::clockIsRight);
     connect(&desk, &desk::SeasonDesk::changed, this, &SeasonBanner::refresh);
@@ -51,6 +68,12 @@ void SeasonBanner::show(const Line& line, const QString& text) {
     line.text->setVisible(!text.isEmpty());
 }
 
+void SeasonBanner::setButton(QPushButton* button, const QString& text, bool needed) {
+    button->setText(text);
+    button->setMinimumHeight(m_appearance.pixels(settings::kControlMillimetres));
+    button->setVisible(needed);
+}
+
 void SeasonBanner::refresh() {
     const session::Standing& standing = m_desk.standing();
     const fill::Speech speech{m_appearance.units(), m_desk.season()->zone()};
@@ -58,16 +81,18 @@ void SeasonBanner::refresh() {
         return message ? speech.say(*message) : QString{};
     };
     const bool waits = standing.unsaved > 0;
+    const bool isFree = standing.readOnlyReason && standing.readOnlyReason->code == code::journalLeft;
+    if (!isFree) m_refusal.reset();
+    const QString reason = m_refusal ? speech.say(*m_refusal) : said(standing.readOnlyReason);
     // While entries wait, why they do says why the file cannot be written too.
-    show(m_lines[0], waits ? QString{} : said(standing.readOnlyReason));
+    show(m_lines[0], waits ? QString{} : reason);
     show(m_lines[1], waits ? tr("%n waiting. %1", "entries that could not be recorded, and why",
                                 static_cast<int>(standing.unsaved))
                                  .arg(said(standing.unsavedReason))
                            : QString{});
     show(m_lines[2], said(standing.clockQuestion));
-    m_clockIsRight->setText(tr("The clock is right"));
-    m_clockIsRight->setMinimumHeight(m_appearance.pixels(settings::kControlMillimetres));
-    m_clockIsRight->setVisible(standing.clockQuestion.has_value());
+    setButton(m_takeOver, tr("Write here from now on"), isFree && !waits);
+    setButton(m_clockIsRight, tr("The clock is right"), standing.clockQuestion.has_value());
     const QStringList all = lines();
     setVisible(!all.isEmpty());
     setAccessibleName(tr("How the season's file stands"));

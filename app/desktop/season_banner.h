@@ -32,12 +32,16 @@ class SeasonBanner final : public QFrame {
         QLabel* text;
     };
     void refresh();
+    void setButton(QPushButton* button, const QString& text, bool needed);
     void show(const Line& line, const QString& text);
 
     desk::SeasonDesk& m_desk;
     const settings::Appearance& m_appearance;
     std::array<Line, 3> m_lines;
+    QPushButton* m_takeOver;
     QPushButton* m_clockIsRight;
+    desk::Ticket m_asked = 0;        ///< for the right to write
+    std::optional<Error> m_refusal;  ///< of it
 };
 
 }  // namespace treadwell

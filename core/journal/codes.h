@@ -11,6 +11,7 @@
     X(journalNewer) \
     X(journalTooNew) \
     X(journalHeld) \
+    X(journalLeft) \
     X(journalMediumReadOnly) \
     X(journalNeedsFolder) \
     X(journalReadOnly) \

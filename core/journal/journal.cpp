@@ -35,6 +35,10 @@ struct Rights {
     std::optional<Message> readOnlyReason;
 };
 
+Message heldBy(const std::filesystem::path& path, const LeaseOwner& owner) {
+    return {code::journalHeld, {path.string(), owner.pid, owner.host, owner.since, owner.user}};
+}
+
 Result<Rights> rightsTo(const std::filesystem::path& path, Access access, std::int64_t version, Instant now) {
     Rights rights;
     if (version > kLayoutVersion) {
@@ -49,8 +53,7 @@ Result<Rights> rightsTo(const std::filesystem::path& path, Access access, std::i
     auto taken = Lease::take(path, now);
     if (!taken) return tl::unexpected(taken.error());
     if (const auto* owner = std::get_if<LeaseOwner>(&*taken)) {
-        rights.readOnlyReason = {code::journalHeld,
-                                 {path.string(), owner->pid, owner->host, owner->since, owner->user}};
+        rights.readOnlyReason = heldBy(path, *owner);
     } else {
         rights.lease = std::get<Lease>(std::move(*taken));
     }
@@ -71,6 +74,7 @@ struct Journal::State {
     std::optional<BrokenPlace> scan(Heads& chains, std::int64_t& row,
                                     const std::function<void(StoredEntry&&)>& take);
     void leaveAlone(Message reason);
+    void lookForOwner();
 
     std::filesystem::path path;
     Medium medium;
@@ -111,6 +115,14 @@ void Journal::State::leaveAlone(Message reason) {
     readOnlyReason = std::move(reason);
 }
 
+/// Where another program had it: whether that one still does, or yet another.
+void Journal::State::lookForOwner() {
+    if (!readOnlyReason) return;
+    if (readOnlyReason->code != code::journalHeld && readOnlyReason->code != code::journalLeft) return;
+    const auto owner = Lease::ownerOf(path);
+    readOnlyReason = owner ? heldBy(path, *owner) : Message{code::journalLeft, {path.string()}};
+}
+
 Journal::Journal(std::unique_ptr<State> state) : m_state(std::move(state)) {}
 Journal::Journal(Journal&&) noexcept = default;
 Journal& Journal::operator=(Journal&&) noexcept = default;
@@ -127,34 +139,6 @@ Result<Journal> Journal::create(const std::filesystem::path& path, Instant now) 
     });
     if (!made) return tl::unexpected(made.error());
     return open(path, Access::write, now);
-}
-
-Result<void> Journal::build(const std::filesystem::path& path,
-                            const std::function<Result<People>(const Take&)>& source) {
-    return makeWhole(path, [&](const std::filesystem::path& beside) -> Result<void> {
-        const Medium medium = mediumOf(beside);
-        SQLite::Database database = openForWriting(beside, medium);
-        prepareToWrite(database, medium);
-        makeTables(database);
-        SQLite::Transaction transaction(database);
-        SQLite::Statement insert(database, kInsertRow);
-        Heads heads;
-        const auto people = source([&](StoredEntry&& entry) -> Result<void> {
-            if (faultOf(heads, entry)) {
-                return fail(code::entryOutOfOrder, "entry", entry.header.device.value.text(),
-                            entry.header.deviceSequence);
-            }
-            bindRow(insert, entry);
-            insert.exec();
-            insert.reset();
-            return {};
-        });
-        if (!people) return tl::unexpected(people.error());
-        transaction.commit();
-        for (const auto& [id, name] : *people) journal::namePerson(database, id, name);
-        keepTidy(database);
-        return {};
-    });
 }
 
 Result<Journal> Journal::open(const std::filesystem::path& given, Access access, Instant now) {
@@ -317,20 +301,28 @@ std::optional<BrokenPlace> Journal::read(const std::function<void(StoredEntry&&)
 }
 
 std::optional<BrokenPlace> Journal::readNew(const std::function<void(StoredEntry&&)>& take) {
+    m_state->lookForOwner();  // first: what the last one wrote is then read
     const auto broken = m_state->scan(m_state->chained, m_state->lastRow, take);
     if (!m_state->writable) m_state->heads = m_state->chained;
     return broken;
 }
 
-std::optional<BrokenPlace> Journal::verify() {
+std::optional<BrokenPlace> Journal::verify(Look look) {
     State& state = *m_state;
+    const bool whole = look == Look::whole;
     Heads chains;
     std::int64_t row = 0;
-    if (auto broken = state.scan(chains, row, [](StoredEntry&&) {})) return broken;
+    if (whole) {
+        if (auto broken = state.scan(chains, row, [](StoredEntry&&) {})) return broken;
+    }
     std::string found;
     try {
-        found = state.database.execAndGet("PRAGMA integrity_check(1)").getString();
+        found = state.database.execAndGet(whole ? "PRAGMA integrity_check(1)" : "PRAGMA quick_check(1)")
+                    .getString();
     } catch (const SQLite::Exception& exception) {
+        const int code = exception.getErrorCode();
+        // A disk that does not answer at a quick look says nothing of the file: the next write will tell.
+        if (!whole && code != SQLITE_CORRUPT && code != SQLITE_NOTADB) return std::nullopt;
         found = exception.what();
     }
     if (found == "ok") return std::nullopt;
@@ -364,31 +356,8 @@ Result<std::optional<std::string>> Journal::evidence(const Hash& hash) const {
     }
 }
 
-Result<People> Journal::people() const {
-    try {
-        return readPeople(m_state->database);
-    } catch (const SQLite::Exception& exception) {
-        return damaged(m_state->path, exception);
-    }
-}
-
-Result<void> Journal::writePeople(const std::function<void(SQLite::Database&)>& write) {
-    if (!isWritable()) return fail(code::journalReadOnly, "file", m_state->path.string());
-    try {
-        write(m_state->database);
-    } catch (const SQLite::Exception& exception) {
-        return fail(code::journalWriteFailed, "person", m_state->path.string(),
-                    std::string{exception.what()});
-    }
-    return {};
-}
-
-Result<void> Journal::namePerson(entries::PersonId id, const std::string& name) {
-    return writePeople([&](SQLite::Database& database) { journal::namePerson(database, id, name); });
-}
-
-Result<void> Journal::erasePerson(entries::PersonId id) {
-    return writePeople([&](SQLite::Database& database) { journal::erasePerson(database, id); });
+PeopleTable Journal::people() {
+    return {m_state->database, m_state->path, m_state->writable};
 }
 
 Result<void> Journal::backupTo(const std::filesystem::path& copy) const {

@@ -16,6 +16,9 @@ namespace treadwell::journal {
 
 enum class Access : std::uint8_t { write, read };
 
+/// How a file is looked at: every entry and every page, or whether its pages hang together.
+enum class Look : std::uint8_t { whole, quick };
+
 /// A season's file: entries that are only ever added, each durable before append() returns. One process
 /// writes; others read. Not thread-safe: one thread owns it.
 class Journal {
@@ -23,13 +26,6 @@ class Journal {
     /// Makes a new file, whole or not at all, and opens it for writing. Errors: journalExists,
     /// fileUnwritable, journalHeld.
     [[nodiscard]] static Result<Journal> create(const std::filesystem::path& path, Instant now);
-
-    /// Makes a new file of entries that stood in another, in the order of arrival, and of the names that
-    /// `source` gives in the end; whole or not at all. Errors: journalExists, fileUnwritable,
-    /// entryOutOfOrder where an entry does not follow from those before it, and those of `source`.
-    using Take = std::function<Result<void>(entries::StoredEntry&&)>;
-    [[nodiscard]] static Result<void> build(const std::filesystem::path& path,
-                                            const std::function<Result<People>(const Take&)>& source);
 
     /// Opens for reading alone where writing was asked for and cannot be, and where the file is damaged;
     /// `readOnlyReason` then says why. An older layout is brought to this one when it is opened for writing;
@@ -44,8 +40,9 @@ class Journal {
 
     [[nodiscard]] const std::filesystem::path& path() const noexcept;
     [[nodiscard]] bool isWritable() const noexcept;
-    /// Why it cannot be written although that was asked for: journalHeld, journalNewer,
-    /// journalMediumReadOnly, journalOpenedDamaged, or journalWriteFailed after a disk's failure.
+    /// Why it cannot be written although that was asked for: journalHeld, or journalLeft once readNew() has
+    /// found that the other program has ended; journalNewer, journalMediumReadOnly, journalOpenedDamaged, or
+    /// journalWriteFailed after a disk's failure.
     [[nodiscard]] const std::optional<Message>& readOnlyReason() const noexcept;
 
     /// All of them or none, on the disk before this returns. Each must follow the last of its device by
@@ -65,8 +62,8 @@ class Journal {
     /// The same for what has been committed since the last read().
     std::optional<BrokenPlace> readNew(const std::function<void(entries::StoredEntry&&)>& take);
 
-    /// Looks at the whole file, chains and structure; gives the first broken place, if any.
-    [[nodiscard]] std::optional<BrokenPlace> verify();
+    /// Looks at the file; gives the first broken place, if any. A file that has one is left as it is.
+    [[nodiscard]] std::optional<BrokenPlace> verify(Look look = Look::whole);
 
     /// The last entry of every device.
     [[nodiscard]] const Heads& heads() const noexcept;
@@ -77,20 +74,14 @@ class Journal {
     /// What an entry was read from; none where it was never here or was erased. Error: journalDamaged.
     [[nodiscard]] Result<std::optional<std::string>> evidence(const Hash& hash) const;
 
-    /// Error: journalDamaged.
-    [[nodiscard]] Result<People> people() const;
-    /// Adds a person, or gives one another name. Errors: journalReadOnly, journalWriteFailed.
-    [[nodiscard]] Result<void> namePerson(entries::PersonId id, const std::string& name);
-    /// Errors: journalReadOnly, journalWriteFailed.
-    [[nodiscard]] Result<void> erasePerson(entries::PersonId id);
+    /// The names of people.
+    [[nodiscard]] PeopleTable people();
 
     /// A copy of all that is committed, checked as a whole before it gets its name; never over another file.
     /// Errors: journalExists, fileUnwritable, journalDamaged.
     [[nodiscard]] Result<void> backupTo(const std::filesystem::path& copy) const;
 
   private:
-    [[nodiscard]] Result<void> writePeople(const std::function<void(SQLite::Database&)>& write);
-
     struct State;
     explicit Journal(std::unique_ptr<State> state);
 

@@ -10,11 +10,21 @@
 #include <algorithm>
 #include <array>
 #include <cerrno>
+#include <chrono>
 #include <system_error>
+#include <thread>
 
 namespace treadwell::journal {
 
 namespace {
+
+// Whoever asks for the owner holds the lock for a moment, and a writer must not take that for another writer.
+constexpr int kTrials = 5;
+constexpr std::chrono::milliseconds kBetweenTrials{2};
+
+std::string pathOf(const std::filesystem::path& journal) {
+    return journal.string() + ".lease";
+}
 
 std::string userName() {
     std::array<char, 1024> room{};
@@ -57,15 +67,16 @@ std::string readAll(int fd) {
 }  // namespace
 
 Result<std::variant<Lease, LeaseOwner>> Lease::take(const std::filesystem::path& journal, Instant now) {
-    const std::string path = journal.string() + ".lease";
+    const std::string path = pathOf(journal);
     Descriptor file{::open(path.c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0600)};
     const auto failed = [&path] {
         return fail(code::fileUnwritable, "file", path, std::generic_category().message(errno));
     };
     if (!file.isOpen()) return failed();
-    if (::flock(file.get(), LOCK_EX | LOCK_NB) != 0) {
+    for (int trial = 0; ::flock(file.get(), LOCK_EX | LOCK_NB) != 0; ++trial) {
         if (errno != EWOULDBLOCK) return failed();
-        return ownerFrom(readAll(file.get()));
+        if (trial == kTrials) return ownerFrom(readAll(file.get()));
+        std::this_thread::sleep_for(kBetweenTrials);
     }
     const std::string text = ownText(now);
     if (::ftruncate(file.get(), 0) != 0 ||
@@ -73,6 +84,13 @@ Result<std::variant<Lease, LeaseOwner>> Lease::take(const std::filesystem::path&
         return failed();
     }
     return Lease{std::move(file)};
+}
+
+std::optional<LeaseOwner> Lease::ownerOf(const std::filesystem::path& journal) {
+    const Descriptor file{::open(pathOf(journal).c_str(), O_RDONLY | O_CLOEXEC)};
+    if (!file.isOpen()) return std::nullopt;
+    if (::flock(file.get(), LOCK_SH | LOCK_NB) == 0 || errno != EWOULDBLOCK) return std::nullopt;
+    return ownerFrom(readAll(file.get()));
 }
 
 }  // namespace treadwell::journal

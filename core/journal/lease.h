@@ -28,6 +28,9 @@ class Lease {
     [[nodiscard]] static Result<std::variant<Lease, LeaseOwner>> take(const std::filesystem::path& journal,
                                                                       Instant now);
 
+    /// Who has it at the moment; none where it is free, or where nobody can be asked.
+    [[nodiscard]] static std::optional<LeaseOwner> ownerOf(const std::filesystem::path& journal);
+
   private:
     explicit Lease(Descriptor file) : m_file(std::move(file)) {}
 

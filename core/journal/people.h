@@ -5,6 +5,8 @@
 
 #include <SQLiteCpp/Database.h>
 
+#include <filesystem>
+#include <functional>
 #include <map>
 #include <string>
 
@@ -14,14 +16,26 @@ namespace treadwell::journal {
 /// while the entries stand.
 using People = std::map<entries::PersonId, std::string>;
 
-/// SQLite::Exception where the table cannot be read.
-[[nodiscard]] People readPeople(SQLite::Database& database);
+/// Their table in an open journal; not for longer than that is open.
+class PeopleTable {
+  public:
+    PeopleTable(SQLite::Database& database, const std::filesystem::path& path, bool writable)
+        : m_database(database), m_path(path), m_writable(writable) {}
 
-/// Adds a person, or gives one another name; the old one leaves no trace. SQLite::Exception where it cannot
-/// be written.
-void namePerson(SQLite::Database& database, entries::PersonId id, const std::string& name);
+    /// Error: journalDamaged.
+    [[nodiscard]] Result<People> all() const;
+    /// Adds a person, or gives one another name; the old one leaves no trace. Errors: journalReadOnly,
+    /// journalWriteFailed.
+    [[nodiscard]] Result<void> name(entries::PersonId id, const std::string& name);
+    /// Leaves no trace of the name in the file or beside it. Errors: journalReadOnly, journalWriteFailed.
+    [[nodiscard]] Result<void> erase(entries::PersonId id);
 
-/// Leaves no trace of the name in the file or beside it. SQLite::Exception where it cannot be written.
-void erasePerson(SQLite::Database& database, entries::PersonId id);
+  private:
+    [[nodiscard]] Result<void> overwrite(const std::function<void()>& change);
+
+    SQLite::Database& m_database;
+    const std::filesystem::path& m_path;
+    bool m_writable;
+};
 
 }  // namespace treadwell::journal

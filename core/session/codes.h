@@ -17,6 +17,12 @@
     X(clockBehind) \
     X(clockMoved) \
     X(secondPlaceFailed) \
+    X(copiesNone) \
+    X(copiesGo) \
+    X(copiesNewest) \
+    X(copiesNotYet) \
+    X(copiesAway) \
+    X(copiesRefused) \
     X(personNamedTwice) \
     X(documentHeadDiffers)
 // clang-format on

@@ -25,4 +25,9 @@ namespace treadwell::session {
 [[nodiscard]] Result<void> chooseSecondPlace(const std::filesystem::path& stateFolder,
                                              const std::filesystem::path& place);
 
+/// How the copies after each day's close stand now, of `season` where it is given: copiesNone, copiesGo,
+/// copiesNewest, copiesNotYet, or what is wrong with the place, copiesAway or copiesRefused.
+[[nodiscard]] Message copiesStand(const std::filesystem::path& stateFolder,
+                                  const std::optional<std::filesystem::path>& season);
+
 }  // namespace treadwell::session

@@ -2,6 +2,7 @@
 
 #include "core/base/hex.h"
 #include "core/entries/season_document.h"
+#include "core/journal/build.h"
 #include "core/journal/journal.h"
 #include "core/session/codes.h"
 
@@ -23,7 +24,7 @@ Result<std::string> exportDocument(const std::filesystem::path& season, PeoplesN
     if (broken) return Unexpected{Error{broken->message(), "", {season.string(), 0, 0}}};
     entries::DocumentFrame frame{journal::headHash(heads), {}};
     if (names == PeoplesNames::included) {
-        auto people = journal->people();
+        auto people = journal->people().all();
         if (!people) return tl::unexpected(people.error());
         frame.people = *std::move(people);
     }
@@ -32,8 +33,8 @@ Result<std::string> exportDocument(const std::filesystem::path& season, PeoplesN
 
 Result<Hash> restoreDocument(std::string_view document, const std::filesystem::path& season) {
     Hash head{};
-    return Journal::build(season,
-                          [&](const Journal::Take& take) -> Result<journal::People> {
+    return journal::build(season,
+                          [&](const journal::Take& take) -> Result<journal::People> {
                               Heads heads;
                               auto frame = entries::readDocument(document, [&](StoredEntry&& entry) {
                                   heads[entry.header.device] = {entry.header.deviceSequence, entry.hash};

@@ -9,7 +9,7 @@ namespace treadwell::session {
 using entries::PersonId;
 
 Result<std::map<PersonId, std::string>> People::all() const {
-    return m_journal.people();
+    return m_journal.people().all();
 }
 
 Result<PersonId> People::add(const std::string& name) {
@@ -22,7 +22,7 @@ Result<void> People::rename(PersonId id, const std::string& name) {
 }
 
 Result<void> People::erase(PersonId id) {
-    return m_journal.erasePerson(id);
+    return m_journal.people().erase(id);
 }
 
 Result<void> People::set(PersonId id, const std::string& name) {
@@ -32,7 +32,7 @@ Result<void> People::set(PersonId id, const std::string& name) {
     for (const auto& [other, taken] : *known) {
         if (taken == name && other != id) return fail(code::personNamedTwice, "person", name);
     }
-    return m_journal.namePerson(id, name);
+    return m_journal.people().name(id, name);
 }
 
 }  // namespace treadwell::session

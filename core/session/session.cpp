@@ -33,16 +33,9 @@ Result<Session> Session::create(const Files& files, const entries::SeasonStarted
     return Session{std::move(state)};
 }
 
-Result<Session> Session::openForReading(const Files& files, const Clock& clock) {
-    auto journal = Journal::open(files.season, journal::Access::read, clock.now());
-    if (!journal) return tl::unexpected(journal.error());
-    auto state = std::make_unique<State>(std::move(*journal), files, clock);
-    if (const auto loaded = state->load(); !loaded) return tl::unexpected(loaded.error());
-    return Session{std::move(state)};
-}
-
-Result<Session> Session::open(const Files& files, const Clock& clock) {
-    auto journal = Journal::open(files.season, journal::Access::write, clock.now());
+Result<Session> Session::open(const Files& files, const Clock& clock, Purpose purpose) {
+    const auto access = purpose == Purpose::writing ? journal::Access::write : journal::Access::read;
+    auto journal = Journal::open(files.season, access, clock.now());
     if (!journal) return tl::unexpected(journal.error());
     auto state = std::make_unique<State>(std::move(*journal), files, clock);
     if (const auto loaded = state->load(); !loaded) return tl::unexpected(loaded.error());
@@ -107,6 +100,7 @@ std::optional<Message> Session::check() {
 }
 
 void Session::lookAgain() {
+    m_state->lookAtStructure();
     if (!m_state->memory) {
         m_state->refresh();
     } else if (const auto resumed = m_state->resume(); !resumed) {
@@ -118,8 +112,8 @@ void Session::clockIsRight() {
     m_state->clockIsRight();
 }
 
-Result<std::filesystem::path> Session::backUpInto(const std::filesystem::path& folder, int keep) const {
-    return session::backUpInto(m_state->journal, folder, m_state->clock->now(), keep);
+Result<void> Session::copyToSecondPlace() const {
+    return m_state->copyToSecondPlace(m_state->clock->now());
 }
 
 Result<void> Session::backupTo(const std::filesystem::path& copy) const {

@@ -19,6 +19,8 @@ struct Files {
     std::filesystem::path stateFolder;
 };
 
+enum class Purpose : std::uint8_t { writing, reading };
+
 /// A season that is open: what is proposed is checked, made an entry, put on the disk, folded, and shown in
 /// the next snapshot, in this order; nothing is acknowledged before its commit. One thread owns it; only
 /// snapshot() is for any thread.
@@ -30,11 +32,12 @@ class Session {
                                                 entries::PersonId author, const Clock& clock,
                                                 std::optional<Instant> begins = {});
 
-    /// Opens for reading alone where the file cannot be written, and its standing says why. The clock
-    /// must outlive the session. Errors: fileUnreadable, fileUnwritable, journalForeign, journalDamaged,
-    /// journalTooNew, journalNeedsFolder, seasonEmpty.
-    [[nodiscard]] static Result<Session> open(const Files& files, const Clock& clock);
-    [[nodiscard]] static Result<Session> openForReading(const Files& files, const Clock& clock);
+    /// Opens for reading alone where the file cannot be written, and its standing says why. Who then opens
+    /// it once more, when it can, goes on writing. The clock must outlive the session. Errors:
+    /// fileUnreadable, fileUnwritable, journalForeign, journalDamaged, journalTooNew, journalNeedsFolder,
+    /// seasonEmpty.
+    [[nodiscard]] static Result<Session> open(const Files& files, const Clock& clock,
+                                              Purpose purpose = Purpose::writing);
 
     Session(Session&&) noexcept;
     Session& operator=(Session&&) noexcept;
@@ -73,15 +76,16 @@ class Session {
     [[nodiscard]] std::optional<Message> check();
 
     /// Takes in what another program has committed since, where this session reads; records what was kept,
-    /// where the disk is well again. What comes of it is in the standing.
+    /// where the disk is well again; the first time looks whether the file's pages hang together. What comes
+    /// of it is in the standing.
     void lookAgain();
 
     /// Somebody has looked: the machine's clock is right as it is, and is not asked about until it is moved.
     void clockIsRight();
 
-    /// See session::backUpInto.
-    [[nodiscard]] Result<std::filesystem::path> backUpInto(const std::filesystem::path& folder,
-                                                           int keep) const;
+    /// The copy that follows a day's close, made now; nothing where no second place was chosen. Error:
+    /// secondPlaceFailed.
+    [[nodiscard]] Result<void> copyToSecondPlace() const;
 
     /// A checked copy under a new name. Errors: journalExists, fileUnwritable, journalDamaged.
     [[nodiscard]] Result<void> backupTo(const std::filesystem::path& copy) const;

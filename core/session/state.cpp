@@ -7,6 +7,7 @@
 #include "core/session/kept_aside.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace treadwell::session {
 
@@ -86,6 +87,16 @@ void Session::State::refresh() {
     if (!entries.empty()) publish(season->withAll(entries));
 }
 
+/// At opening every entry was held to its chain; that the file's pages hang together is looked at once
+/// afterwards, when nobody waits for the season any more.
+void Session::State::lookAtStructure() {
+    if (std::exchange(structureIsKnown, true)) return;
+    const auto broken = journal.verify(journal::Look::quick);
+    if (broken && std::find(cautions.begin(), cautions.end(), broken->message()) == cautions.end()) {
+        cautions.push_back(broken->message());
+    }
+}
+
 /// The device that this machine was in this file, or a new one where it was none or the file is behind what
 /// it remembers.
 Result<void> Session::State::becomeDevice() {
@@ -140,7 +151,9 @@ Result<std::vector<Header>> Session::State::commit(std::vector<StoredEntry>& dra
     const bool closed = std::any_of(added.begin(), added.end(), [](const auto& entry) {
         return std::holds_alternative<entries::DayClosed>(entry->body);
     });
-    if (closed) copyToSecondPlace(now);
+    if (closed) {
+        if (const auto copied = copyToSecondPlace(now); !copied) cautions.push_back(copied.error().message);
+    }
     return headers;
 }
 
@@ -222,13 +235,12 @@ Result<std::vector<Header>> Session::State::record(std::span<const Proposal> pro
     return Unexpected{keep(drafts, recorded.error())};
 }
 
-void Session::State::copyToSecondPlace(Instant now) {
+Result<void> Session::State::copyToSecondPlace(Instant now) const {
     const auto place = secondPlace(files.stateFolder);
-    if (!place) return;
-    if (const auto copied = session::backUpInto(journal, *place, now, kSecondCopies); !copied) {
-        const auto& arguments = copied.error().message.arguments;
-        cautions.push_back({code::secondPlaceFailed, {place->string(), arguments.back()}});
-    }
+    if (!place) return {};
+    const auto copied = backUpInto(journal, *place, now, kSecondCopies);
+    if (copied) return {};
+    return fail(code::secondPlaceFailed, "file", place->string(), copied.error().message.arguments.back());
 }
 
 void Session::State::clockIsRight() {

@@ -24,6 +24,7 @@ struct Session::State {
 
     Result<void> load();
     void refresh();
+    void lookAtStructure();
     void clockIsRight();
     Result<void> becomeDevice();
     void takeKept();
@@ -34,7 +35,7 @@ struct Session::State {
     Result<std::vector<entries::Header>> record(std::span<const Proposal> proposals,
                                                 entries::PersonId author);
     Error keep(const Kept& drafts, const Error& error);
-    void copyToSecondPlace(Instant now);
+    Result<void> copyToSecondPlace(Instant now) const;
     void publish(season::Season folded);
     season::EntryPointer seen(const entries::StoredEntry& stored);
     [[nodiscard]] std::optional<Message> clockQuestion() const;
@@ -55,7 +56,8 @@ struct Session::State {
     std::optional<DeviceMemory> memory;  ///< there while this session is the file's writer
     Kept unsaved;                        ///< in the order in which it was proposed
     std::optional<Message> unsavedReason;
-    bool keptIsReadable = true;  ///< the file of what was kept
+    bool keptIsReadable = true;     ///< the file of what was kept
+    bool structureIsKnown = false;  ///< since opening
     std::vector<Message> cautions;
 
     mutable std::mutex guard;  ///< of `season` alone

@@ -462,6 +462,14 @@
 <context>
     <name>treadwell::MainWindow</name>
     <message>
+        <source>Copies after the day&apos;s close…</source>
+        <translation>Copies after the day&apos;s close…</translation>
+    </message>
+    <message>
+        <source>&amp;Season</source>
+        <translation>&amp;Season</translation>
+    </message>
+    <message>
         <source>Metric: t, kg DM/m³</source>
         <translation>Metric: t, kg DM/m³</translation>
     </message>
@@ -508,6 +516,10 @@
 </context>
 <context>
     <name>treadwell::SeasonBanner</name>
+    <message>
+        <source>Write here from now on</source>
+        <translation>Write here from now on</translation>
+    </message>
     <message numerus="yes">
         <source>%n waiting. %1</source>
         <comment>entries that could not be recorded, and why</comment>
@@ -2507,6 +2519,37 @@ none yet</translation>
         <source>saving %1</source>
         <comment>loads that wait for their commit</comment>
         <translation>saving %1</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::CopiesDialog</name>
+    <message>
+        <source>Make a copy now</source>
+        <translation>Make a copy now</translation>
+    </message>
+    <message>
+        <source>Make no more copies</source>
+        <translation>Make no more copies</translation>
+    </message>
+    <message>
+        <source>Copies after the day&apos;s close</source>
+        <translation>Copies after the day&apos;s close</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Close</translation>
+    </message>
+    <message>
+        <source>A folder for the copies, such as a stick</source>
+        <translation>A folder for the copies, such as a stick</translation>
+    </message>
+    <message>
+        <source>Choose another folder…</source>
+        <translation>Choose another folder…</translation>
+    </message>
+    <message>
+        <source>Choose a folder…</source>
+        <translation>Choose a folder…</translation>
     </message>
 </context>
 </TS>

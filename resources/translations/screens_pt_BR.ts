@@ -462,6 +462,14 @@
 <context>
     <name>treadwell::MainWindow</name>
     <message>
+        <source>Copies after the day&apos;s close…</source>
+        <translation>Cópias depois do fechamento do dia…</translation>
+    </message>
+    <message>
+        <source>&amp;Season</source>
+        <translation>&amp;Safra</translation>
+    </message>
+    <message>
         <source>Metric: t, kg DM/m³</source>
         <translation>Métrico: t, kg MS/m³</translation>
     </message>
@@ -508,6 +516,10 @@
 </context>
 <context>
     <name>treadwell::SeasonBanner</name>
+    <message>
+        <source>Write here from now on</source>
+        <translation>Gravar aqui de agora em diante</translation>
+    </message>
     <message numerus="yes">
         <source>%n waiting. %1</source>
         <comment>entries that could not be recorded, and why</comment>
@@ -2507,6 +2519,37 @@ ainda nenhuma</translation>
         <source>saving %1</source>
         <comment>loads that wait for their commit</comment>
         <translation>salvando %1</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::CopiesDialog</name>
+    <message>
+        <source>Make a copy now</source>
+        <translation>Fazer uma cópia agora</translation>
+    </message>
+    <message>
+        <source>Make no more copies</source>
+        <translation>Não fazer mais cópias</translation>
+    </message>
+    <message>
+        <source>Copies after the day&apos;s close</source>
+        <translation>Cópias depois do fechamento do dia</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Fechar</translation>
+    </message>
+    <message>
+        <source>A folder for the copies, such as a stick</source>
+        <translation>Uma pasta para as cópias, como um pen drive</translation>
+    </message>
+    <message>
+        <source>Choose another folder…</source>
+        <translation>Escolher outra pasta…</translation>
+    </message>
+    <message>
+        <source>Choose a folder…</source>
+        <translation>Escolher uma pasta…</translation>
     </message>
 </context>
 </TS>

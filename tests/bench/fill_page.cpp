@@ -35,6 +35,8 @@ class MemoryFile final : public desk::SeasonFile {
     }
     void lookAgain() override {}
     void clockIsRight() override {}
+    Result<void> takeOver() override { return {}; }
+    Result<Message> copies(const desk::CopyWish&) override { return fail(code::journalReadOnly, "file"); }
     desk::People people() const override { return {}; }
     Result<entries::PersonId> addPerson(const std::string&) override {
         return fail(code::journalReadOnly, "file");

@@ -156,7 +156,7 @@ void openSeason(benchmark::State& state) {
     const session::Files files = longSeason().files();
     for (auto _ : state) {
         const auto before = ::mallinfo2();
-        auto opened = session::Session::openForReading(files, kClock);
+        auto opened = session::Session::open(files, kClock, session::Purpose::reading);
         benchmark::DoNotOptimize(opened.value().snapshot());
         state.PauseTiming();  // closing it is not part of opening it
         const auto after = ::mallinfo2();

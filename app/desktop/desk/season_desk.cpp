@@ -72,7 +72,7 @@ void SeasonDesk::ask(std::function<void(SeasonFile&)> work, std::function<void(b
     });
 }
 
-Ticket SeasonDesk::askForEntry(std::function<Result<void>(SeasonFile&)> work) {
+Ticket SeasonDesk::askFor(std::function<Result<void>(SeasonFile&)> work) {
     const Ticket ticket = ++m_lastTicket;
     auto result = std::make_shared<Result<void>>();
     ask([result, work = std::move(work)](SeasonFile& file) { *result = work(file); },
@@ -103,13 +103,13 @@ Ticket SeasonDesk::propose(const entries::Body& body) {
 }
 
 Ticket SeasonDesk::propose(std::vector<session::Proposal> proposals) {
-    return askForEntry([proposals = std::move(proposals), author = author()](SeasonFile& file) {
+    return askFor([proposals = std::move(proposals), author = author()](SeasonFile& file) {
         return file.record(proposals, author);
     });
 }
 
 Ticket SeasonDesk::takeBack(entries::EntryId entry) {
-    return askForEntry([entry, author = author()](SeasonFile& file) { return file.takeBack(entry, author); });
+    return askFor([entry, author = author()](SeasonFile& file) { return file.takeBack(entry, author); });
 }
 
 void SeasonDesk::lookAgain() {
@@ -125,8 +125,18 @@ void SeasonDesk::clockIsRight() {
     ask([](SeasonFile& file) { file.clockIsRight(); }, [](bool) {});
 }
 
+Ticket SeasonDesk::takeOver() {
+    return askFor([](SeasonFile& file) { return file.takeOver(); });
+}
+
+void SeasonDesk::askForCopies(const CopyWish& wish, std::function<void(const Result<Message>&)> then) {
+    auto stand = std::make_shared<Result<Message>>();
+    ask([stand, wish](SeasonFile& file) { *stand = file.copies(wish); },
+        [stand, then = std::move(then)](bool) { then(*stand); });
+}
+
 Ticket SeasonDesk::takeTablet(const std::string& name) {
-    return askForEntry([name, at = now()](SeasonFile& file) -> Result<void> {
+    return askFor([name, at = now()](SeasonFile& file) -> Result<void> {
         const auto person = personCalled(name, file);
         if (!person) return Unexpected{person.error()};
         return file.record(tabletTo(*person, season::tabletHolder(*file.season(), at), at), *person);

@@ -46,6 +46,10 @@ class SeasonDesk final : public QObject {
     /// seconds.
     void lookAgain();
     void clockIsRight();
+    /// Asks for the right to write, which another program has given back.
+    Ticket takeOver();
+    /// Asks about the copies after each day's close; `then` hears how they stand, on this thread.
+    void askForCopies(const CopyWish& wish, std::function<void(const Result<Message>&)> then);
 
   signals:
     void committed(treadwell::desk::Ticket ticket);
@@ -55,7 +59,7 @@ class SeasonDesk final : public QObject {
 
   private:
     void ask(std::function<void(SeasonFile&)> work, std::function<void(bool)> then);
-    Ticket askForEntry(std::function<Result<void>(SeasonFile&)> work);
+    Ticket askFor(std::function<Result<void>(SeasonFile&)> work);
     [[nodiscard]] entries::PersonId author() const;
 
     const Clock& m_clock;

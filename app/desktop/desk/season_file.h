@@ -5,10 +5,12 @@
 #include "core/session/proposal.h"
 #include "core/session/standing.h"
 
+#include <filesystem>
 #include <map>
 #include <memory>
 #include <span>
 #include <string>
+#include <variant>
 
 namespace treadwell::desk {
 
@@ -16,6 +18,10 @@ using SeasonPointer = std::shared_ptr<const season::Season>;
 
 /// Names of people; entries hold their ids alone.
 using People = std::map<entries::PersonId, std::string>;
+
+/// To know how copies stand, to choose a place for them (an empty one: none), or to have one at once.
+struct CopyNow {};
+using CopyWish = std::variant<std::monostate, std::filesystem::path, CopyNow>;
 
 /// What the desk asks of a season's file. All calls come from one thread, the desk's own.
 class SeasonFile {
@@ -34,6 +40,12 @@ class SeasonFile {
     /// Whether another program has written since, and whether the disk is well again.
     virtual void lookAgain() = 0;
     virtual void clockIsRight() = 0;
+    /// Goes on writing where another program, which had the file, has ended; where it cannot, or yet another
+    /// has it, the standing says so. Errors: those of session::Session::open.
+    [[nodiscard]] virtual Result<void> takeOver() = 0;
+    /// How the copies after each day's close stand once the wish is fulfilled (session::copiesStand). Errors:
+    /// fileUnwritable, secondPlaceFailed.
+    [[nodiscard]] virtual Result<Message> copies(const CopyWish& wish) = 0;
 };
 
 }  // namespace treadwell::desk

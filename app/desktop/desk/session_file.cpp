@@ -1,5 +1,6 @@
 #include "app/desktop/desk/session_file.h"
 
+#include "core/session/copies.h"
 #include "core/session/session.h"
 
 namespace treadwell::desk {
@@ -8,7 +9,8 @@ namespace {
 
 class SessionFile final : public SeasonFile {
   public:
-    explicit SessionFile(session::Session session) : m_session{std::move(session)} {}
+    SessionFile(session::Session session, session::Files files, const Clock& clock)
+        : m_session{std::move(session)}, m_files{std::move(files)}, m_clock{clock} {}
 
     SeasonPointer season() const override { return m_session.snapshot(); }
     session::Standing standing() const override { return m_session.standing(); }
@@ -26,6 +28,22 @@ class SessionFile final : public SeasonFile {
     }
     void lookAgain() override { m_session.lookAgain(); }
     void clockIsRight() override { m_session.clockIsRight(); }
+    Result<void> takeOver() override {
+        auto opened = session::Session::open(m_files, m_clock);
+        if (!opened) return Unexpected{opened.error()};
+        m_session = std::move(*opened);
+        return {};
+    }
+    Result<Message> copies(const CopyWish& wish) override {
+        Result<void> done;
+        if (const auto* place = std::get_if<std::filesystem::path>(&wish)) {
+            done = session::chooseSecondPlace(m_files.stateFolder, *place);
+        } else if (std::holds_alternative<CopyNow>(wish)) {
+            done = m_session.copyToSecondPlace();
+        }
+        if (!done) return Unexpected{done.error()};
+        return session::copiesStand(m_files.stateFolder, m_files.season);
+    }
 
   private:
     template <class Recorded>
@@ -35,24 +53,28 @@ class SessionFile final : public SeasonFile {
     }
 
     mutable session::Session m_session;  // people() is not const of one
+    session::Files m_files;
+    const Clock& m_clock;
 };
 
-Result<std::unique_ptr<SeasonFile>> fileOf(Result<session::Session> opened) {
-    if (!opened) return Unexpected{opened.error()};
-    return std::make_unique<SessionFile>(std::move(*opened));
+Result<std::unique_ptr<SeasonFile>> opened(const session::Files& files, const Clock& clock,
+                                           session::Purpose purpose) {
+    auto session = session::Session::open(files, clock, purpose);
+    if (!session) return Unexpected{session.error()};
+    return std::make_unique<SessionFile>(std::move(*session), files, clock);
 }
 
 }  // namespace
 
 Result<std::unique_ptr<SeasonFile>> openSeason(const std::filesystem::path& season,
                                                const std::filesystem::path& stateFolder, const Clock& clock) {
-    return fileOf(session::Session::open({season, stateFolder}, clock));
+    return opened({season, stateFolder}, clock, session::Purpose::writing);
 }
 
 Result<std::unique_ptr<SeasonFile>> openSeasonForReading(const std::filesystem::path& season,
                                                          const std::filesystem::path& stateFolder,
                                                          const Clock& clock) {
-    return fileOf(session::Session::openForReading({season, stateFolder}, clock));
+    return opened({season, stateFolder}, clock, session::Purpose::reading);
 }
 
 }  // namespace treadwell::desk

@@ -9,7 +9,7 @@ namespace treadwell::desk {
 
 Result<void> writeSheet(const session::Files& files, const Clock& clock, SheetWanted wanted,
                         const std::filesystem::path& pdf) {
-    auto opened = session::Session::openForReading(files, clock);
+    auto opened = session::Session::open(files, clock, session::Purpose::reading);
     if (!opened) return Unexpected{opened.error()};
     const auto season = opened->snapshot();
     if (season->days().empty()) return fail(code::seasonEmpty, "season", files.season.string());

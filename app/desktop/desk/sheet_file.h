@@ -15,7 +15,7 @@ struct SheetWanted {
 };
 
 /// The sheet of a day of the season in `files` as seen at the clock's time, as a PDF in a new file or in
-/// place of an old one. Errors: those of session::Session::openForReading and review::daySheet,
+/// place of an old one. Errors: those of session::Session::open and review::daySheet,
 /// fileUnwritable.
 [[nodiscard]] Result<void> writeSheet(const session::Files& files, const Clock& clock, SheetWanted wanted,
                                       const std::filesystem::path& pdf);

@@ -13,6 +13,7 @@ const std::vector<Phrase>& journalPhrases() {
         {code::journalNewer, QT_TRANSLATE_NOOP("Phrase", "{1} is of layout {2} and this version writes {3}: open for reading only; a newer version of Treadwell writes it")},
         {code::journalTooNew, QT_TRANSLATE_NOOP("Phrase", "{1} is of layout {2} and this version knows up to {3}: open it with a newer version of Treadwell")},
         {code::journalHeld, QT_TRANSLATE_NOOP("Phrase", "{5} (process {2} on {3}) has been writing {1} since {4}: open for reading only; close it there to write here")},
+        {code::journalLeft, QT_TRANSLATE_NOOP("Phrase", "The program that was writing {1} has ended: open for reading only still; take over to write here")},
         {code::journalMediumReadOnly, QT_TRANSLATE_NOOP("Phrase", "{1} or its folder cannot be written: open for reading only; copy it to this machine to write")},
         {code::journalNeedsFolder, QT_TRANSLATE_NOOP("Phrase", "Entries of {1} still lie in the file beside it that ends in -wal, and the folder cannot be written: copy both together into a folder of this machine and open it there")},
         {code::journalReadOnly, QT_TRANSLATE_NOOP("Phrase", "Nothing is recorded: {1} is open for reading only")},

@@ -19,6 +19,12 @@ const std::vector<Phrase>& sessionPhrases() {
         {code::clockBehind, QT_TRANSLATE_NOOP("Phrase", "This machine's clock shows {1}, before the last entry at {2}: is the clock right? Set it before the next entry; what is recorded stays in its order")},
         {code::clockMoved, QT_TRANSLATE_NOOP("Phrase", "This machine's clock was moved by {1} while the season was open: is it right now? What is recorded stays in its order")},
         {code::secondPlaceFailed, QT_TRANSLATE_NOOP("Phrase", "The copy at the day's close could not be put into {1} ({2}): the season itself is recorded; check the place and make the copy again")},
+        {code::copiesNone, QT_TRANSLATE_NOOP("Phrase", "No copy is made after a day's close")},
+        {code::copiesGo, QT_TRANSLATE_NOOP("Phrase", "After each day's close a copy goes into {1}")},
+        {code::copiesNewest, QT_TRANSLATE_NOOP("Phrase", "After each day's close a copy goes into {1}; the newest there was made {2}")},
+        {code::copiesNotYet, QT_TRANSLATE_NOOP("Phrase", "After each day's close a copy goes into {1}; none of this season lies there yet")},
+        {code::copiesAway, QT_TRANSLATE_NOOP("Phrase", "After each day's close a copy is to go into {1}, which is not there now: plug it in, or choose another place")},
+        {code::copiesRefused, QT_TRANSLATE_NOOP("Phrase", "After each day's close a copy is to go into {1}, where nothing can be written: free it for writing, or choose another place")},
         {code::personNamedTwice, QT_TRANSLATE_NOOP("Phrase", "Somebody is called \"{1}\" already: add what tells the two apart")},
         {code::documentHeadDiffers, QT_TRANSLATE_NOOP("Phrase", "The document says its head is {1}, but its entries give {2}: some are missing or changed; export the season again")},
     };

@@ -5,6 +5,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cstdlib>
 #include <filesystem>
 
@@ -96,6 +97,32 @@ TEST_F(Entries, PeopleAreNamedRenamedAndErased) {
     EXPECT_THAT(ran({"check", season}), HasSubstr("every chain whole"));
 }
 
+TEST_F(Entries, TakingASampleBackTellsWhatItChanged) {
+    const auto told = [&](const std::vector<std::string>& arguments) {
+        const Json json{ran(arguments)};
+        return std::pair{json.text("/entry"), json.text("/changed/0/text")};
+    };
+    const auto sampled = [&](const char* dryMatter, const char* at) {
+        return told({"add", season, "dry_matter_sample", dryMatter, "--at", at, "--json"});
+    };
+    const auto [first, start] = sampled("dry_matter=33%", "2026-09-15 09:00");
+    EXPECT_THAT(start, HasSubstr("The first sample"));
+    const auto [second, moved] = sampled("dry_matter=38%", "2026-09-15 14:00");
+    const auto [taken, back] = told({"void", season, second, "--json"});
+    EXPECT_THAT(back, HasSubstr("33.0 % (+-")) << back;
+    EXPECT_LT(back.find(" before"), back.find("33.0 % (+-")) << "back to where it was: " << back;
+    EXPECT_EQ(told({"void", season, taken, "--json"}).second, moved) << "the void taken back";
+    const Json corrected{ran({"correct", season, first, "dry_matter=36%", "--json"})};
+    EXPECT_EQ(corrected.text("/changed/0/code"), "sampleMovedCrop");
+    const std::string change = Json{ran({"history", season, first, "--json"})}.text("/history/1/entry");
+    EXPECT_EQ(Json{ran({"void", season, change, "--json"})}.text("/changed/0/code"), "sampleMovedCrop");
+}
+
+TEST_F(Entries, WithoutItsOnlySampleTheNextLoadsAreAssumed) {
+    const std::string only = added({"dry_matter_sample", "dry_matter=33%", "--at", "2026-09-15 09:00"});
+    EXPECT_EQ(Json{ran({"void", season, only, "--json"})}.text("/changed/0/code"), "sampleNoneLeft");
+}
+
 TEST_F(Entries, ACopyAndAnExportRestoreTheSameSeason) {
     added({"load", "mass=12t", "ticket==1+1", "--at", "2026-09-15 14:25"});
     const std::string copy = folder.file("copy.treadwell");
@@ -132,6 +159,27 @@ TEST_F(Entries, ANewSeasonCarriesAnEarlierOne) {
     const Json old{ran({"list", season, "--kind", "silo_defined", "--json"})};
     const Json carried{ran({"list", next, "--kind", "silo_defined", "--json"})};
     EXPECT_EQ(carried.text("/entries/0/text"), old.text("/entries/0/text"));
+}
+
+TEST_F(Entries, ANewSeasonGoesOnFromTheCoresOfAnEarlierOne) {
+    ran({"import", season, "--tickets", kExamples + "tickets.csv", "--tractors",
+         kExamples + "tractor_log.csv", "--heights", kExamples + "heights.csv"});
+    const std::string next = folder.file("next.treadwell");
+    ran({"new", next, "--carry", season, "--begins", "2027-09-01T06:00:00+02:00"});
+    const auto learnt = [&](const std::string& file) {
+        return Json{ran({"calibration", file, "--at", "2027-09-02T00:00:00Z", "--json"})};
+    };
+    const Json then = learnt(season), now = learnt(next);
+    EXPECT_GT(then.number("/silos/0/surveys"), 0);
+    for (const char* number : {"/site/log_mean", "/site/log_sd", "/silo_to_silo/log_sd",
+                               "/next_silo/half_band_after_kg_dm_m3", "/silos/0/level/log_mean"}) {
+        EXPECT_EQ(now.number(number), then.number(number)) << number;
+    }
+    EXPECT_EQ(now.text("/evidence/0/carried_from"), now.text("/silos/0/carried_from"));
+    EXPECT_THAT(ran({"calibration", next, "--at", "2027-09-02T00:00:00Z"}),
+                HasSubstr("Long bunker, season of 2026-09-"));
+    EXPECT_THAT(ran({"calibration", next, "--at", "2027-09-02T00:00:00Z", "--csv"}),
+                HasSubstr("Long bunker,survey,2027-09-01T04:00:00Z,2026-09-"));
 }
 
 // The validator is of another hand: python3-jsonschema (Debian), for draft 2020-12.
@@ -197,6 +245,13 @@ TEST_F(Entries, ACopyGoesToTheSecondPlaceAfterTheDaysClose) {
     ASSERT_FALSE(std::filesystem::is_empty(place));
     const std::string copy = std::filesystem::directory_iterator(place)->path().string();
     EXPECT_THAT(ran({"check", copy}), HasSubstr("every chain whole"));
+    EXPECT_THAT(ran({"second-place", "--season", season}), HasSubstr("the newest there was made"));
+    ran({"second-place", "--season", season, "--copy-now"});
+    const auto copies =
+        std::ranges::count_if(std::filesystem::directory_iterator{place},
+                              [](const auto& each) { return each.path().extension() == ".treadwell"; });
+    EXPECT_EQ(copies, 2);
+    expectRefused({{{"second-place", "--copy-now"}, 2, "say of which season"}});
     ran({"second-place", "--none"});
     EXPECT_EQ(chosen(), "");
 }

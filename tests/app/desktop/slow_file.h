@@ -2,6 +2,7 @@
 
 #include "app/desktop/desk/season_file.h"
 #include "core/journal/codes.h"
+#include "core/session/codes.h"
 #include "tests/support/season_maker.h"
 
 #include <condition_variable>
@@ -64,6 +65,8 @@ class SlowFile final : public desk::SeasonFile {
     }
     void lookAgain() override {}
     void clockIsRight() override {}
+    Result<void> takeOver() override { return {}; }
+    Result<Message> copies(const desk::CopyWish&) override { return Message{code::copiesNone, {}}; }
     desk::People people() const override { return m_people; }
     Result<entries::PersonId> addPerson(const std::string& name) override {
         const auto id = idOf<entries::PersonTag>(static_cast<std::uint8_t>(m_people.size() + 1));

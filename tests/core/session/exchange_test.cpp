@@ -1,9 +1,9 @@
 #include "core/session/exchange.h"
 
 #include "core/base/atomic_file.h"
+#include "core/journal/build.h"
 #include "core/journal/codes.h"
 #include "core/journal/journal.h"
-#include "core/session/carry.h"
 #include "core/session/codes.h"
 #include "tests/core/session/session_fixture.h"
 
@@ -81,7 +81,7 @@ std::vector<StoredEntry> entriesIn(const std::filesystem::path& file) {
 class ExchangeTest : public SessionTest {
   protected:
     Result<void> build(const std::vector<StoredEntry>& entries, const journal::People& people = {}) {
-        return Journal::build(m_files.season, [&](const Journal::Take& take) -> Result<journal::People> {
+        return journal::build(m_files.season, [&](const journal::Take& take) -> Result<journal::People> {
             for (StoredEntry entry : entries) {
                 if (const auto taken = take(std::move(entry)); !taken) return tl::unexpected(taken.error());
             }
@@ -104,8 +104,8 @@ TEST_F(ExchangeTest, AHundredThousandEntriesComeBackHashByHash) {
     const auto head = restoreDocument(*document, m_other);
     ASSERT_TRUE(head) << toText(head.error().code()) << ' ' << head.error().field;
     EXPECT_TRUE(entriesIn(m_other) == entries);
-    const auto original = Session::openForReading(m_files, m_clock);
-    const auto restored = Session::openForReading({m_other, m_files.stateFolder}, m_clock);
+    const auto original = Session::open(m_files, m_clock, Purpose::reading);
+    const auto restored = Session::open({m_other, m_files.stateFolder}, m_clock, Purpose::reading);
     ASSERT_TRUE(original && restored);
     EXPECT_EQ(restored->head(), original->head());
     EXPECT_EQ(restored->head(), *head);
@@ -122,7 +122,7 @@ TEST_F(ExchangeTest, NamesGoAlongOnlyWhereTheyAreAskedFor) {
     ASSERT_TRUE(without && with);
     EXPECT_EQ(without->find("Anna"), std::string::npos);
     ASSERT_TRUE(restoreDocument(*with, m_other));
-    auto restored = Session::openForReading({m_other, m_files.stateFolder}, m_clock);
+    auto restored = Session::open({m_other, m_files.stateFolder}, m_clock, Purpose::reading);
     ASSERT_TRUE(restored);
     EXPECT_EQ(*restored->people().all(), people);
 }
@@ -169,34 +169,6 @@ TEST_F(ExchangeTest, ARestoredFileGoesOnAsANewDevice) {
     ASSERT_TRUE(restored);
     EXPECT_THAT(codesOf(restored->standing().cautions), testing::ElementsAre(code::deviceRenewed));
     EXPECT_TRUE(load(*restored, 14));
-}
-
-TEST_F(SessionTest, ANewSeasonCarriesTheFarmAndNamesTheHeads) {
-    Session session = created();
-    farm::Silo silo = testing_support::someSilo();
-    ASSERT_TRUE(session.propose(entries::SiloDefined{silo}, m_clock.time, m_author));
-    silo.name = "Long bunker";
-    ASSERT_TRUE(session.propose(entries::SiloDefined{silo}, m_clock.time, m_author));
-    ASSERT_TRUE(session.propose(entries::TractorDefined{testing_support::someTractor(1, 14)}, m_clock.time,
-                                m_author));
-    ASSERT_TRUE(load(session, 12));
-    const Instant begins = at("2027-09-01T06:00:00Z");
-    const auto season = session.snapshot();
-    const std::vector<Earlier> earlier{{*season, session.head()}};
-    const auto carried = carriedFrom(earlier, begins);
-    ASSERT_TRUE(carried);
-    ASSERT_EQ(carried->size(), 4u) << "the heads, a silo, a tractor, the rules";
-    const auto& named = std::get<entries::SeasonCarried>(carried->front().body);
-    ASSERT_EQ(named.from.size(), 1u);
-    EXPECT_EQ(named.from[0].head, session.head());
-    EXPECT_EQ(named.from[0].farm, "Two Creeks");
-    EXPECT_EQ(std::get<entries::SiloDefined>((*carried)[1].body).silo, silo);
-    for (const Proposal& proposal : *carried) {
-        EXPECT_EQ(proposal.happened, begins);
-        EXPECT_TRUE(accepted(*season, proposal));
-    }
-    const season::Season nothing;
-    EXPECT_EQ(carriedFrom(std::vector<Earlier>{{nothing, {}}}, begins).error().code(), code::seasonEmpty);
 }
 
 }  // namespace

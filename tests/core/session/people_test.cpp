@@ -51,7 +51,7 @@ TEST_F(SessionTest, AnErasedNameLeavesNoTraceAndTheEntriesStand) {
 
 TEST_F(SessionTest, NamesAreNotWrittenIntoAFileOpenForReading) {
     created();
-    auto session = Session::openForReading(m_files, m_clock);
+    auto session = Session::open(m_files, m_clock, Purpose::reading);
     ASSERT_TRUE(session);
     EXPECT_EQ(session->people().add("Anna").error().code(), code::journalReadOnly);
     EXPECT_EQ(session->people().erase({}).error().code(), code::journalReadOnly);

@@ -1,12 +1,14 @@
 // Copies that are restored, disks that are full, contents that cannot be read.
 #include "core/base/atomic_file.h"
 #include "core/base/codes.h"
+#include "core/journal/codes.h"
 #include "core/journal/journal.h"
 #include "core/session/codes.h"
 #include "core/session/device_memory.h"
 #include "core/session/kept_aside.h"
 #include "tests/core/session/session_fixture.h"
 
+#include <SQLiteCpp/SQLiteCpp.h>
 #include <gmock/gmock.h>
 #include <sys/resource.h>
 #include <sys/wait.h>
@@ -205,10 +207,34 @@ TEST_F(SessionTest, KeepsAndTellsOfAnEntryWhoseContentCannotBeRead) {
     EXPECT_EQ(load(session, 12)->lamport, 41);
 }
 
+TEST_F(SessionTest, FindsOnceItIsOpenThatPagesDoNotHangTogether) {
+    {
+        Session session = created();
+        for (int i = 0; i < 50; ++i) ASSERT_TRUE(load(session, 12, i));
+    }
+    const int page = SQLite::Database(m_files.season.string())
+                         .execAndGet(
+                             "SELECT rootpage FROM sqlite_master"
+                             " WHERE name = 'sqlite_autoindex_entry_1'");
+    std::string bytes = readFile(m_files.season).value();
+    bytes[(static_cast<std::size_t>(page) - 1) * 4096] = 'x';  // of the index of ids, which opening passes by
+    std::ofstream(m_files.season, std::ios::binary) << bytes;
+    Session session = opened();
+    EXPECT_DOUBLE_EQ(tonnesIn(session), 600) << "every entry is whole";
+    EXPECT_THAT(session.standing().cautions, IsEmpty());
+    for (int again = 0; again < 3; ++again) {
+        session.lookAgain();
+        EXPECT_THAT(codesOf(session.standing().cautions), ElementsAre(code::structureBroken));
+    }
+    EXPECT_FALSE(session.standing().writable);
+    EXPECT_EQ(session.standing().readOnlyReason->code, code::journalOpenedDamaged);
+    EXPECT_EQ(readFile(m_files.season).value(), bytes) << "left as it was found";
+}
+
 TEST_F(SessionTest, RefusesAFileInWhichNoSeasonWasStarted) {
     ASSERT_TRUE(journal::Journal::create(m_files.season, m_clock.time));
     EXPECT_EQ(Session::open(m_files, m_clock).error().code(), code::seasonEmpty);
-    EXPECT_EQ(Session::openForReading(m_files, m_clock).error().code(), code::seasonEmpty);
+    EXPECT_EQ(Session::open(m_files, m_clock, Purpose::reading).error().code(), code::seasonEmpty);
 }
 
 }  // namespace

@@ -155,7 +155,7 @@ TEST_F(SessionTest, TellsTheSecondWhoWritesAndTakesNothing) {
     EXPECT_EQ(second.standing().readOnlyReason->code, code::journalHeld);
     EXPECT_EQ(second.standing().readOnlyReason->arguments[1], Argument{std::int64_t{::getpid()}});
     EXPECT_EQ(load(second, 12).error().code(), code::journalReadOnly);
-    const auto reader = Session::openForReading(m_files, m_clock);
+    const auto reader = Session::open(m_files, m_clock, Purpose::reading);
     ASSERT_TRUE(reader);
     EXPECT_FALSE(reader->standing().readOnlyReason);
     EXPECT_EQ(reader->snapshot()->farm().farm, "Two Creeks");
@@ -176,7 +176,7 @@ TEST_F(SessionTest, BacksUpIntoAFileThatOpens) {
     const auto copy = m_folder / "copy.treadwell";
     ASSERT_TRUE(session.backupTo(copy));
     EXPECT_EQ(session.backupTo(copy).error().code(), code::journalExists);
-    const auto opened = Session::openForReading({copy, m_files.stateFolder}, m_clock);
+    const auto opened = Session::open({copy, m_files.stateFolder}, m_clock, Purpose::reading);
     ASSERT_TRUE(opened);
     EXPECT_EQ(opened->head(), session.head());
     EXPECT_DOUBLE_EQ(tonnesIn(*opened), 12);

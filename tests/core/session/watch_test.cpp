@@ -9,7 +9,10 @@
 
 #include <gmock/gmock.h>
 
+#include <atomic>
 #include <fstream>
+#include <set>
+#include <thread>
 
 namespace treadwell::session {
 namespace {
@@ -39,6 +42,72 @@ TEST_F(SessionTest, TheSecondProgramIsToldWhoWritesAndSeesWhatIsCommitted) {
     EXPECT_DOUBLE_EQ(tonnesIn(reader), 25);
     EXPECT_EQ(reader.head(), writer.head());
     EXPECT_THAT(reader.standing().cautions, IsEmpty());
+}
+
+TEST_F(SessionTest, WhenTheWriterHasEndedTheReaderMayTakeOver) {
+    std::optional<Session> writer = created();
+    ASSERT_TRUE(load(*writer, 12));
+    Session reader = opened();
+    ASSERT_TRUE(load(*writer, 9, 5));
+    const auto reason = [&] { return reader.standing().readOnlyReason.value().code; };
+    reader.lookAgain();
+    EXPECT_EQ(reason(), code::journalHeld);
+    ASSERT_TRUE(load(*writer, 4, 6));
+    writer.reset();
+    EXPECT_EQ(reason(), code::journalHeld) << "until it looks";
+    reader.lookAgain();
+    EXPECT_EQ(reader.standing().readOnlyReason, (Message{code::journalLeft, {m_files.season.string()}}));
+    EXPECT_DOUBLE_EQ(tonnesIn(reader), 25) << "with the last that was written";
+    EXPECT_FALSE(reader.standing().writable) << "never by itself";
+    EXPECT_EQ(load(reader, 7).error().code(), code::journalReadOnly);
+    {
+        const Session other = opened();
+        reader.lookAgain();
+        EXPECT_EQ(reason(), code::journalHeld) << "another was quicker";
+        EXPECT_FALSE(opened().standing().writable);
+    }
+    reader.lookAgain();
+    ASSERT_EQ(reason(), code::journalLeft);
+    reader = opened();
+    ASSERT_TRUE(reader.standing().writable);
+    const auto before = reader.head();
+    ASSERT_TRUE(load(reader, 7, 8));
+    EXPECT_NE(reader.head(), before);
+    EXPECT_EQ(reader.check(), std::nullopt);
+    EXPECT_EQ(opened().standing().readOnlyReason->code, code::journalHeld) << "now it is this one's";
+    std::set<entries::DeviceId> devices;
+    for (const auto& day : reader.snapshot()->days()) {
+        for (const auto& fact : day->facts) devices.insert(fact->stated().header.device);
+    }
+    EXPECT_EQ(devices.size(), 1u) << "one machine, one chain";
+}
+
+TEST_F(SessionTest, ATakeOverByAnotherMachineBeginsAChainOfItsOwn) {
+    std::optional<Session> writer = created();
+    ASSERT_TRUE(load(*writer, 12));
+    const Files elsewhere{m_files.season, m_folder / "another machine"};
+    Session reader = Session::open(elsewhere, m_clock).value();
+    writer.reset();
+    reader.lookAgain();
+    reader = Session::open(elsewhere, m_clock).value();
+    const auto header = load(reader, 7, 8);
+    ASSERT_TRUE(header);
+    EXPECT_EQ(header->deviceSequence, 1);
+    EXPECT_GT(header->lamport, 2);
+    EXPECT_EQ(reader.check(), std::nullopt);
+    EXPECT_THAT(reader.standing().cautions, IsEmpty());
+}
+
+// Whoever asks holds the lock for a moment.
+TEST_F(SessionTest, AskingWhoWritesKeepsNobodyFromWriting) {
+    created();
+    std::atomic<bool> ends = false;
+    std::thread asker{[&] {
+        while (!ends) static_cast<void>(journal::Lease::ownerOf(m_files.season));
+    }};
+    for (int i = 0; i < 100; ++i) EXPECT_TRUE(opened().standing().writable) << i;
+    ends = true;
+    asker.join();
 }
 
 TEST_F(SessionTest, ALeaseThatItsOwnerHasLeftIsTaken) {
@@ -99,7 +168,7 @@ TEST_F(ClockTest, AsksWhenItIsDead) {
 TEST_F(ClockTest, OfAReaderAsksNothing) {
     start();
     m_set.start = Instant{};
-    const auto reader = Session::openForReading(m_files, m_set);
+    const auto reader = Session::open(m_files, m_set, Purpose::reading);
     ASSERT_TRUE(reader);
     EXPECT_EQ(reader->standing().clockQuestion, std::nullopt) << "nothing is recorded by it";
 }
@@ -157,12 +226,13 @@ TEST_F(SessionTest, KeepsTheNewestCopiesAndNothingElseOfItsOwnIsRemoved) {
     const auto folder = m_folder / "copies";
     std::filesystem::create_directory(folder);
     std::ofstream(folder / "season-notes.treadwell") << "somebody's own";
-    Session session = created();
-    EXPECT_FALSE(session.backUpInto(folder, 0));
+    created();
+    const auto journal = journal::Journal::open(m_files.season, journal::Access::read, m_clock.time);
+    const auto backUp = [&](int keep) { return backUpInto(*journal, folder, m_clock.time, keep); };
+    EXPECT_FALSE(backUp(0));
     for (int day = 0; day < 4; ++day) {
-        ASSERT_TRUE(load(session, 12));
-        ASSERT_TRUE(session.backUpInto(folder, 2));
-        EXPECT_FALSE(session.backUpInto(folder, 2)) << "never over another file";
+        ASSERT_TRUE(backUp(2));
+        EXPECT_FALSE(backUp(2)) << "never over another file";
         m_clock.time += std::chrono::hours{24};
     }
     EXPECT_THAT(namesIn(folder),
@@ -170,7 +240,7 @@ TEST_F(SessionTest, KeepsTheNewestCopiesAndNothingElseOfItsOwnIsRemoved) {
                                      "season-2026-09-18T140000Z.treadwell"));
     // A dead clock calls the newest the oldest.
     m_clock.time = Instant{};
-    const auto made = session.backUpInto(folder, 2);
+    const auto made = backUp(2);
     ASSERT_TRUE(made);
     EXPECT_TRUE(std::filesystem::exists(*made));
 }
@@ -216,18 +286,29 @@ TEST_F(SessionTest, CopiesToTheSecondPlaceAtTheDaysClose) {
     const auto day = *dayFromIso8601("2026-09-15");
     const entries::DayClosed closed{day, testing_support::at("2026-09-15T03:00:00Z"),
                                     testing_support::at("2026-09-16T03:00:00Z")};
+    const auto stand = [&] { return copiesStand(m_files.stateFolder, m_files.season); };
+    EXPECT_EQ(stand(), (Message{code::copiesAway, {place.string()}}));
     ASSERT_TRUE(session.propose(closed, m_clock.time, m_author)) << "the close is recorded all the same";
     EXPECT_THAT(codesOf(session.standing().cautions), ElementsAre(code::secondPlaceFailed));
+    EXPECT_EQ(session.copyToSecondPlace().error().code(), code::secondPlaceFailed);
     std::filesystem::create_directory(place);
     ASSERT_TRUE(load(session, 12));
     EXPECT_THAT(namesIn(place), IsEmpty());
+    EXPECT_EQ(stand(), (Message{code::copiesNotYet, {place.string()}}));
     ASSERT_TRUE(session.propose(closed, m_clock.time, m_author));
     ASSERT_THAT(namesIn(place), ElementsAre("season-2026-09-15T140000Z.treadwell"));
     auto copy = journal::Journal::open(place / namesIn(place).front(), journal::Access::read, m_clock.time);
     EXPECT_EQ(journal::headHash(copy->heads()), session.head());
     EXPECT_EQ(session.standing().cautions.size(), 1u);
+    EXPECT_EQ(stand(), (Message{code::copiesNewest, {place.string(), m_clock.time}}));
+    EXPECT_EQ(copiesStand(m_files.stateFolder, {}), (Message{code::copiesGo, {place.string()}}));
+    m_clock.time += std::chrono::microseconds{1'500'000};
+    EXPECT_TRUE(session.copyToSecondPlace()) << "and by hand";
+    EXPECT_EQ(stand(), (Message{code::copiesNewest, {place.string(), m_clock.time}}));
     ASSERT_TRUE(chooseSecondPlace(m_files.stateFolder, {}));
     EXPECT_EQ(secondPlace(m_files.stateFolder), std::nullopt);
+    EXPECT_EQ(stand(), (Message{code::copiesNone, {}}));
+    EXPECT_TRUE(session.copyToSecondPlace()) << "nothing was chosen";
 }
 
 }  // namespace

@@ -64,6 +64,65 @@ TEST_F(BannerWindow, NamesWhoWritesAndShowsWhatHeWrites) {
     EXPECT_EQ(loads(), 1u);
 }
 
+TEST_F(BannerWindow, OffersToGoOnOnceTheOtherProgramHasEnded) {
+    std::optional<session::Session> writer = session::Session::open(m_files, m_clock).value();
+    open();
+    auto* takeOver = named<QPushButton>("takeOver");
+    EXPECT_FALSE(takeOver->isVisible()) << "the other is at work";
+    ASSERT_TRUE(writer->propose(someLoad(12), m_clock.time, {}));
+    writer.reset();
+    m_desk->lookAgain();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return takeOver->isVisible(); }));
+    EXPECT_THAT(said(), testing::HasSubstr("has ended"));
+    EXPECT_EQ(loads(), 1u) << "what it wrote last is seen";
+    m_desk->lookAgain();
+    QTest::qWait(50);
+    EXPECT_FALSE(m_desk->standing().writable) << "never by itself";
+    EXPECT_GE(takeOver->height(), 44);
+    QTest::mouseClick(takeOver, Qt::LeftButton);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return m_desk->standing().writable; }));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !banner().isVisible(); }));
+    tapTruck();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return loads() == 2; }));
+    EXPECT_EQ(messages().waiting(), 0);
+    close();
+    auto again = session::Session::open(m_files, m_clock);
+    ASSERT_TRUE(again);
+    EXPECT_EQ(again->check(), std::nullopt) << "one chain, whole";
+}
+
+TEST_F(BannerWindow, WhereAnotherWasQuickerItIsNamed) {
+    std::optional<session::Session> writer = session::Session::open(m_files, m_clock).value();
+    open();
+    writer.reset();
+    m_desk->lookAgain();
+    auto* takeOver = named<QPushButton>("takeOver");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return takeOver->isVisible(); }));
+    const auto quicker = session::Session::open(m_files, m_clock).value();
+    ASSERT_TRUE(quicker.standing().writable);
+    QTest::mouseClick(takeOver, Qt::LeftButton);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !takeOver->isVisible(); }));
+    EXPECT_THAT(said(), testing::HasSubstr("process " + std::to_string(::getpid())));
+    EXPECT_FALSE(m_desk->standing().writable);
+}
+
+TEST_F(BannerWindow, SaysWhyItCannotGoOn) {
+    std::optional<session::Session> writer = session::Session::open(m_files, m_clock).value();
+    open();
+    writer.reset();
+    m_desk->lookAgain();
+    auto* takeOver = named<QPushButton>("takeOver");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return takeOver->isVisible(); }));
+    move("", ".pulled");
+    QTest::mouseClick(takeOver, Qt::LeftButton);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !said().starts_with("The program"); })) << said();
+    EXPECT_THAT(said(), testing::HasSubstr(m_files.season.string()));
+    EXPECT_TRUE(takeOver->isVisible()) << "to try again";
+    move(".pulled", "");
+    QTest::mouseClick(takeOver, Qt::LeftButton);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return m_desk->standing().writable; }));
+}
+
 TEST_F(BannerWindow, ReadsFromAMediumThatCannotBeWritten) {
     {
         auto session = session::Session::open(m_files, m_clock).value();
@@ -104,7 +163,7 @@ TEST_F(BannerWindow, KeepsWhatADiskRefusesAndRecordsItOnceWhenItIsBack) {
     EXPECT_EQ(m_desk->standing().unsaved, 0);
     EXPECT_GE(messages().waiting(), 2) << "that it was not saved, and that it is now";
     close();
-    const auto again = session::Session::openForReading(m_files, m_clock);
+    const auto again = session::Session::open(m_files, m_clock, session::Purpose::reading);
     ASSERT_TRUE(again);
     EXPECT_EQ(again->snapshot()->days().back()->loads.size(), 2u);
 }

@@ -44,7 +44,7 @@ TEST_F(FillWindow, RecordsWhatIsTouchedTypedAndTakenBack) {
     ASSERT_TRUE(QTest::qWaitFor([&] { return today().layers.size() == 1; }));
     close();
 
-    const auto again = session::Session::openForReading(m_files, m_clock);
+    const auto again = session::Session::open(m_files, m_clock, session::Purpose::reading);
     ASSERT_TRUE(again);
     const season::Day& day = *again->snapshot()->days().back();
     ASSERT_EQ(day.loads.size(), 1u);
@@ -102,7 +102,7 @@ TEST_F(FillWindow, FitsTheSmallScreensWithAnOrdinaryFleet) {
         ASSERT_TRUE(session->propose(testing_support::someWork(number, farm::Activity::packing, 0.5),
                                      m_clock.time, {}));
     }
-    *session = *session::Session::openForReading(m_files, m_clock);  // lets go of the file
+    *session = *session::Session::open(m_files, m_clock, session::Purpose::reading);  // lets go of the file
     open();
     auto* scroll = named<QScrollArea>("rest");
     for (const settings::Look look : {settings::Look::light, settings::Look::outdoor}) {

@@ -163,7 +163,7 @@ TEST_F(WholeDay, FromTheFirstLoadToTheEndOfTheShift) {
     const season::Day day = today();
     close();
 
-    const auto again = session::Session::openForReading(m_files, m_clock);
+    const auto again = session::Session::open(m_files, m_clock, session::Purpose::reading);
     ASSERT_TRUE(again);
     const season::Day& kept = *again->snapshot()->days().back();
     EXPECT_EQ(kept.loads, day.loads) << "all of it lies in the file";

@@ -34,7 +34,8 @@ class Yard : public FillWindow {
         auto session = session::Session::open(m_files, m_clock);
         ASSERT_TRUE(session);
         ASSERT_TRUE(session->propose(body, m_clock.time, {}));
-        *session = *session::Session::openForReading(m_files, m_clock);  // lets go of the file
+        *session =
+            *session::Session::open(m_files, m_clock, session::Purpose::reading);  // lets go of the file
     }
     QString holder() { return named<QPushButton>("tablet")->text(); }
 };

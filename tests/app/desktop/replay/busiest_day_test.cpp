@@ -42,7 +42,8 @@ std::vector<entries::Entry> exampleEntries() {
             data("layers.csv"), QStringLiteral("--sieves"), data("sieves.csv")});
     const SystemClock clock;
     const std::filesystem::path path{file.toStdString()};
-    const auto session = session::Session::openForReading({path, path.parent_path() / "state"}, clock);
+    const auto session =
+        session::Session::open({path, path.parent_path() / "state"}, clock, session::Purpose::reading);
     EXPECT_TRUE(session);
     std::vector<entries::Entry> all;
     if (!session) return all;

@@ -15,6 +15,7 @@ std::vector<Sample> journalSamples() {
         {code::journalNewer, {kText, kCount, kMore}},
         {code::journalTooNew, {kText, kCount, kMore}},
         {code::journalHeld, {kText, kCount, kOther, Argument{Instant{}}, kText}},
+        {code::journalLeft, {kText}},
         {code::journalMediumReadOnly, {kText}},
         {code::journalNeedsFolder, {kText}},
         {code::journalReadOnly, {kText}},

@@ -21,6 +21,12 @@ std::vector<Sample> sessionSamples() {
         {code::clockBehind, {Argument{Instant{}}, Argument{Instant{std::chrono::hours{1}}}}},
         {code::clockMoved, {kMinutes}},
         {code::secondPlaceFailed, {kText, kOther}},
+        {code::copiesNone, {}},
+        {code::copiesGo, {kText}},
+        {code::copiesNewest, {kText, Argument{Instant{}}}},
+        {code::copiesNotYet, {kText}},
+        {code::copiesAway, {kText}},
+        {code::copiesRefused, {kText}},
         {code::personNamedTwice, {kText}},
         {code::documentHeadDiffers, {kText, kOther}},
     };
