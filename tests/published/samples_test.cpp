@@ -1,5 +1,7 @@
 // Dry matter, chop, kernels and maturity against what was printed, row by row.
+#include "core/farm/site_rules.h"
 #include "core/samples/chop.h"
+#include "core/samples/codes.h"
 #include "core/samples/degree_days.h"
 #include "core/samples/dish.h"
 #include "core/samples/dry_down.h"
@@ -10,6 +12,8 @@
 #include "tests/support/grams.h"
 
 #include <gtest/gtest.h>
+
+#include <algorithm>
 
 namespace treadwell::samples {
 namespace {
@@ -58,6 +62,49 @@ TEST(PublishedSamples, SamplesForAPrecision) {
 // 35 % our sd of one sample is 10.6 % of it, and the two extremes lie at two sd.
 TEST(PublishedSamples, OneSampleMayBeFarOff) {
     EXPECT_NEAR(2.0 * (kSampleSd / percent(35)), 0.21, 0.005);
+}
+
+// The same dairies, published: a sample every tenth load or every hour serves best.
+TEST(PublishedSamples, ASampleAnHour) {
+    EXPECT_EQ(farm::SiteRules{}.sampleInterval, Seconds{3600});
+}
+
+// Common practice: cut at 34-36 %. Extension practice, published: too dry is worse than slightly wet, so that
+// the same distance is a stronger warning on the dry side.
+TEST(PublishedSamples, TheGoalAndItsDrySide) {
+    const farm::SiteRules rules;
+    EXPECT_EQ(rules.dryMatterLow, percent(34));
+    EXPECT_EQ(rules.dryMatterHigh, percent(36));
+    const auto side = [&](double value) {
+        return distanceFromGoal(percent(value), rules.dryMatterLow, rules.dryMatterHigh).side;
+    };
+    EXPECT_EQ(side(35), GoalSide::within);
+    EXPECT_EQ(side(34 - 2.5), GoalSide::slightlyWet);
+    EXPECT_EQ(side(36 + 2.5), GoalSide::veryDry);
+}
+
+// ANSI/ASAE S424.1: the screens' diagonals, the top one from memory, the others printed in Lisowski et al.
+// 2008.
+TEST(PublishedSamples, ScreensOfTheStandard) {
+    const auto openings = openingsOf(SieveStack::fiveScreens);
+    const std::array diagonals{26.9, 18.0, 8.98, 5.61, 1.65};
+    ASSERT_EQ(openings.size(), diagonals.size());
+    for (std::size_t i = 0; i < diagonals.size(); ++i)
+        EXPECT_NEAR(openings[i].millimetres(), diagonals[i], 1e-9);
+}
+
+// Common practice: a cut of 17-19 mm, 16 mm in drier crop, and 8 mm is very fine. A sample that is fine at
+// such a cut speaks of the knives; at 8 mm of the cut alone.
+TEST(PublishedSamples, UsualCut) {
+    const auto fine = *partsOfPercent(openingsOf(SieveStack::threeTo4), std::array{2.0, 40.0, 49.0, 9.0});
+    const auto asksForKnives = [&](double cut) {
+        const auto advice =
+            chopAdvice(fine, usualRanges(crop::Crop::maize, Processor::rolls), ChopSetting{mm(cut)});
+        return std::ranges::any_of(advice, [](const Message& m) { return m.code == code::chopCheckKnives; });
+    };
+    EXPECT_TRUE(asksForKnives(17));
+    EXPECT_TRUE(asksForKnives(16));
+    EXPECT_FALSE(asksForKnives(8));
 }
 
 const std::array kLisowskiGrams{85.6, 88.6, 551.3, 397.7, 255.4, 141.4};
