@@ -144,15 +144,21 @@ void PadView::paintMarks(QPainter& painter) const {
     QFont bold = font();
     bold.setBold(true);
     painter.setFont(bold);
+    const auto placeOf = [this](const PadMark& mark) {
+        return QRectF{pixelOf({mark.place.x0_m, mark.place.y0_m}),
+                      pixelOf({mark.place.x1_m, mark.place.y1_m})};
+    };
+    painter.setBrush(Qt::NoBrush);
     for (const PadMark& mark : m_scene->marks) {
-        const QRectF place{pixelOf({mark.place.x0_m, mark.place.y0_m}),
-                           pixelOf({mark.place.x1_m, mark.place.y1_m})};
-        painter.setBrush(Qt::NoBrush);
+        const QRectF place = placeOf(mark);
         // Light and dark, so that it is seen upon any colour of the ramp.
         painter.setPen(QPen{QColor{Qt::white}, 5.0});
         painter.drawRect(place);
         painter.setPen(QPen{QColor{Qt::black}, 2.0, Qt::DashLine});
         painter.drawRect(place);
+    }
+    for (const PadMark& mark : m_scene->marks) {
+        const QRectF place = placeOf(mark);
         const double side = 1.4 * fontMetrics().height();
         // Beside each other where several marks share a place.
         const QRectF number{place.center().x() - side / 2.0 + (mark.number - 1) * 1.2 * side,

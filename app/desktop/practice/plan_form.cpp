@@ -15,8 +15,9 @@ namespace treadwell::practice_page {
 
 namespace {
 
-constexpr double kStepFine = 0.1;  // m to a wall
-constexpr double kStepRamp = 0.5;
+/// A touch changes a value by this, in the units shown.
+constexpr double kStep = 0.5;
+constexpr double kStepToWall_m = 0.1;
 
 }  // namespace
 
@@ -40,9 +41,7 @@ PlanForm::PlanForm(const settings::Appearance& look, QWidget* parent)
     constexpr double kKmh = 1.0 / 3.6;
     m_speed = addBox("practiceSpeed", Dimension::speed, 1 * kKmh, 15 * kKmh);
     m_nearWall = addBox("practiceNearWall", Dimension::length, 0.0, 3.0);
-    m_nearWall->setSingleStep(kStepFine);
     m_ramp = addBox("practiceRamp", Dimension::slope, 1.5, 10.0);
-    m_ramp->setSingleStep(kStepRamp);
     m_oneWay = addSwitch("practiceOneWay");
     m_stopForPeople = addSwitch("practiceStop");
     m_lights = addSwitch("practiceLights");
@@ -51,7 +50,7 @@ PlanForm::PlanForm(const settings::Appearance& look, QWidget* parent)
     m_call->setMinimumHeight(look.pixels(settings::kControlMillimetres));
     m_grid->addWidget(m_call, m_grid->rowCount(), 0, 1, 2);
     connect(m_call, &QPushButton::clicked, this, &PlanForm::callAsked);
-    connect(&look, &settings::Appearance::changed, this, &PlanForm::tellCalled);
+    connect(&look, &settings::Appearance::changed, this, &PlanForm::followUnits);
     retranslate();
 }
 
@@ -100,6 +99,22 @@ void PlanForm::setLesson(const practice::Lesson& lesson) {
     m_lights->setVisible(lesson.dark);
     m_call->setVisible(lesson.tractors.size() > static_cast<std::size_t>(lesson.atFirst));
     setCalled(std::nullopt);
+    followUnits();
+}
+
+/// Values in other units stand as they would be typed there, and go on in handy steps.
+void PlanForm::followUnits() {
+    const settings::DisplayUnits& units = m_appearance.units();
+    const std::array boxes{std::pair{m_layer, Dimension::layerThickness},
+                           std::pair{m_speed, Dimension::speed}, std::pair{m_nearWall, Dimension::length},
+                           std::pair{m_ramp, Dimension::slope}};
+    for (const auto& [box, dimension] : boxes) {
+        box->setSi(units.rounded({dimension, box->si()}).si);
+        box->setSingleStep(kStep);
+    }
+    if (units.system() == UnitSystem::metric) m_layer->setSingleStep(1.0);
+    if (units.system() == UnitSystem::metric) m_nearWall->setSingleStep(kStepToWall_m);
+    tellCalled();
 }
 
 void PlanForm::setCalled(std::optional<Seconds> at) {

@@ -42,6 +42,7 @@ class PlanForm final : public QWidget {
     widgets::QuantitySpinBox* addBox(const char* name, Dimension dimension, double lowest, double highest);
     QPushButton* addSwitch(const char* name);
     void retranslate();
+    void followUnits();
     void tellCalled();
 
     const settings::Appearance& m_appearance;

@@ -1,17 +1,16 @@
 #include "app/desktop/practice/practice_page.h"
 
+#include "app/desktop/practice/certificate_file.h"
 #include "app/desktop/practice/cut_view.h"
 #include "app/desktop/practice/pad_view.h"
 #include "app/desktop/practice/plan_form.h"
 #include "app/desktop/practice/trainee_bar.h"
-#include "app/desktop/report/pdf_report.h"
 #include "app/desktop/samples/lines_panel.h"
 #include "app/desktop/widgets/choice_box.h"
 #include "app/desktop/widgets/distribution_view.h"
 #include "app/desktop/widgets/message_bar.h"
 #include "core/base/atomic_file.h"
 #include "core/practice/shipped.h"
-#include "core/review/certificate.h"
 
 #include <QElapsedTimer>
 #include <QEvent>
@@ -182,17 +181,12 @@ fill::Speech PracticePage::speech() const {
     return {m_appearance.units(), m_desk.season()->zone()};
 }
 
-QString PracticePage::language() const {
-    return m_appearance.units().locale().language() == QLocale::Portuguese ? QStringLiteral("pt_BR")
-                                                                           : QStringLiteral("en");
-}
-
 const practice::Lesson& PracticePage::lesson() const {
     return m_lessons[static_cast<std::size_t>(std::max(0, m_list->currentRow()))];
 }
 
 void PracticePage::fillLessons() {
-    const auto rows = lessonRows(m_lessons, m_trainee->trainee(), language());
+    const auto rows = lessonRows(m_lessons, m_trainee->trainee(), lessonLanguage(m_appearance.units()));
     const int held = m_list->currentRow();
     const QSignalBlocker quiet{m_list};
     m_list->clear();
@@ -214,7 +208,7 @@ void PracticePage::begin() {
     auto started = practice::LessonRun::start(lesson(), m_plan->plan());
     if (!started) return tell(started.error());
     m_run.emplace(*std::move(started));
-    const practice::LessonText& text = lesson().text(language().toStdString());
+    const practice::LessonText& text = lesson().text(lessonLanguage(m_appearance.units()));
     m_story->setText(QString::fromStdString(text.story + "\n\n" + text.goal));
     m_wrong->hide();
     m_plan->show();
@@ -299,6 +293,19 @@ void PracticePage::tellResult() {
     m_parts->setLines(result.parts);
     m_wrong->setLines(result.wrong);
     m_cautions->setLines(result.cautions);
+    fitSide();
+}
+
+/// Lines that wrap take their height from the width: without being told, the scroll area would squeeze them.
+void PracticePage::fitSide() {
+    QWidget* side = m_parts->parentWidget();
+    side->layout()->activate();
+    side->setMinimumHeight(side->layout()->totalHeightForWidth(side->width()));
+}
+
+void PracticePage::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    fitSide();
 }
 
 void PracticePage::retranslate() {
@@ -322,7 +329,7 @@ void PracticePage::retranslate() {
     run(m_tick.isActive());
     fillLessons();
     if (!m_run) return;
-    const practice::LessonText& text = lesson().text(language().toStdString());
+    const practice::LessonText& text = lesson().text(lessonLanguage(m_appearance.units()));
     m_story->setText(QString::fromStdString(text.story + "\n\n" + text.goal));
     draw();
     tellResult();
@@ -352,12 +359,8 @@ void PracticePage::askLesson() {
 void PracticePage::saveCertificate(const QString& file) {
     const practice::Trainee* trainee = m_trainee->trainee();
     if (trainee == nullptr) return;
-    const auto document = review::certificateOf(*trainee, m_lessons, language().toStdString(), m_desk.now());
-    const auto paper =
-        m_appearance.units().system() == UnitSystem::us ? report::Paper::letter : report::Paper::a4;
-    const words::Style style = fill::styleOf(m_appearance.units(), m_desk.season()->zone());
-    const auto written =
-        writeFileAtomically(file.toStdString(), report::pdfOf(document, style, paper).toStdString());
+    const auto written = writeCertificate(*trainee, m_lessons, m_appearance.units(), m_desk.season()->zone(),
+                                          m_desk.now(), file.toStdString());
     if (!written) return tell(written.error());
     m_messages->post(widgets::Weight::note, tr("The certificate lies in %1").arg(file));
 }

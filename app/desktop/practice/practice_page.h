@@ -47,6 +47,7 @@ class PracticePage final : public QWidget {
   protected:
     void changeEvent(QEvent* event) override;
     void hideEvent(QHideEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
     [[nodiscard]] QWidget* makeLessons();
@@ -54,7 +55,6 @@ class PracticePage final : public QWidget {
     [[nodiscard]] QWidget* makePlan();
     [[nodiscard]] fill::Speech speech() const;
     [[nodiscard]] const practice::Lesson& lesson() const;
-    [[nodiscard]] QString language() const;
     void connectAll();
     void fillLessons();
     void begin();
@@ -65,6 +65,7 @@ class PracticePage final : public QWidget {
     void finish();
     void draw();
     void tellResult();
+    void fitSide();
     void retranslate();
     void askLesson();
     void askCertificate();

@@ -27,13 +27,12 @@ QString clockText(Seconds time) {
 }
 
 std::vector<LessonRow> lessonRows(std::span<const practice::Lesson> lessons, const practice::Trainee* trainee,
-                                  const QString& language) {
+                                  const std::string& language) {
     std::vector<LessonRow> rows;
     for (const practice::Lesson& lesson : lessons) {
         const practice::LessonDone* done = trainee == nullptr ? nullptr : trainee->of(lesson.id);
         rows.push_back(
-            {QString::fromStdString(lesson.id),
-             QString::fromStdString(lesson.text(language.toStdString()).title),
+            {QString::fromStdString(lesson.id), QString::fromStdString(lesson.text(language).title),
              done == nullptr
                  ? Text::tr("not run yet")
                  : Text::tr("best %1 of 100, %n run(s)", nullptr, done->runs).arg(rounded(done->best))});

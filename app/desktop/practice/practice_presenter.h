@@ -24,7 +24,8 @@ struct LessonRow {
 
 /// `trainee` null: nobody is chosen.
 [[nodiscard]] std::vector<LessonRow> lessonRows(std::span<const practice::Lesson> lessons,
-                                                const practice::Trainee* trainee, const QString& language);
+                                                const practice::Trainee* trainee,
+                                                const std::string& language);
 
 /// A tractor on the pad.
 struct PadMachine {
