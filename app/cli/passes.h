@@ -19,6 +19,7 @@ struct TrackOptions {
     std::vector<std::string> tractors;  ///< whose each is, in the same order
     std::string corner;
     std::string bearing;
+    std::optional<std::string> map;  ///< a new file
 };
 
 /// What the tracks of tractors say of the passes over each layer.

@@ -34,6 +34,7 @@ void addTracks(CLI::App& app, Request& request) {
     addText(*command, "--bearing", options.bearing, "135",
             "Degrees from north of the left wall, from the back wall outward")
         ->required();
+    addText(*command, "--map", options.map, "FILE", "A new file for the passes over every column, as CSV");
     addText(*command, "--at", season.at, "2026-09-15T14:25:30+02:00", "The moment; now where not given");
     addText(*command, "--silo", season.silo, "NAME", "Needed where there are several");
     addCsv(*command, season.csv);

@@ -78,10 +78,14 @@ void writeLesson(JsonWriter& json, const Lesson& lesson) {
     json.member("tractors", static_cast<std::int64_t>(lesson.tractors.size()));
 }
 
+}  // namespace
+
 void writePlace(JsonWriter& json, const passes::Patch& place) {
     json.key("place").beginObject().member("x0_m", place.x0_m).member("x1_m", place.x1_m);
     json.member("y0_m", place.y0_m).member("y1_m", place.y1_m).endObject();
 }
+
+namespace {
 
 void writeRun(const LessonRun& run, const Debrief& debrief, const Answer& answer) {
     JsonWriter json{2};

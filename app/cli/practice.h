@@ -34,6 +34,9 @@ struct PracticeOptions {
 /// One lesson run to its end by a plan or a driver's file: the result, and what went wrong where and why.
 [[nodiscard]] Outcome lesson(const PracticeOptions& options, const Answer& answer);
 
+/// Member "place" in metres from the back wall and from the left wall.
+void writePlace(JsonWriter& json, const passes::Patch& place);
+
 /// Notes a run for a trainee of this machine.
 [[nodiscard]] Outcome noteRun(const std::string& trainee, const practice::LessonRun& run, double score,
                               const words::Style& style);

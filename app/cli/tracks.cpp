@@ -1,12 +1,16 @@
 #include "app/cli/names.h"
 #include "app/cli/option_reader.h"
 #include "app/cli/passes.h"
+#include "app/cli/practice.h"
+#include "app/cli/season_copies.h"
 #include "app/cli/season_view.h"
 #include "app/cli/table.h"
 #include "core/base/number_text.h"
 #include "core/density/readings.h"
+#include "core/packing/passes.h"
 #include "core/passes/driven.h"
 #include "core/passes/track_file.h"
+#include "core/practice/track_findings.h"
 
 #include <fstream>
 #include <ostream>
@@ -29,6 +33,7 @@ struct Tracked {
     const View& view;
     std::vector<ReadTrack> tracks;
     std::vector<DrivenLayer> layers;  ///< only those driven on
+    std::vector<practice::Finding> findings = {};
 };
 
 std::optional<double> degrees(std::string_view text) {
@@ -135,8 +140,38 @@ void writeTracks(const Tracked& tracked, const Answer& answer) {
         writeCoverage(json, "at_most", layer.most);
         json.endObject();
     }
+    json.endArray().member("least_passes", packing::kLeastPasses).key("findings").beginArray();
+    for (const practice::Finding& finding : tracked.findings) {
+        json.beginObject().member("code", toText(finding.message.code));
+        json.member("text", words::inWords(finding.message, answer.style));
+        if (finding.place) writePlace(json, *finding.place);
+        json.endObject();
+    }
     json.endArray().endObject();
     answer.out << json.text() << '\n';
+}
+
+/// Every column of every layer: where, and how often a tyre was on it.
+std::string mapOf(const DrivenGrid& grid) {
+    std::string text = "layer,along_m,across_m,passes,at_least,at_most\r\n";
+    const passes::PadShape& shape = grid.shape();
+    for (std::size_t k = 0; k < grid.layers(); ++k) {
+        const DrivenLayer layer = grid.layer(k);
+        if (layer.time.count() == 0.0) continue;
+        const auto fixed = grid.passes(k), least = grid.passes(k, passes::Counted::least),
+                   most = grid.passes(k, passes::Counted::most);
+        for (std::size_t i = 0; i < fixed.size(); ++i) {
+            const std::size_t column = i % shape.along(), row = i / shape.along();
+            if (!grid.holds(k, column)) continue;
+            text += std::to_string(layer.number) + ',';
+            text += fixedText((static_cast<double>(column) + 0.5) * shape.cellAlong.si(), 2) + ',';
+            text += fixedText((static_cast<double>(row) + 0.5) * shape.cellAcross.si(), 3) + ',';
+            // Positions too coarse for wheels tell what is possible and nothing else.
+            text += layer.precise.fraction() > 0.0 ? std::to_string(fixed[i]) : std::string{};
+            text += ',' + std::to_string(least[i]) + ',' + std::to_string(most[i]) + "\r\n";
+        }
+    }
+    return text;
 }
 
 Table tableOf(const Tracked& tracked) {
@@ -180,6 +215,9 @@ void printTracks(const Tracked& tracked, const Answer& answer) {
     answer.out << "At least three passes over each layer are advised; \"at least\" is what the positions' "
                   "errors leave certain.\n";
     printTable(answer.out, tableOf(tracked), answer.style);
+    if (!tracked.findings.empty()) answer.out << "\nWhat went wrong\n";
+    for (const practice::Finding& finding : tracked.findings)
+        answer.out << "- " << words::inWords(finding.message, answer.style) << '\n';
 }
 
 }  // namespace
@@ -206,6 +244,10 @@ Outcome tracks(const SeasonOptions& options, const TrackOptions& given, const An
     for (std::size_t k = 0; k < grid->layers(); ++k) {
         if (const DrivenLayer layer = grid->layer(k); layer.time.count() > 0.0)
             tracked.layers.push_back(layer);
+    }
+    tracked.findings = practice::trackFindings(*grid);
+    if (given.map) {
+        if (const Outcome written = deliver(mapOf(*grid), given.map, view->answer); !written) return written;
     }
     if (answer.json) {
         writeTracks(tracked, view->answer);

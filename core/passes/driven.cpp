@@ -162,13 +162,10 @@ std::optional<std::size_t> DrivenGrid::layerAt(Instant at) const noexcept {
 }
 
 Coverage DrivenGrid::coverage(const Counts& counts, std::size_t layer) const {
-    const LayerWindow& window = m_layers[layer];
-    const double cell_m = m_pad.shape.cellAlong.si();
     double cells = 0.0, sum = 0.0, squares = 0.0, unrolled = 0.0, three = 0.0;
     for (std::size_t row = 0; row < m_pad.across; ++row) {
         for (std::size_t column = 0; column < m_pad.along; ++column) {
-            const double x_m = (static_cast<double>(column) + 0.5) * cell_m;
-            if (x_m < window.x0_m || x_m >= window.x1_m) continue;
+            if (!holds(layer, column)) continue;
             const double passes = counts[m_pad.indexOf(layer, row, column)];
             cells += 1.0;
             sum += passes;
@@ -195,8 +192,14 @@ DrivenLayer DrivenGrid::layer(std::size_t layer) const {
             coverage(m_most, layer)};
 }
 
-std::span<const std::uint8_t> DrivenGrid::passes(std::size_t layer) const noexcept {
-    return std::span{m_counted}.subspan(layer * m_pad.columns(), m_pad.columns());
+bool DrivenGrid::holds(std::size_t layer, std::size_t along) const noexcept {
+    const double x_m = (static_cast<double>(along) + 0.5) * m_pad.shape.cellAlong.si();
+    return x_m >= m_layers[layer].x0_m && x_m < m_layers[layer].x1_m;
+}
+
+std::span<const std::uint8_t> DrivenGrid::passes(std::size_t layer, Counted which) const noexcept {
+    const Counts& counts = which == Counted::asFixed ? m_counted : which == Counted::least ? m_least : m_most;
+    return std::span{counts}.subspan(layer * m_pad.columns(), m_pad.columns());
 }
 
 }  // namespace treadwell::passes

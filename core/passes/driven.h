@@ -49,15 +49,19 @@ struct DrivenPass {
     WheelPass pass;
 };
 
+/// Which passes: with positions as they are, those that the positions' errors leave certain (two standard
+/// deviations), or those that they make possible.
+enum class Counted : std::uint8_t { asFixed, least, most };
+
 /// What the tracks say of one layer.
 struct DrivenLayer {
     std::int64_t number;
     Length distance;
     Seconds time;
     Share precise;     ///< of the distance, by fixes that tell where tyres went
-    Coverage counted;  ///< with positions as they are; `variation` is of the passes
-    Coverage least;    ///< what the positions' errors leave certain (two standard deviations)
-    Coverage most;     ///< and what they make possible
+    Coverage counted;  ///< `variation` is of the passes
+    Coverage least;
+    Coverage most;
 };
 
 /// Counts tracks of real tractors on the grid of a silo, in memory that does not grow with their length.
@@ -79,8 +83,12 @@ class DrivenGrid final {
 
     /// Of the layer that is `layer` in the list of windows.
     [[nodiscard]] DrivenLayer layer(std::size_t layer) const;
-    /// Passes counted over each column of a layer, row by row.
-    [[nodiscard]] std::span<const std::uint8_t> passes(std::size_t layer) const noexcept;
+    /// Passes over each column of a layer, row by row.
+    [[nodiscard]] std::span<const std::uint8_t> passes(std::size_t layer,
+                                                       Counted which = Counted::asFixed) const noexcept;
+    [[nodiscard]] const PadShape& shape() const noexcept { return m_pad.shape; }
+    /// Whether a layer lies where a column is; `along` counts from the back wall.
+    [[nodiscard]] bool holds(std::size_t layer, std::size_t along) const noexcept;
     [[nodiscard]] std::size_t layers() const noexcept { return m_layers.size(); }
     /// Seconds in each of three lanes across by each ten metres along, lanes first: coarse enough for any
     /// fix.

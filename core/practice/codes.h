@@ -18,6 +18,7 @@
     X(debriefTraffic) \
     X(debriefClose) \
     X(debriefOutrun) \
+    X(debriefCoarse) \
     X(debriefPeople) \
     X(debriefDark) \
     X(scoreDensity) \

@@ -5,6 +5,7 @@
 #include "core/packing/passes.h"
 #include "core/passes/replay.h"
 #include "core/practice/codes.h"
+#include "core/practice/limits.h"
 
 #include <algorithm>
 #include <cmath>
@@ -24,12 +25,8 @@ constexpr double kWallStrip_m = 0.5;
 /// On 20 English farms the outer half metre had 0.72 of the density of the core (AHDB, published): told where
 /// it is looser than that.
 constexpr double kLooseWall = 0.72;
-/// Told from here on (assumed).
-constexpr double kUnrolled = 0.10;
-constexpr double kOutrun = 0.65;
+/// In the way of another, told from here on (assumed).
 constexpr Seconds kClose{60.0};
-/// About 4 km/h is advised (published practice); told from 5.5 on (assumed).
-constexpr Speed kHurried = Speed::fromKilometresPerHour(5.5);
 
 /// Dry mass over volume as rolled, of the columns in a patch and all layers.
 std::optional<double> rolledDensity(const passes::Pad& pad, const Patch& patch) {
@@ -240,13 +237,8 @@ std::vector<Message> cautionTexts(const LessonRun& run, const std::vector<Cautio
     silo.length = run.lesson().pad.length;
     silo.width = run.lesson().pad.width;
     silo.rampSlope = run.plan().ramp;
-    Length widest;
-    for (const LessonTractor& tractor : run.lesson().tractors) {
-        widest = std::max(widest, passes::Roller{tractor.mass, tractor.trackWidth, {}}.width());
-    }
     std::vector<Message> texts;
-    for (const attention::CautionNow& now :
-         attention::cautionsFor(silo, {.machineWidth = widest}, Instant{})) {
+    for (const attention::CautionNow& now : attention::cautionsFor(silo, {}, Instant{})) {
         if (std::find(cautions.begin(), cautions.end(), now.caution) != cautions.end())
             texts.push_back(now.message);
     }

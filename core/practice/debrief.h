@@ -41,7 +41,7 @@ struct Debrief {
 /// half for each that was not kept (all assumed).
 [[nodiscard]] Debrief debriefOf(const LessonRun& run);
 
-/// What those cautions say of the lesson's pad with its tractors, and what stands under every such list.
+/// What those cautions say of the lesson's pad, and what stands under every such list.
 [[nodiscard]] std::vector<Message> cautionTexts(const LessonRun& run,
                                                 const std::vector<attention::Caution>& cautions);
 

@@ -2246,6 +2246,10 @@
         <translation>As primeiras camadas tiveram {1} passadas, as últimas {2}: a entrega superou os tratores. Chame o próximo trator assim que o ritmo subir</translation>
     </message>
     <message>
+        <source>Only {1} of the way was measured well enough to tell where tyres went: the rest tells how long tractors were where. Use a receiver with RTK</source>
+        <translation>Só {1} do caminho foi medido bem o bastante para dizer onde os pneus passaram: o resto diz quanto tempo os tratores ficaram onde. Use um receptor com RTK</translation>
+    </message>
+    <message>
         <source>Tractors rolled for {1} while somebody was on foot: stop everything until nobody is</source>
         <translation>Os tratores rodaram {1} com alguém a pé: pare tudo até não haver ninguém</translation>
     </message>

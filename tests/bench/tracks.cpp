@@ -1,6 +1,6 @@
-// Reading tracks against what their bytes cost anyhow: NMEA beside a look at every byte for line ends (budget 15 times),
-// GPX beside a parser of expat that hands nothing over (3 times), and ten million fixes counted on a grid,
-// whose memory may grow by 16 MiB.
+// Reading tracks against what their bytes cost anyhow: NMEA beside a look at every byte for line ends (budget
+// 15 times), GPX beside a parser of expat that hands nothing over (3 times), and ten million fixes counted on
+// a grid, whose memory may grow by 16 MiB.
 #include "core/formats/gpx.h"
 #include "core/formats/nmea.h"
 #include "core/passes/driven.h"

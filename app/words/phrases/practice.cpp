@@ -20,6 +20,7 @@ const std::vector<Phrase>& practicePhrases() {
         {code::debriefTraffic, QT_TRANSLATE_NOOP("Phrase", "{1} tractors crossed each other's way: they wait, turn and can collide. Agree who drives on which side and who reverses")},
         {code::debriefClose, QT_TRANSLATE_NOOP("Phrase", "For {1} you drove in the way of another tractor: keep to your own side, and wait until it has passed")},
         {code::debriefOutrun, QT_TRANSLATE_NOOP("Phrase", "The first layers got {1} passes, the last ones {2}: deliveries outran the tractors. Call the next tractor as soon as the rate rises")},
+        {code::debriefCoarse, QT_TRANSLATE_NOOP("Phrase", "Only {1} of the way was measured well enough to tell where tyres went: the rest tells how long tractors were where. Use a receiver with RTK")},
         {code::debriefPeople, QT_TRANSLATE_NOOP("Phrase", "Tractors rolled for {1} while somebody was on foot: stop everything until nobody is")},
         {code::debriefDark, QT_TRANSLATE_NOOP("Phrase", "The pad was dark: switch on all lights, and look for people before every reverse")},
         {code::scoreDensity, QT_TRANSLATE_NOOP("Phrase", "Density {1}, wanted {2}")},

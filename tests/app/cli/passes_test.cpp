@@ -1,3 +1,4 @@
+#include "core/base/atomic_file.h"
 #include "core/base/number_text.h"
 #include "tests/app/cli/json.h"
 #include "tests/app/cli/refused.h"
@@ -92,6 +93,24 @@ TEST_F(Passes, TracksAreMatchedToLayersByTheirTime) {
     EXPECT_EQ(json.number("/layers/0/precise_share"), 0);
     EXPECT_EQ(json.number("/layers/0/at_least/passes"), 0);
     EXPECT_GT(json.number("/layers/0/at_most/passes"), 0);
+}
+
+TEST_F(Passes, TracksAreDebriefedAsALessonIsAndMapped) {
+    const std::string track = folder->file("rtk.gpx", driveOver(7.0, "10"));
+    const std::string map = folder->file("map.csv");
+    const Json json{runProgram({"tracks", season, "--at", kWhen, "--track", track, "--tractor", someTractor(),
+                                "--corner", "51.0,9.0", "--bearing", "0", "--map", map, "--json"})
+                        .out};
+    EXPECT_EQ(json.number("/least_passes"), 3);
+    // Satellite-corrected at best: what is told is that wheels cannot be told.
+    EXPECT_EQ(json.text("/findings/0/code"), "debriefCoarse");
+    const std::string text = readFile(map).value();
+    EXPECT_TRUE(text.starts_with("layer,along_m,across_m,passes,at_least,at_most\r\n"));
+    EXPECT_NE(text.find(",,0,1\r\n"), std::string::npos);
+    expectRefused({{{"tracks", season, "--at", kWhen, "--track", track, "--tractor", someTractor(),
+                     "--corner", "51.0,9.0", "--bearing", "0", "--map", map},
+                    1,
+                    "is there already"}});
 }
 
 TEST_F(Passes, TracksRefuseWhatTheyCannotPlace) {

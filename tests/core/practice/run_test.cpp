@@ -117,6 +117,13 @@ TEST(Practice, ScoresAddUpToAHundredAtMost) {
     }
 }
 
+TEST(Practice, EachCautionOfALessonIsSaid) {
+    for (const Lesson& lesson : shippedLessons()) {
+        const LessonRun run = LessonRun::start(lesson, {}).value();
+        EXPECT_EQ(cautionTexts(run, lesson.cautions).size(), lesson.cautions.size() + 1) << lesson.id;
+    }
+}
+
 TEST(Practice, AnyStepsAndThreadsGiveTheSameAndLoseNothing) {
     const Lesson lesson = lessonCalled("layer");
     const LessonRun whole = runLesson(lesson, {}).value();

@@ -22,6 +22,7 @@ std::vector<Sample> practiceSamples() {
         {code::debriefTraffic, {kCount}},
         {code::debriefClose, {kMinutes}},
         {code::debriefOutrun, {kNumber, kNumber}},
+        {code::debriefCoarse, {kShare}},
         {code::debriefPeople, {kMinutes}},
         {code::debriefDark, {}},
         {code::scoreDensity, {kDensity, kDenser}},
