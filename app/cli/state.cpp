@@ -2,6 +2,7 @@
 
 #include "app/cli/density_output.h"
 #include "app/cli/names.h"
+#include "core/attention/matters.h"
 
 #include <array>
 #include <ostream>
@@ -43,6 +44,34 @@ void writeTractors(JsonWriter& json, const season::Season& season, const Rolling
     json.endArray();
 }
 
+void writeAttention(JsonWriter& json, const season::Season& season, const density::Readings& readings,
+                    const words::Style& style) {
+    json.key("attention").beginArray();
+    for (const attention::MatterNow& matter : attention::mattersAt(season, readings)) {
+        json.beginObject().member("matter", enumText(matter.matter)).key("message");
+        writeMessage(json, matter.message, style);
+        json.endObject();
+    }
+    json.endArray().key("grounds").beginArray();
+    for (const attention::GroundNow& ground : attention::groundsAt(season, readings)) {
+        json.beginObject().member("standing", enumText(ground.standing)).key("message");
+        writeMessage(json, ground.message, style);
+        json.endObject();
+    }
+    json.endArray();
+}
+
+void printAttention(const season::Season& season, const density::Readings& readings, const Answer& answer) {
+    for (const attention::MatterNow& matter : attention::mattersAt(season, readings))
+        printLine(answer.out, "Now", inWords(matter.message, answer.style));
+    for (const attention::GroundNow& ground : attention::groundsAt(season, readings)) {
+        const char* name = ground.standing == attention::Standing::known     ? "Known"
+                           : ground.standing == attention::Standing::assumed ? "Assumed"
+                                                                             : "Missing";
+        printLine(answer.out, name, inWords(ground.message, answer.style));
+    }
+}
+
 void writeState(const season::Season& season, const farm::Silo& silo, const density::Readings& readings,
                 bool working, const Answer& answer) {
     const Rolling& rolling = readings.rolling;
@@ -60,6 +89,7 @@ void writeState(const season::Season& season, const farm::Silo& silo, const dens
     writeTractors(json, season, rolling);
     writeSurveys(json, readings, answer.style);
     writeMessages(json, "learnt", readings.learnt, answer.style);
+    writeAttention(json, season, readings, answer.style);
     json.key("readings").beginObject();
     for (const auto& [name, reading] : named(readings)) {
         writeReading(json, name, *reading, density::doubtsOf(readings, *reading), working, answer.style);
@@ -108,6 +138,7 @@ void printState(const season::Season& season, const farm::Silo& silo, Instant at
         printLine(answer.out, "Delivery", inWords(readings.pace->delivery.amount(), answer.style));
     for (const TractorNow& tractor : rolling.tractors) printTractor(season, tractor, answer);
     printSurveys(readings, answer);
+    printAttention(season, readings, answer);
     for (const auto& [name, reading] : named(readings)) {
         answer.out << '\n' << titleOf(name) << '\n';
         printReading(*reading, density::doubtsOf(readings, *reading), working, answer);

@@ -18,19 +18,9 @@ namespace treadwell::scale {
 
 namespace {
 
-struct Baud {
-    int rate;
-    speed_t speed;
-};
-
-constexpr std::array<Baud, 8> kBauds{{{1200, B1200},
-                                      {2400, B2400},
-                                      {4800, B4800},
-                                      {9600, B9600},
-                                      {19200, B19200},
-                                      {38400, B38400},
-                                      {57600, B57600},
-                                      {115200, B115200}}};
+// In the order of kBauds.
+constexpr std::array<speed_t, kBauds.size()> kSpeeds{B1200,  B2400,  B4800,  B9600,
+                                                     B19200, B38400, B57600, B115200};
 
 Unexpected unreachable(const std::string& place, std::string reason) {
     return fail(code::scaleUnreachable, "line", place, std::move(reason));
@@ -42,8 +32,8 @@ std::string reasonOf(int error) {
 
 Result<Descriptor> openDevice(const LineSettings& settings) {
     speed_t speed = B0;
-    for (const Baud& baud : kBauds) {
-        if (baud.rate == settings.baud) speed = baud.speed;
+    for (std::size_t i = 0; i < kBauds.size(); ++i) {
+        if (kBauds[i] == settings.baud) speed = kSpeeds[i];
     }
     if (speed == B0) return unreachable(settings.place, std::to_string(settings.baud) + " baud");
     Descriptor device{::open(settings.place.c_str(), O_RDWR | O_NOCTTY | O_NONBLOCK | O_CLOEXEC)};

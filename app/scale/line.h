@@ -18,9 +18,11 @@ constexpr std::array<std::string_view, 2> enumTexts(Characters /*characters*/) n
     return {"8N1", "7E1"};
 }
 
+inline constexpr std::array kBauds{1200, 2400, 4800, 9600, 19200, 38400, 57600, 115200};
+
 struct LineSettings {
     std::string place;  ///< a serial device, `/dev/ttyUSB0`, or host and port, `127.0.0.1:4001`
-    int baud = 9600;
+    int baud = 9600;    ///< one of kBauds
     Characters characters = Characters::eightNone;
 };
 

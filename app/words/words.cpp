@@ -22,6 +22,8 @@ constexpr std::array kUnitsWithWords{
     QT_TRANSLATE_NOOP("Unit", "kg DM/m3"),   QT_TRANSLATE_NOOP("Unit", "lb DM/ft3"),
     QT_TRANSLATE_NOOP("Unit", "t DM/h"),     QT_TRANSLATE_NOOP("Unit", "ton DM/h"),
     QT_TRANSLATE_NOOP("Unit", "kg per t/h"), QT_TRANSLATE_NOOP("Unit", "lb per ton/h"),
+    QT_TRANSLATE_NOOP("Unit", "ton"),        QT_TRANSLATE_NOOP("Unit", "ton/h"),
+    QT_TRANSLATE_NOOP("Unit", "min/ton"),
 };
 
 /// A chance beyond this would be rounded to certainty.

@@ -38,6 +38,8 @@ class Collector final {
         add({});
         for (const std::size_t i : m_standingBy) add({.duties = {pack(i)}});
         addSlower({});
+        // Never chosen: it keeps what has been said of the delivery alive while the pace wavers.
+        if (const auto held = m_comparer.heldDelivery()) add({.delivery = held});
         if (m_thinner) add({.layer = m_thinner});
         addSpreaders();
         addLightestToSpreading();

@@ -13,6 +13,7 @@
     X(adviceLeave) \
     X(adviceLayer) \
     X(adviceDelivery) \
+    X(adviceHold) \
     X(adviceGain) \
     X(adviceThinnerGain) \
     X(adviceCosts) \

@@ -4,13 +4,15 @@ namespace treadwell::advice {
 
 namespace {
 
-/// What this advice would have the line say; empty for silence.
-std::string worthSaying(const Advice& advice, const VoiceRules& rules) {
+/// What this advice would have the line say; empty for silence. What is said already needs no further gain to
+/// stay, so that a gain that wavers about the least does not make the line flap.
+std::string worthSaying(const Advice& advice, const std::string& said, const VoiceRules& rules) {
     const double gain = advice.best().outcome.chance.fraction() - advice.now().outcome.chance.fraction();
     switch (advice.verdict) {
         case Verdict::change:
         case Verdict::closest:
-            return gain >= rules.leastChanceGain ? advice.best().name : std::string{};
+            return gain >= rules.leastChanceGain || advice.best().name == said ? advice.best().name
+                                                                               : std::string{};
         case Verdict::canLeave:
         case Verdict::thinner:
             return advice.best().name;
@@ -39,7 +41,7 @@ Voice hear(const Voice& voice, const Advice& advice, Instant now, const VoiceRul
         next.said = leftOf(next.said, advice);
         if (next.said.empty()) next.saidSince = now;
     }
-    const std::string wish = worthSaying(advice, rules);
+    const std::string wish = worthSaying(advice, next.said, rules);
     if (wish == next.said) {
         next.waiting.clear();
         next.waitingSince.reset();

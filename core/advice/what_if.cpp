@@ -113,15 +113,27 @@ Outcome Comparer::outcomeOf(const Change& change) const {
     return outcome;
 }
 
-std::optional<AsFedRate> Comparer::slowerDelivery(const std::vector<Duty>& duties) const {
+std::optional<AsFedRate> Comparer::limitWith(const std::vector<Duty>& duties) const {
     density::Situation situation = m_density;
     const std::vector<Share> shares = sharesWith(duties);
     for (std::size_t i = 0; i < shares.size(); ++i) situation.machines[i].share = shares[i];
     const auto limit = density::deliveryLimit(situation, m_situation.options, m_situation.wantedChance);
     if (!limit || limit->outcome != density::DeliveryLimit::Outcome::limited) return std::nullopt;
-    const auto whole = AsFedRate::fromTonnesPerHour(std::floor(limit->rate.tonnesPerHour()));
-    if (whole < AsFedRate::fromTonnesPerHour(1) || whole >= m_situation.delivery) return std::nullopt;
-    return whole;
+    return AsFedRate::fromTonnesPerHour(std::floor(limit->rate.tonnesPerHour()));
+}
+
+std::optional<AsFedRate> Comparer::slowerDelivery(const std::vector<Duty>& duties) const {
+    const auto limit = limitWith(duties);
+    if (!limit || *limit < AsFedRate::fromTonnesPerHour(1) || *limit >= m_situation.delivery)
+        return std::nullopt;
+    return limit;
+}
+
+std::optional<AsFedRate> Comparer::heldDelivery() const {
+    const auto limit = limitWith({});
+    if (!limit || *limit < m_situation.delivery || *limit >= m_situation.delivery * kHeldPart)
+        return std::nullopt;
+    return m_situation.delivery;
 }
 
 Result<Outcome> whatIf(const AdviceSituation& situation, const Change& change) {

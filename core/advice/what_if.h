@@ -37,6 +37,9 @@ struct Outcome {
     double costForRanking = 0.0;     ///< money/s, unknown hours counted at the dearest known when added
 };
 
+/// A delivery that was slowed and lies within this of its limit is near it (assumed).
+inline constexpr double kHeldPart = 1.25;
+
 /// Compares changes of one situation, which check() has passed, by the density kernel: no search repeats what
 /// does not change.
 class Comparer final {
@@ -50,12 +53,17 @@ class Comparer final {
     /// The delivery at which the tractors, with these duties, reach the target with the wanted chance,
     /// rounded down to a whole t/h; none unless it lies between 1 t/h and the present delivery.
     [[nodiscard]] std::optional<AsFedRate> slowerDelivery(const std::vector<Duty>& duties) const;
+    /// The present delivery where the tractors as they work reach the target with the wanted chance, but
+    /// would not at kHeldPart of it; else none. A pace that wavers about the limit is to be held, not let go.
+    [[nodiscard]] std::optional<AsFedRate> heldDelivery() const;
 
     [[nodiscard]] const density::Target& target() const noexcept { return m_target; }
     /// Indices of the tractors: heaviest first, equal ones by name.
     [[nodiscard]] const std::vector<std::size_t>& heaviestFirst() const noexcept { return m_order; }
 
   private:
+    /// In whole t/h, rounded down; none where there is no limit.
+    [[nodiscard]] std::optional<AsFedRate> limitWith(const std::vector<Duty>& duties) const;
     [[nodiscard]] std::vector<Share> sharesWith(const std::vector<Duty>& duties) const;
     [[nodiscard]] double passesOf(const std::vector<Share>& shares, AsFedRate delivery, Length layer) const;
     void price(const Change& change, Outcome& outcome) const;

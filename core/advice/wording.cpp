@@ -90,7 +90,10 @@ std::vector<Message> actionsOf(const AdviceSituation& situation, const Change& c
         actions.push_back(actionOf(situation.tractors[duty.tractor], duty));
     }
     if (change.layer) actions.push_back({code::adviceLayer, {change.layer->layerAmount()}});
-    if (change.delivery) actions.push_back({code::adviceDelivery, {change.delivery->amount()}});
+    if (change.delivery) {
+        const bool held = *change.delivery == situation.delivery;
+        actions.push_back({held ? code::adviceHold : code::adviceDelivery, {change.delivery->amount()}});
+    }
     if (actions.empty()) actions.push_back({code::adviceAsNow, {}});
     return actions;
 }
@@ -115,8 +118,13 @@ std::vector<Message> actionsNamed(std::string_view name) {
 
 std::vector<Message> effectOf(const Outcome& now, const Outcome& then, const density::Target& target) {
     std::vector<Message> says;
-    const bool thinnerAlone = then.upTo && then.density == now.density;
-    says.push_back(thinnerAlone ? thinnerOf(now, then) : gainOf(now, then, target));
+    if (then.density != now.density) {
+        says.push_back(gainOf(now, then, target));
+    } else if (then.upTo) {
+        says.push_back(thinnerOf(now, then));
+    } else {
+        says.push_back({code::adviceKeeps, {target.density.amount(), then.chance.amount()}});
+    }
     addCost(then, says);
     return says;
 }

@@ -31,6 +31,7 @@
     X(readyToCover) \
     X(knownDryMatter) \
     X(assumedDryMatter) \
+    X(carriedDryMatter) \
     X(otherFieldsDryMatter) \
     X(knownLayer) \
     X(assumedLayer) \

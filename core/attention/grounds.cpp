@@ -60,8 +60,12 @@ class Grounds final {
         const auto tipped = loads();
         const season::LoadTipped* last = tipped.empty() ? nullptr : tipped.back();
         if (!m_rolling.lastSample || (last != nullptr && last->basis == season::DryMatterBasis::assumed)) {
-            add(Standing::assumed, code::assumedDryMatter,
-                ((rules.dryMatterLow + rules.dryMatterHigh) * 0.5).amount());
+            if (const auto before = m_season.farm().lastSeasonsDryMatter) {
+                add(Standing::assumed, code::carriedDryMatter, before->amount());
+            } else {
+                add(Standing::assumed, code::assumedDryMatter,
+                    ((rules.dryMatterLow + rules.dryMatterHigh) * 0.5).amount());
+            }
             return;
         }
         const season::Sample& sample = *m_rolling.lastSample;

@@ -3,6 +3,8 @@
 #include "core/attention/codes.h"
 #include "core/density/delivery_limit.h"
 #include "core/farm/geometry.h"
+#include "core/samples/codes.h"
+#include "core/season/sampled.h"
 
 #include <algorithm>
 
@@ -19,6 +21,8 @@ class Collector final {
         if (m_rolling.todayIn.loads > 0) {
             addPacking();
             addLayer();
+            addDryMatter();
+            addChop();
             addFull();
             addSample();
         }
@@ -39,8 +43,16 @@ class Collector final {
         m_found.push_back({matter, {code, {Argument{arguments}...}}});
     }
 
+    /// Packing goes on in a gap, and is behind nothing that comes.
+    [[nodiscard]] bool trucksStopped() const {
+        const packing::Pace& pace = *m_readings.pace;
+        const Seconds gap = season::unpaused(m_season, m_rolling.silo, m_rolling.siloIn.last, m_rolling.at);
+        return pace.delivery * gap > pace.lastLoad * kStoppedLoads;
+    }
+
     void addPacking() {
         if (m_rolling.paused || !m_readings.pace || !m_readings.layer.estimate) return;
+        if (m_readings.layer.estimate->chance >= rules().wantedChance || trucksStopped()) return;
         const auto limit = density::deliveryLimit(m_readings.layer.situation, m_readings.layer.options,
                                                   rules().wantedChance);
         if (!limit || limit->outcome == density::DeliveryLimit::Outcome::anyDelivery) return;
@@ -53,6 +65,27 @@ class Collector final {
         if (!m_rolling.layer || m_rolling.layer->what.thickness <= rules().maximumLayer) return;
         add(Matter::layerThick, code::layerThick, m_rolling.layer->what.thickness.layerAmount(),
             rules().maximumLayer.layerAmount());
+    }
+
+    /// As it is believed of the last load; one that nobody has sampled is not judged.
+    void addDryMatter() {
+        const auto loads = season::loadsOf(m_season, m_rolling.silo, m_rolling.siloIn.last,
+                                           m_rolling.at + std::chrono::microseconds{1});
+        if (loads.empty() || loads.back()->basis == season::DryMatterBasis::assumed) return;
+        const auto warning =
+            samples::goalWarning(loads.back()->dryMatter, rules().dryMatterLow, rules().dryMatterHigh);
+        if (warning) m_found.push_back({Matter::dryMatterOff, *warning});
+    }
+
+    /// By the newest tests of today.
+    void addChop() {
+        const season::Day* day = m_season.day(m_season.zone().dayOf(m_rolling.at));
+        if (day == nullptr) return;
+        const auto chops = season::chopOf(m_season, *day, m_rolling.at);
+        if (chops.empty()) return;
+        for (const Message& advice : chops.back().advice()) {
+            if (advice.code != code::chopWithin) m_found.push_back({Matter::chopOff, advice});
+        }
     }
 
     /// By the dry matter that lies in it, at the density that the site usually reaches.

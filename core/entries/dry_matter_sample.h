@@ -2,6 +2,7 @@
 
 #include "core/base/enum_text.h"
 #include "core/base/error.h"
+#include "core/entries/entry.h"
 #include "core/farm/field.h"
 #include "core/quantity/relations.h"
 
@@ -28,12 +29,14 @@ struct DryMatterSample {
     std::optional<farm::FieldId> field;  ///< speaks of this field's loads alone, if given
     std::optional<AsFedMass> wet;        ///< the dish's content before drying
     std::optional<DryMass> dry;          ///< and after
+    std::optional<EntryId> load = {};    ///< that it was taken from, and speaks of before all others
 
     template <class Visit, class Self>
     static void fields(Visit& visit, Self& self) {
         visit("dry_kg", self.dry);
         visit("dry_matter", self.dryMatter);
         visit("field", self.field);
+        visit("load", self.load);
         visit("method", self.method);
         visit("wet_kg", self.wet);
     }

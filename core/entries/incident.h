@@ -23,13 +23,14 @@ enum class IncidentSort : std::uint8_t {
     breakdown,
     fire,
     gas,
+    spill,
     wallMoved,
     other
 };
 
-constexpr std::array<std::string_view, 11> enumTexts(IncidentSort /*sort*/) noexcept {
-    return {"nearMiss",  "injury", "tippedOver", "slid",      "stuck", "collision",
-            "breakdown", "fire",   "gas",        "wallMoved", "other"};
+constexpr std::array<std::string_view, 12> enumTexts(IncidentSort /*sort*/) noexcept {
+    return {"nearMiss",  "injury", "tippedOver", "slid",  "stuck",     "collision",
+            "breakdown", "fire",   "gas",        "spill", "wallMoved", "other"};
 }
 
 /// Something went wrong, or nearly did.
@@ -39,7 +40,7 @@ struct Incident {
     static constexpr bool kRecord = true;
 
     IncidentSort sort = IncidentSort::other;
-    std::string text;  ///< what happened, without anybody's name
+    std::string text;  ///< what happened, without anybody's name; may be empty where the sort says it
     std::optional<farm::SiloId> silo;
     std::optional<farm::TractorId> tractor;
 
@@ -53,9 +54,9 @@ struct Incident {
     friend bool operator==(const Incident&, const Incident&) = default;
 };
 
-/// What happened is told.
+/// What happened is told: what is of no sort that has a name, in words.
 [[nodiscard]] inline Result<void> validate(const Incident& entry) {
-    if (entry.text.empty()) return fail(code::textEmpty, "text");
+    if (entry.sort == IncidentSort::other && entry.text.empty()) return fail(code::textEmpty, "text");
     return {};
 }
 

@@ -11,7 +11,7 @@ struct UnitWord {
     MassUnit unit;
 };
 
-constexpr std::array<UnitWord, 19> kWords{{{"kg", MassUnit::kg},
+constexpr std::array<UnitWord, 20> kWords{{{"kg", MassUnit::kg},
                                            {"kilogram", MassUnit::kg},
                                            {"kilograms", MassUnit::kg},
                                            {"kilogramm", MassUnit::kg},
@@ -29,7 +29,8 @@ constexpr std::array<UnitWord, 19> kWords{{{"kg", MassUnit::kg},
                                            {"pounds", MassUnit::lb},
                                            {"ton", MassUnit::ton},
                                            {"tons", MassUnit::ton},
-                                           {"short tons", MassUnit::ton}}};
+                                           {"short tons", MassUnit::ton},
+                                           {"g", MassUnit::g}}};
 
 }  // namespace
 
@@ -48,9 +49,11 @@ AsFedMass massOf(double value, MassUnit unit) {
         case MassUnit::lb:
             return AsFedMass::fromPounds(value);
         case MassUnit::ton:
+            return AsFedMass::fromShortTons(value);
+        case MassUnit::g:
             break;
     }
-    return AsFedMass::fromShortTons(value);
+    return AsFedMass::fromKilograms(value / 1000.0);
 }
 
 }  // namespace treadwell::formats

@@ -11,10 +11,10 @@
 namespace treadwell::formats {
 
 /// Units in which scales weigh; `ton` is the short ton.
-enum class MassUnit : std::uint8_t { kg, t, lb, ton };
+enum class MassUnit : std::uint8_t { kg, t, lb, ton, g };
 
-constexpr std::array<std::string_view, 4> enumTexts(MassUnit /*unit*/) noexcept {
-    return {"kg", "t", "lb", "ton"};
+constexpr std::array<std::string_view, 5> enumTexts(MassUnit /*unit*/) noexcept {
+    return {"kg", "t", "lb", "ton", "g"};
 }
 
 /// From small letters, in English, German and Portuguese: `kg`, `tonnen`, `lbs`.

@@ -11,7 +11,7 @@ using enum FramePart;
 // A number, or what stands in its place when the scale is beyond its range.
 #define TREADWELL_WEIGHT R"(([-+]? *(?:[0-9]+\.?[0-9]*|\.[0-9]+)|[-^_ ]*))"
 #define TREADWELL_STATUS "(ST|US|OL|UL)"
-#define TREADWELL_UNIT "(kg|t|lb|ton)"
+#define TREADWELL_UNIT "(kg|t|lb|ton|g)"
 
 // Shapes in which weighbridge indicators commonly talk. Those of text are as printed in descriptions of them;
 // the block's bits are a value from memory.

@@ -18,6 +18,8 @@ namespace treadwell::samples {
 /// How far one sample lies from its field's mean (sd). One sample misstated a field's tonnage of dry matter
 /// by -21.5 to +20.4 % (three dairies in California, published); the sd is derived.
 inline constexpr DryMatter kSampleSd = DryMatter::fromPercent(3.7);
+/// How far one sample lies from the mean of the load that it was taken from (sd); assumed.
+inline constexpr DryMatter kLoadSampleSd = DryMatter::fromPercent(1.5);
 /// How far a field without a sample of its own lies from the others' (sd); assumed.
 inline constexpr DryMatter kFieldSd = DryMatter::fromPercent(4);
 /// How far a field's dry matter wanders in an hour of harvest (sd, growing with the root of time); assumed,

@@ -32,6 +32,10 @@ class DayFold {
     void operator()(const entries::TruckDefined& defined) { book().trucks[defined.truck.id] = defined.truck; }
     void operator()(const entries::FieldDefined& defined) { book().fields[defined.field.id] = defined.field; }
     void operator()(const entries::RulesSet& set) { book().rules = set.rules; }
+    void operator()(const entries::SeasonCarried& carried) {
+        if (carried.dryMatter) book().lastSeasonsDryMatter = carried.dryMatter;
+        m_day.records.add(dated(carried));
+    }
 
     void operator()(const entries::Load& load) {
         LoadTipped tipped;

@@ -19,12 +19,13 @@ namespace treadwell::season {
 
 /// Where a load's dry matter came from.
 enum class DryMatterBasis : std::uint8_t {
+    loadSample,   ///< its own samples
     fieldSample,  ///< samples of its field; of a load without a field, those that name none
     otherSample,  ///< samples of whatever fields
-    assumed,      ///< no sample yet: the middle of the goal
+    assumed,      ///< no sample yet: last season's mean, or the middle of the goal
 };
-constexpr std::array<std::string_view, 3> enumTexts(DryMatterBasis /*basis*/) noexcept {
-    return {"fieldSample", "otherSample", "assumed"};
+constexpr std::array<std::string_view, 4> enumTexts(DryMatterBasis /*basis*/) noexcept {
+    return {"loadSample", "fieldSample", "otherSample", "assumed"};
 }
 
 struct Sample {

@@ -53,7 +53,9 @@ class Carrying {
         for (std::size_t i = 0; i < day.samples.size(); ++i) {
             Sample& sample = day.samples[i];
             sample.believed = believedOf(sample.reading, bias);
-            if (!paired[i]) m_speaking.push_back(&sample);
+            if (paired[i]) continue;
+            m_speaking.push_back(&sample);
+            if (sample.reading.load) m_ofLoads[*sample.reading.load].push_back(&sample);
         }
         if (!day.samples.empty()) m_carry.lastSample = day.samples.back();
     }
@@ -62,6 +64,7 @@ class Carrying {
         for (LoadTipped& load : m_day.loads) {
             takeUntil(load.at);
             carryTo(load);
+            if (const auto own = m_ofLoads.find(load.entry); own != m_ofLoads.end()) take(load, own->second);
         }
         takeUntil(Instant::max());
     }
@@ -72,10 +75,35 @@ class Carrying {
         stream.newest = sample.entry;
     }
 
+    /// Samples of this very load speak of it alone; what others would carry to it counts no more.
+    static void take(LoadTipped& load, const std::vector<const Sample*>& own) {
+        double sum = 0;
+        double variance = 0;
+        for (const Sample* sample : own) {
+            sum += sample->believed.mean.fraction();
+            // The doubt about a meter's bias lies in what is believed beyond the scatter of samples.
+            const double bias =
+                square(sample->believed.sd.fraction()) - square(samples::kSampleSd.fraction());
+            variance += square(samples::kLoadSampleSd.fraction()) + std::max(0.0, bias);
+        }
+        const auto n = static_cast<double>(own.size());
+        load.dryMatter = DryMatter::fromFraction(sum / n);
+        load.dryMatterSd = DryMatter::fromFraction(std::sqrt(variance) / n);
+        load.basis = DryMatterBasis::loadSample;
+        load.sample = own.back()->entry;
+    }
+
+    /// A sample of a load is one of its field too.
+    [[nodiscard]] std::optional<farm::FieldId> fieldOf(const Sample& sample) const {
+        if (sample.reading.field || !sample.reading.load) return sample.reading.field;
+        const auto load = std::ranges::find(m_day.loads, *sample.reading.load, &LoadTipped::entry);
+        return load == m_day.loads.end() ? std::nullopt : load->load.field;
+    }
+
     void takeUntil(Instant moment) {
         for (; m_next < m_speaking.size() && m_speaking[m_next]->at <= moment; ++m_next) {
             const Sample& sample = *m_speaking[m_next];
-            take(m_carry.fieldSamples[sample.reading.field], sample);
+            take(m_carry.fieldSamples[fieldOf(sample)], sample);
             take(m_carry.allSamples, sample);
         }
     }
@@ -91,7 +119,7 @@ class Carrying {
     }
 
     void carryTo(LoadTipped& load) const {
-        const auto ofField = [&](const Sample& sample) { return sample.reading.field == load.load.field; };
+        const auto ofField = [&](const Sample& sample) { return fieldOf(sample) == load.load.field; };
         const auto own = m_carry.fieldSamples.find(load.load.field);
         Stream stream = own != m_carry.fieldSamples.end() ? own->second : toCome(ofField);
         load.basis = DryMatterBasis::fieldSample;
@@ -103,8 +131,9 @@ class Carrying {
         auto belief = stream.carried.at(load.at);
         if (!belief) {
             load.basis = DryMatterBasis::assumed;
-            const farm::SiteRules& rules = m_day.farm().rules;
-            belief = samples::Belief{(rules.dryMatterLow + rules.dryMatterHigh) / 2.0, samples::kSampleSd};
+            const FarmBook& farm = m_day.farm();
+            const DryMatter goal = (farm.rules.dryMatterLow + farm.rules.dryMatterHigh) / 2.0;
+            belief = samples::Belief{farm.lastSeasonsDryMatter.value_or(goal), samples::kSampleSd};
         }
         if (load.basis != DryMatterBasis::fieldSample) belief = samples::fromAnotherField(*belief);
         load.dryMatter = belief->mean;
@@ -116,6 +145,7 @@ class Carrying {
     Day& m_day;
     Carry& m_carry;
     std::vector<const Sample*> m_speaking;
+    std::map<entries::EntryId, std::vector<const Sample*>> m_ofLoads;
     std::size_t m_next = 0;
 };
 
@@ -166,6 +196,10 @@ void carryDryMatter(Day& day) {
 }
 
 void DryMatterErrors::add(const LoadTipped& load, double count) {
+    if (load.basis == DryMatterBasis::loadSample) {
+        m_loads += square(count * load.dryMatterSd.fraction());
+        return;
+    }
     const bool own = load.basis == DryMatterBasis::fieldSample;
     double variance = square(load.dryMatterSd.fraction());
     if (!own) {
@@ -182,7 +216,7 @@ void DryMatterErrors::add(const LoadTipped& load, double count) {
 }
 
 double DryMatterErrors::sd() const noexcept {
-    double variance = 0.0;
+    double variance = m_loads;
     for (const auto& [basis, chain] : m_chains) variance += chain.variance;
     for (const auto& [field, count] : m_fields) variance += square(count * samples::kFieldSd.fraction());
     return std::sqrt(variance);

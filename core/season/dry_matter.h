@@ -11,15 +11,17 @@ namespace treadwell::season {
 /// A meter's reading and a dish of the same field within this time are of the same crop.
 inline constexpr Seconds kMeterPairWithin{30.0 * 60.0};
 
-/// Gives each sample of a day what it is believed to say and each load the dry matter that the samples up to
-/// it carry to it: those of its field, else of whatever fields, else the middle of the goal. Before a
+/// Gives each sample of a day what it is believed to say and each load its dry matter: the mean of the day's
+/// samples that name it, else what the samples up to it carry to it, those of its field, else of whatever
+/// fields; without any, last season's mean or the middle of the goal. Before a
 /// stream's first sample that one speaks, if it is of the same day. A meter's bias is learned from its pairs
 /// with a dish; where both were taken the dish speaks.
 void carryDryMatter(Day& day);
 
 /// How far a sum that loads' dry matter enters may be off. Loads that rest on the same samples err together:
 /// an error of the belief at one load stays in that at a later one as far as the samples between have not
-/// taken it out (exact for the local level model); what fields differ is one error a field.
+/// taken it out (exact for the local level model); what fields differ is one error a field, and a load with
+/// samples of its own has an error of its own.
 class DryMatterErrors final {
   public:
     /// `count`: what an error of 1 of this load's dry matter moves the sum. Each field's loads come in the
@@ -37,6 +39,7 @@ class DryMatterErrors final {
 
     std::map<std::pair<DryMatterBasis, Field>, Chain> m_chains;
     std::map<Field, double> m_fields;  ///< that have no sample of their own
+    double m_loads = 0.0;              ///< variance of those that have
 };
 
 /// Of loads together, weighted by mass, and how far that may be off; none without mass. Loads in the order of

@@ -21,6 +21,7 @@ struct FarmBook {
     std::map<farm::TruckId, farm::Truck> trucks;
     std::map<farm::FieldId, farm::Field> fields;
     farm::SiteRules rules;
+    std::optional<DryMatter> lastSeasonsDryMatter;  ///< mean by mass, carried over
 
     /// That of a load's field; maize where no field that is known is named.
     [[nodiscard]] crop::Crop cropOf(const std::optional<farm::FieldId>& field) const {

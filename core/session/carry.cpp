@@ -52,7 +52,9 @@ class Handed {
         }
     }
 
-    [[nodiscard]] entries::SeasonCarried entry() && { return {std::move(m_from), std::move(m_evidence)}; }
+    [[nodiscard]] entries::SeasonCarried entry() && {
+        return {std::move(m_from), std::move(m_evidence), std::nullopt};
+    }
 
   private:
     static Instant endOf(const season::Season& season) { return season.days().back()->end; }
@@ -62,6 +64,17 @@ class Handed {
     std::vector<entries::DensityEvidence> m_evidence;
     std::vector<std::vector<density::CarriedEvidence>> m_handed;
 };
+
+/// Mean by mass of what was sampled, however the samples reached it.
+std::optional<DryMatter> dryMatterOf(const season::Season& season) {
+    season::Delivered sampled;
+    for (const auto& day : season.days()) {
+        for (const season::LoadTipped& load : day->loads) {
+            if (load.basis != season::DryMatterBasis::assumed) sampled.add(load);
+        }
+    }
+    return sampled.dryMatter();
+}
 
 template <class Things>
 void takeOver(Things& known, const Things& later) {
@@ -77,14 +90,18 @@ Result<std::vector<Proposal>> carriedFrom(std::span<const Earlier> earlier, Inst
     }
     handed.takeHanded();
     season::FarmBook farm;
+    std::optional<DryMatter> dryMatter;
     for (const auto& [season, head] : earlier) {
         takeOver(farm.silos, season.farm().silos);
         takeOver(farm.tractors, season.farm().tractors);
         takeOver(farm.trucks, season.farm().trucks);
         takeOver(farm.fields, season.farm().fields);
         farm.rules = season.farm().rules;
+        if (const auto mean = dryMatterOf(season)) dryMatter = mean;
     }
-    std::vector<Proposal> proposals{{std::move(handed).entry(), begins, std::nullopt}};
+    entries::SeasonCarried carried = std::move(handed).entry();
+    carried.dryMatter = dryMatter;
+    std::vector<Proposal> proposals{{std::move(carried), begins, std::nullopt}};
     const auto propose = [&](entries::Body body) {
         proposals.push_back({std::move(body), begins, std::nullopt});
     };

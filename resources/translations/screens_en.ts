@@ -28,6 +28,11 @@
         <comment>a chance</comment>
         <translation>over %1</translation>
     </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>a range with a minus in it</comment>
+        <translation>%1 to %2</translation>
+    </message>
 </context>
 <context>
     <name>FillPresenter</name>
@@ -442,6 +447,10 @@
         <source>inadequate</source>
         <translation>inadequate</translation>
     </message>
+    <message>
+        <source>yesterday %1</source>
+        <translation>yesterday %1</translation>
+    </message>
 </context>
 <context>
     <name>Trial</name>
@@ -457,6 +466,37 @@
         <source>What if: %1: %2</source>
         <comment>what is tried and what it would come to</comment>
         <translation>What if: %1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::CopiesDialog</name>
+    <message>
+        <source>Make a copy now</source>
+        <translation>Make a copy now</translation>
+    </message>
+    <message>
+        <source>Make no more copies</source>
+        <translation>Make no more copies</translation>
+    </message>
+    <message>
+        <source>Copies after the day&apos;s close</source>
+        <translation>Copies after the day&apos;s close</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Close</translation>
+    </message>
+    <message>
+        <source>A folder for the copies, such as a stick</source>
+        <translation>A folder for the copies, such as a stick</translation>
+    </message>
+    <message>
+        <source>Choose another folder…</source>
+        <translation>Choose another folder…</translation>
+    </message>
+    <message>
+        <source>Choose a folder…</source>
+        <translation>Choose a folder…</translation>
     </message>
 </context>
 <context>
@@ -653,6 +693,18 @@
         <source>No load yet today.</source>
         <translation>No load yet today.</translation>
     </message>
+    <message>
+        <source>load</source>
+        <translation>load</translation>
+    </message>
+    <message>
+        <source>Less mass for the load of %1</source>
+        <translation>Less mass for the load of %1</translation>
+    </message>
+    <message>
+        <source>More mass for the load of %1</source>
+        <translation>More mass for the load of %1</translation>
+    </message>
 </context>
 <context>
     <name>treadwell::fill::DryMatterEntry</name>
@@ -750,6 +802,15 @@
     <message>
         <source>Changes the language of the screen</source>
         <translation>Changes the language of the screen</translation>
+    </message>
+    <message>
+        <source>%1 h %2</source>
+        <comment>hours and minutes on shift</comment>
+        <translation>%1 h %2</translation>
+    </message>
+    <message>
+        <source>on shift for %1</source>
+        <translation>on shift for %1</translation>
     </message>
 </context>
 <context>
@@ -922,6 +983,14 @@
         <source>Copied: %1</source>
         <translation>Copied: %1</translation>
     </message>
+    <message>
+        <source>something happened</source>
+        <translation>something happened</translation>
+    </message>
+    <message>
+        <source>The incident</source>
+        <translation>The incident</translation>
+    </message>
 </context>
 <context>
     <name>treadwell::fill::HeightsEntry</name>
@@ -1061,6 +1130,57 @@
     <message>
         <source>Give it a name by which it is known in the yard.</source>
         <translation>Give it a name by which it is known in the yard.</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::fill::IncidentDialog</name>
+    <message>
+        <source>Something happened</source>
+        <translation>Something happened</translation>
+    </message>
+    <message>
+        <source>A person</source>
+        <translation>A person</translation>
+    </message>
+    <message>
+        <source>A machine</source>
+        <translation>A machine</translation>
+    </message>
+    <message>
+        <source>The place</source>
+        <translation>The place</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Time</translation>
+    </message>
+    <message>
+        <source>none, or not known</source>
+        <translation>none, or not known</translation>
+    </message>
+    <message>
+        <source>Tractor</source>
+        <translation>Tractor</translation>
+    </message>
+    <message>
+        <source>may stay empty; no names</source>
+        <translation>may stay empty; no names</translation>
+    </message>
+    <message>
+        <source>In words</source>
+        <translation>In words</translation>
+    </message>
+    <message>
+        <source>Record it</source>
+        <translation>Record it</translation>
+    </message>
+    <message>
+        <source>Say in a few words what happened.</source>
+        <translation>Say in a few words what happened.</translation>
+    </message>
+    <message>
+        <source>This time has not come yet.</source>
+        <translation>This time has not come yet.</translation>
     </message>
 </context>
 <context>
@@ -1290,6 +1410,14 @@
     <message>
         <source>Deliveries stand still, or go on</source>
         <translation>Deliveries stand still, or go on</translation>
+    </message>
+    <message>
+        <source>Something happened</source>
+        <translation>Something happened</translation>
+    </message>
+    <message>
+        <source>An accident, or nearly one, a breakdown, a spill</source>
+        <translation>An accident, or nearly one, a breakdown, a spill</translation>
     </message>
 </context>
 <context>
@@ -1852,12 +1980,28 @@
         <source>%1 The crop has %2.</source>
         <translation>%1 The crop has %2.</translation>
     </message>
+    <message>
+        <source>the field, no load in particular</source>
+        <translation>the field, no load in particular</translation>
+    </message>
+    <message>
+        <source>Taken from</source>
+        <translation>Taken from</translation>
+    </message>
 </context>
 <context>
     <name>treadwell::samples_page::Form</name>
     <message>
         <source>Not recorded: %1</source>
         <translation>Not recorded: %1</translation>
+    </message>
+    <message>
+        <source>no field here waits for a weight</source>
+        <translation>no field here waits for a weight</translation>
+    </message>
+    <message>
+        <source>the scale shows less than nothing: set it to zero</source>
+        <translation>the scale shows less than nothing: set it to zero</translation>
     </message>
 </context>
 <context>
@@ -1991,6 +2135,88 @@
     <message>
         <source>The next field of the form; at the last one record</source>
         <translation>The next field of the form; at the last one record</translation>
+    </message>
+    <message>
+        <source>What the samples say</source>
+        <translation>What the samples say</translation>
+    </message>
+    <message>
+        <source>What is entered</source>
+        <translation>What is entered</translation>
+    </message>
+    <message>
+        <source>Take the weight from the scale</source>
+        <translation>Take the weight from the scale</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::samples_page::ScaleDialog</name>
+    <message>
+        <source>A scale on a wire</source>
+        <translation>A scale on a wire</translation>
+    </message>
+    <message>
+        <source>Device, or host and port</source>
+        <translation>Device, or host and port</translation>
+    </message>
+    <message>
+        <source>It writes</source>
+        <translation>It writes</translation>
+    </message>
+    <message>
+        <source>Baud</source>
+        <translation>Baud</translation>
+    </message>
+    <message>
+        <source>Characters</source>
+        <translation>Characters</translation>
+    </message>
+    <message>
+        <source>Listen to it</source>
+        <translation>Listen to it</translation>
+    </message>
+    <message>
+        <source>Say where it is, as /dev/ttyUSB0 or 127.0.0.1:4001.</source>
+        <translation>Say where it is, as /dev/ttyUSB0 or 127.0.0.1:4001.</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::samples_page::ScaleRow</name>
+    <message>
+        <source>Scale …</source>
+        <translation>Scale …</translation>
+    </message>
+    <message>
+        <source>Choose a scale on a wire</source>
+        <translation>Choose a scale on a wire</translation>
+    </message>
+    <message>
+        <source>Take it (F8)</source>
+        <translation>Take it (F8)</translation>
+    </message>
+    <message>
+        <source>Take the weight into the field in hand</source>
+        <translation>Take the weight into the field in hand</translation>
+    </message>
+    <message>
+        <source>%1, stands still</source>
+        <translation>%1, stands still</translation>
+    </message>
+    <message>
+        <source>%1, moves</source>
+        <translation>%1, moves</translation>
+    </message>
+    <message>
+        <source>nothing heard yet</source>
+        <translation>nothing heard yet</translation>
+    </message>
+    <message>
+        <source>no scale on a wire</source>
+        <translation>no scale on a wire</translation>
+    </message>
+    <message>
+        <source>The scale: %1</source>
+        <translation>The scale: %1</translation>
     </message>
 </context>
 <context>
@@ -2519,37 +2745,6 @@ none yet</translation>
         <source>saving %1</source>
         <comment>loads that wait for their commit</comment>
         <translation>saving %1</translation>
-    </message>
-</context>
-<context>
-    <name>treadwell::CopiesDialog</name>
-    <message>
-        <source>Make a copy now</source>
-        <translation>Make a copy now</translation>
-    </message>
-    <message>
-        <source>Make no more copies</source>
-        <translation>Make no more copies</translation>
-    </message>
-    <message>
-        <source>Copies after the day&apos;s close</source>
-        <translation>Copies after the day&apos;s close</translation>
-    </message>
-    <message>
-        <source>Close</source>
-        <translation>Close</translation>
-    </message>
-    <message>
-        <source>A folder for the copies, such as a stick</source>
-        <translation>A folder for the copies, such as a stick</translation>
-    </message>
-    <message>
-        <source>Choose another folder…</source>
-        <translation>Choose another folder…</translation>
-    </message>
-    <message>
-        <source>Choose a folder…</source>
-        <translation>Choose a folder…</translation>
     </message>
 </context>
 </TS>

@@ -28,6 +28,11 @@
         <comment>a chance</comment>
         <translation>mais de %1</translation>
     </message>
+    <message>
+        <source>%1 to %2</source>
+        <comment>a range with a minus in it</comment>
+        <translation>de %1 a %2</translation>
+    </message>
 </context>
 <context>
     <name>FillPresenter</name>
@@ -442,6 +447,10 @@
         <source>inadequate</source>
         <translation>insuficientes</translation>
     </message>
+    <message>
+        <source>yesterday %1</source>
+        <translation>ontem %1</translation>
+    </message>
 </context>
 <context>
     <name>Trial</name>
@@ -457,6 +466,37 @@
         <source>What if: %1: %2</source>
         <comment>what is tried and what it would come to</comment>
         <translation>E se: %1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::CopiesDialog</name>
+    <message>
+        <source>Make a copy now</source>
+        <translation>Fazer uma cópia agora</translation>
+    </message>
+    <message>
+        <source>Make no more copies</source>
+        <translation>Não fazer mais cópias</translation>
+    </message>
+    <message>
+        <source>Copies after the day&apos;s close</source>
+        <translation>Cópias depois do fechamento do dia</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Fechar</translation>
+    </message>
+    <message>
+        <source>A folder for the copies, such as a stick</source>
+        <translation>Uma pasta para as cópias, como um pen drive</translation>
+    </message>
+    <message>
+        <source>Choose another folder…</source>
+        <translation>Escolher outra pasta…</translation>
+    </message>
+    <message>
+        <source>Choose a folder…</source>
+        <translation>Escolher uma pasta…</translation>
     </message>
 </context>
 <context>
@@ -653,6 +693,18 @@
         <source>No load yet today.</source>
         <translation>Nenhuma carga hoje ainda.</translation>
     </message>
+    <message>
+        <source>load</source>
+        <translation>carga</translation>
+    </message>
+    <message>
+        <source>Less mass for the load of %1</source>
+        <translation>Menos massa para a carga de %1</translation>
+    </message>
+    <message>
+        <source>More mass for the load of %1</source>
+        <translation>Mais massa para a carga de %1</translation>
+    </message>
 </context>
 <context>
     <name>treadwell::fill::DryMatterEntry</name>
@@ -666,7 +718,7 @@
     </message>
     <message>
         <source>Percent</source>
-        <translation>Porcentagem</translation>
+        <translation>Em %</translation>
     </message>
     <message>
         <source>Dish weights</source>
@@ -750,6 +802,15 @@
     <message>
         <source>Changes the language of the screen</source>
         <translation>Muda o idioma da tela</translation>
+    </message>
+    <message>
+        <source>%1 h %2</source>
+        <comment>hours and minutes on shift</comment>
+        <translation>%1 h %2</translation>
+    </message>
+    <message>
+        <source>on shift for %1</source>
+        <translation>em turno há %1</translation>
     </message>
 </context>
 <context>
@@ -922,6 +983,14 @@
         <source>Copied: %1</source>
         <translation>Copiado: %1</translation>
     </message>
+    <message>
+        <source>The incident</source>
+        <translation>A ocorrência</translation>
+    </message>
+    <message>
+        <source>something happened</source>
+        <translation>aconteceu algo</translation>
+    </message>
 </context>
 <context>
     <name>treadwell::fill::HeightsEntry</name>
@@ -1061,6 +1130,57 @@
     <message>
         <source>Give it a name by which it is known in the yard.</source>
         <translation>Dê-lhe um nome pelo qual seja conhecida no pátio.</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::fill::IncidentDialog</name>
+    <message>
+        <source>Something happened</source>
+        <translation>Aconteceu algo</translation>
+    </message>
+    <message>
+        <source>A person</source>
+        <translation>Uma pessoa</translation>
+    </message>
+    <message>
+        <source>A machine</source>
+        <translation>Uma máquina</translation>
+    </message>
+    <message>
+        <source>The place</source>
+        <translation>O local</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Hora</translation>
+    </message>
+    <message>
+        <source>none, or not known</source>
+        <translation>nenhum, ou não se sabe</translation>
+    </message>
+    <message>
+        <source>Tractor</source>
+        <translation>Trator</translation>
+    </message>
+    <message>
+        <source>may stay empty; no names</source>
+        <translation>pode ficar vazio; sem nomes</translation>
+    </message>
+    <message>
+        <source>In words</source>
+        <translation>Em palavras</translation>
+    </message>
+    <message>
+        <source>Record it</source>
+        <translation>Registrar</translation>
+    </message>
+    <message>
+        <source>Say in a few words what happened.</source>
+        <translation>Diga em poucas palavras o que aconteceu.</translation>
+    </message>
+    <message>
+        <source>This time has not come yet.</source>
+        <translation>Essa hora ainda não chegou.</translation>
     </message>
 </context>
 <context>
@@ -1290,6 +1410,14 @@
     <message>
         <source>Deliveries stand still, or go on</source>
         <translation>As entregas param, ou continuam</translation>
+    </message>
+    <message>
+        <source>Something happened</source>
+        <translation>Aconteceu algo</translation>
+    </message>
+    <message>
+        <source>An accident, or nearly one, a breakdown, a spill</source>
+        <translation>Um acidente, ou quase, uma quebra, um vazamento</translation>
     </message>
 </context>
 <context>
@@ -1852,12 +1980,28 @@
         <source>%1 The crop has %2.</source>
         <translation>%1 A forragem tem %2.</translation>
     </message>
+    <message>
+        <source>the field, no load in particular</source>
+        <translation>o talhão em geral</translation>
+    </message>
+    <message>
+        <source>Taken from</source>
+        <translation>Tirada de</translation>
+    </message>
 </context>
 <context>
     <name>treadwell::samples_page::Form</name>
     <message>
         <source>Not recorded: %1</source>
         <translation>Não registrado: %1</translation>
+    </message>
+    <message>
+        <source>no field here waits for a weight</source>
+        <translation>nenhum campo aqui espera um peso</translation>
+    </message>
+    <message>
+        <source>the scale shows less than nothing: set it to zero</source>
+        <translation>a balança mostra menos que nada: zere-a</translation>
     </message>
 </context>
 <context>
@@ -1992,6 +2136,88 @@
         <source>The next field of the form; at the last one record</source>
         <translation>O próximo campo do formulário; no último, registrar</translation>
     </message>
+    <message>
+        <source>Take the weight from the scale</source>
+        <translation>Usar o peso da balança</translation>
+    </message>
+    <message>
+        <source>What the samples say</source>
+        <translation>O que as amostras dizem</translation>
+    </message>
+    <message>
+        <source>What is entered</source>
+        <translation>O que se registra</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::samples_page::ScaleDialog</name>
+    <message>
+        <source>A scale on a wire</source>
+        <translation>Uma balança ligada por cabo</translation>
+    </message>
+    <message>
+        <source>Device, or host and port</source>
+        <translation>Dispositivo, ou host e porta</translation>
+    </message>
+    <message>
+        <source>It writes</source>
+        <translation>Ela envia</translation>
+    </message>
+    <message>
+        <source>Baud</source>
+        <translation>Baud</translation>
+    </message>
+    <message>
+        <source>Characters</source>
+        <translation>Caracteres</translation>
+    </message>
+    <message>
+        <source>Listen to it</source>
+        <translation>Escutar a balança</translation>
+    </message>
+    <message>
+        <source>Say where it is, as /dev/ttyUSB0 or 127.0.0.1:4001.</source>
+        <translation>Diga onde ela está, como /dev/ttyUSB0 ou 127.0.0.1:4001.</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::samples_page::ScaleRow</name>
+    <message>
+        <source>Scale …</source>
+        <translation>Balança …</translation>
+    </message>
+    <message>
+        <source>Choose a scale on a wire</source>
+        <translation>Escolher uma balança ligada por cabo</translation>
+    </message>
+    <message>
+        <source>Take it (F8)</source>
+        <translation>Usar (F8)</translation>
+    </message>
+    <message>
+        <source>Take the weight into the field in hand</source>
+        <translation>Levar o peso para o campo em uso</translation>
+    </message>
+    <message>
+        <source>%1, stands still</source>
+        <translation>%1, parado</translation>
+    </message>
+    <message>
+        <source>%1, moves</source>
+        <translation>%1, oscila</translation>
+    </message>
+    <message>
+        <source>nothing heard yet</source>
+        <translation>nada recebido ainda</translation>
+    </message>
+    <message>
+        <source>no scale on a wire</source>
+        <translation>nenhuma balança ligada</translation>
+    </message>
+    <message>
+        <source>The scale: %1</source>
+        <translation>A balança: %1</translation>
+    </message>
 </context>
 <context>
     <name>treadwell::samples_page::SettingForm</name>
@@ -2060,7 +2286,7 @@
     </message>
     <message>
         <source>Percent</source>
-        <translation>Porcentagem</translation>
+        <translation>Em %</translation>
     </message>
     <message>
         <source>Sieves</source>
@@ -2519,37 +2745,6 @@ ainda nenhuma</translation>
         <source>saving %1</source>
         <comment>loads that wait for their commit</comment>
         <translation>salvando %1</translation>
-    </message>
-</context>
-<context>
-    <name>treadwell::CopiesDialog</name>
-    <message>
-        <source>Make a copy now</source>
-        <translation>Fazer uma cópia agora</translation>
-    </message>
-    <message>
-        <source>Make no more copies</source>
-        <translation>Não fazer mais cópias</translation>
-    </message>
-    <message>
-        <source>Copies after the day&apos;s close</source>
-        <translation>Cópias depois do fechamento do dia</translation>
-    </message>
-    <message>
-        <source>Close</source>
-        <translation>Fechar</translation>
-    </message>
-    <message>
-        <source>A folder for the copies, such as a stick</source>
-        <translation>Uma pasta para as cópias, como um pen drive</translation>
-    </message>
-    <message>
-        <source>Choose another folder…</source>
-        <translation>Escolher outra pasta…</translation>
-    </message>
-    <message>
-        <source>Choose a folder…</source>
-        <translation>Escolher uma pasta…</translation>
     </message>
 </context>
 </TS>

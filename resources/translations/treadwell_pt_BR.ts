@@ -2321,6 +2321,14 @@
         <source>by a plan</source>
         <translation>por um plano</translation>
     </message>
+    <message>
+        <source>Let no more come than now, {1}</source>
+        <translation>Não deixe chegar mais do que agora, {1}</translation>
+    </message>
+    <message>
+        <source>Dry matter: the mean of last season, {1}, until a sample is taken</source>
+        <translation>Matéria seca: a média da última safra, {1}, até que se tire uma amostra</translation>
+    </message>
 </context>
 <context>
     <name>Unit</name>
@@ -2330,7 +2338,7 @@
     </message>
     <message>
         <source>ton DM</source>
-        <translation>ton MS</translation>
+        <translation>ton curta MS</translation>
     </message>
     <message>
         <source>kg DM/m3</source>
@@ -2346,7 +2354,7 @@
     </message>
     <message>
         <source>ton DM/h</source>
-        <translation>ton MS/h</translation>
+        <translation>ton curta MS/h</translation>
     </message>
     <message>
         <source>kg per t/h</source>
@@ -2354,7 +2362,19 @@
     </message>
     <message>
         <source>lb per ton/h</source>
-        <translation>lb por ton/h</translation>
+        <translation>lb por ton curta/h</translation>
+    </message>
+    <message>
+        <source>ton</source>
+        <translation>ton curta</translation>
+    </message>
+    <message>
+        <source>ton/h</source>
+        <translation>ton curta/h</translation>
+    </message>
+    <message>
+        <source>min/ton</source>
+        <translation>min/ton curta</translation>
     </message>
 </context>
 <context>
@@ -3221,6 +3241,10 @@
     <message>
         <source>rolls</source>
         <translation>rolos</translation>
+    </message>
+    <message>
+        <source>spill</source>
+        <translation>vazamento</translation>
     </message>
 </context>
 </TS>

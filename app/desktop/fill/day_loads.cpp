@@ -9,10 +9,19 @@
 #include <QPushButton>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <algorithm>
+#include <cmath>
 
 namespace treadwell::fill {
 
 namespace {
+
+constexpr std::chrono::milliseconds kStill{1500};
+constexpr int kRepeatMilliseconds = 60;
+constexpr int kFaceEdge = 8;  // pixels above and below the text
+// As the sheet of a load takes it.
+constexpr AsFedMass kLightest = AsFedMass::fromKilograms(100);
+constexpr AsFedMass kHeaviest = AsFedMass::fromTonnes(80);
 
 QString nameOrNothing(const auto& things, const auto& id) {
     if (!id) return {};
@@ -38,10 +47,11 @@ std::vector<LoadRow> loadsToday(const season::Season& season, Instant now, const
     if (day == nullptr) return rows;
     for (auto tipped = day->loads.rbegin(); tipped != day->loads.rend(); ++tipped) {
         if (tipped->at > now) continue;
-        const QString time = QString::fromStdString(clockText(season.zone(), tipped->at));
-        rows.push_back({tipped->entry,
-                        (tipped->load.timeSpread ? DayLoads::tr("about %1").arg(time) : time) + u' ' +
-                            loadName(*tipped, season.farm(), speech.units()),
+        const QString clock = QString::fromStdString(clockText(season.zone(), tipped->at));
+        const QString time = (tipped->load.timeSpread ? DayLoads::tr("about %1").arg(clock) : clock) + u' ';
+        const QString truck = nameOrNothing(season.farm().trucks, tipped->load.truck);
+        rows.push_back({tipped->entry, time + loadName(*tipped, season.farm(), speech.units()),
+                        time + (truck.isEmpty() ? DayLoads::tr("load") : truck), tipped->load.mass,
                         aboutOf(*tipped, season.farm())});
     }
     return rows;
@@ -52,6 +62,9 @@ DayLoads::DayLoads(const settings::Appearance& appearance, QWidget* parent)
     setWidgetResizable(true);
     setFrameShape(QFrame::NoFrame);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    m_still.setSingleShot(true);
+    m_still.setInterval(kStill);
+    connect(&m_still, &QTimer::timeout, this, &DayLoads::giveStepped);
     connect(&appearance, &settings::Appearance::changed, this, &DayLoads::refresh);
     refresh();
 }
@@ -59,6 +72,36 @@ DayLoads::DayLoads(const settings::Appearance& appearance, QWidget* parent)
 void DayLoads::setLoads(const std::vector<LoadRow>& loads) {
     if (loads == m_loads) return;  // a rebuilt list would lose place and focus
     m_loads = loads;
+    if (!m_stepping) refresh();  // a button that is held must not go
+}
+
+QString DayLoads::faceOf(const LoadRow& load) const {
+    const settings::DisplayUnits& units = m_appearance.units();
+    QString mass = units.text(load.mass);
+    if (m_stepping && m_stepping->entry == load.entry)
+        mass = units.numberText(load.mass.amount()) + QStringLiteral(" → ") + units.text(m_stepping->mass);
+    QString text = load.who + u'\n' + mass;
+    if (!load.about.isEmpty()) text += u'\n' + load.about;
+    return text.replace(QStringLiteral("&"), QStringLiteral("&&"));
+}
+
+void DayLoads::step(const LoadRow& load, int direction) {
+    if (m_stepping && m_stepping->entry != load.entry) giveStepped();
+    if (!m_stepping) m_stepping = Stepping{load.entry, load.mass};
+    const settings::DisplayUnits& units = m_appearance.units();
+    const double step = std::pow(10.0, -units.decimals(Dimension::asFedMass));
+    const double shown = units.shown(units.rounded(m_stepping->mass.amount())) + direction * step;
+    m_stepping->mass =
+        std::clamp(AsFedMass::fromSi(units.fromShown(Dimension::asFedMass, shown).si), kLightest, kHeaviest);
+    m_still.start();
+}
+
+void DayLoads::giveStepped() {
+    m_still.stop();
+    if (!m_stepping) return;
+    const Stepping stepped = *m_stepping;
+    m_stepping.reset();
+    emit massCorrected(stepped.entry, stepped.mass);
     refresh();
 }
 
@@ -66,21 +109,36 @@ QWidget* DayLoads::makeRow(const LoadRow& load) {
     auto* row = new QWidget;
     auto* layout = new QHBoxLayout{row};
     layout->setContentsMargins(0, 0, 0, 0);
-    QString text = load.about.isEmpty() ? load.what : load.what + u'\n' + load.about;
-    auto* face = new QPushButton{text.replace(QStringLiteral("&"), QStringLiteral("&&"))};
+    auto* face = new QPushButton{faceOf(load)};
     face->setStyleSheet(QStringLiteral("text-align: left; padding: 2px 4px"));
     face->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
     face->setAccessibleName(tr("Correct the load of %1").arg(load.what));
     face->setToolTip(load.what + u' ' + load.about);
-    auto* away = new QToolButton;
-    away->setText(QString{u'✕'});
-    away->setAccessibleName(tr("Take back the load of %1").arg(load.what));
-    away->setToolTip(away->accessibleName());
-    const int side = m_appearance.pixels(settings::kControlMillimetres);
-    face->setMinimumHeight(side);
-    away->setFixedSize(side, side);
+    layout->setSpacing(2);
     layout->addWidget(face, 1);
-    layout->addWidget(away);
+    const int side = m_appearance.pixels(settings::kControlMillimetres);
+    const int lines = static_cast<int>(face->text().count(u'\n')) + 1;
+    face->setMinimumHeight(std::max(side, lines * fontMetrics().height() + kFaceEdge));
+    const auto addTool = [&](QChar sign, const QString& name) {
+        auto* tool = new QToolButton;
+        tool->setText(QString{sign});
+        tool->setAccessibleName(name);
+        tool->setToolTip(name);
+        tool->setFixedSize(side, side);
+        layout->addWidget(tool);
+        return tool;
+    };
+    auto* less = addTool(u'−', tr("Less mass for the load of %1").arg(load.what));
+    auto* more = addTool(u'+', tr("More mass for the load of %1").arg(load.what));
+    auto* away = addTool(u'✕', tr("Take back the load of %1").arg(load.what));
+    for (auto* tool : {less, more}) {
+        tool->setAutoRepeat(true);
+        tool->setAutoRepeatInterval(kRepeatMilliseconds);
+        connect(tool, &QToolButton::clicked, this, [this, face, load, by = tool == more ? 1 : -1] {
+            step(load, by);
+            face->setText(faceOf(load));
+        });
+    }
     connect(face, &QPushButton::clicked, this, [this, entry = load.entry] { emit correctRequested(entry); });
     connect(away, &QToolButton::clicked, this, [this, entry = load.entry] { emit takeBackRequested(entry); });
     return row;

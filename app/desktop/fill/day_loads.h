@@ -5,6 +5,8 @@
 #include "core/season/season.h"
 
 #include <QScrollArea>
+#include <QTimer>
+#include <optional>
 #include <vector>
 
 namespace treadwell::fill {
@@ -12,7 +14,9 @@ namespace treadwell::fill {
 /// A load of the day as the list shows it.
 struct LoadRow {
     entries::EntryId entry;
-    QString what;   ///< `10:24 Amsel, 12.4 t`
+    QString what;  ///< `10:24 Amsel, 12.4 t`
+    QString who;   ///< `10:24 Amsel`
+    AsFedMass mass;
     QString about;  ///< field, silo where there are several, and how much of it is a guess
     friend bool operator==(const LoadRow&, const LoadRow&) = default;
 };
@@ -21,7 +25,8 @@ struct LoadRow {
 [[nodiscard]] std::vector<LoadRow> loadsToday(const season::Season& season, Instant now,
                                               const Speech& speech);
 
-/// The day's loads, each to be corrected or taken back with one touch.
+/// The day's loads, each to be corrected or taken back with one touch. The mass goes up and down by a tenth
+/// while its button is held, and is given on once it has stood still.
 class DayLoads final : public QScrollArea {
     Q_OBJECT
 
@@ -32,16 +37,28 @@ class DayLoads final : public QScrollArea {
   signals:
     void correctRequested(treadwell::entries::EntryId load);
     void takeBackRequested(treadwell::entries::EntryId load);
+    void massCorrected(treadwell::entries::EntryId load, treadwell::AsFedMass mass);
 
   protected:
     void changeEvent(QEvent* event) override;
 
   private:
+    /// A mass on its way up or down.
+    struct Stepping {
+        entries::EntryId entry;
+        AsFedMass mass;
+    };
+
     void refresh();
     [[nodiscard]] QWidget* makeRow(const LoadRow& load);
+    [[nodiscard]] QString faceOf(const LoadRow& load) const;
+    void step(const LoadRow& load, int direction);
+    void giveStepped();
 
     const settings::Appearance& m_appearance;
     std::vector<LoadRow> m_loads;
+    std::optional<Stepping> m_stepping;
+    QTimer m_still;
 };
 
 }  // namespace treadwell::fill

@@ -49,6 +49,7 @@ std::vector<std::pair<QString, QString>> fillKeys() {
         {QStringLiteral("Ctrl+O"), FillPage::tr("the day's loads, or the trucks again")},
         {QStringLiteral("Ctrl+U"), FillPage::tr("catch up with loads")},
         {QStringLiteral("Ctrl+N"), FillPage::tr("a hired machine is here")},
+        {QStringLiteral("Ctrl+B"), FillPage::tr("something happened")},
         {QStringLiteral("Ctrl+P"), FillPage::tr("pause, or go on")},
         {QStringLiteral("Ctrl+S"), FillPage::tr("next silo")},
         {QStringLiteral("Ctrl+F"), FillPage::tr("next field")},
@@ -89,6 +90,7 @@ void FillPage::addShortcuts() {
     add(QKeySequence{Qt::CTRL | Qt::Key_O}, [this] { showList(m_yard->currentWidget() == m_trucks); });
     add(QKeySequence{Qt::CTRL | Qt::Key_U}, [this] { askCatchUp(); });
     add(QKeySequence{Qt::CTRL | Qt::Key_N}, [this] { askHired(); });
+    add(QKeySequence{Qt::CTRL | Qt::Key_B}, [this] { askIncident(); });
     add(QKeySequence{Qt::CTRL | Qt::Key_P}, [this] { togglePause(); });
     add(QKeySequence{Qt::CTRL | Qt::Key_S}, [this] { m_header->nextSilo(); });
     add(QKeySequence{Qt::CTRL | Qt::Key_F}, [this] { m_header->nextField(); });
@@ -126,6 +128,16 @@ void FillPage::recordLoad(const entries::Load& load, Instant at, std::optional<e
     Pending pending{.truck = std::nullopt, .move = std::nullopt, .name = [] { return tr("The load"); }};
     if (load.truck && !corrects) pending.truck = load.truck->value;
     propose(std::move(proposals), std::move(pending));
+}
+
+void FillPage::correctMass(entries::EntryId entry, AsFedMass mass) {
+    const season::FactPointer fact = season().fact(entry);
+    const auto* recorded = fact == nullptr ? nullptr : std::get_if<entries::Load>(&fact->body());
+    if (recorded == nullptr || recorded->mass == mass) return;
+    entries::Load load = *recorded;
+    load.mass = mass;
+    load.source = entries::MassSource::weighed;  // who sets a mass has read it somewhere
+    recordLoad(load, fact->happened(), entry, false);
 }
 
 void FillPage::takeBack(entries::EntryId load) {

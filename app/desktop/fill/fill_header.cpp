@@ -6,11 +6,15 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QVBoxLayout>
 #include <algorithm>
+#include <array>
 
 namespace treadwell::fill {
 
 namespace {
+
+constexpr double kSpacingMillimetres = 2.0;
 
 template <class IdType>
 QString keyOf(IdType id) {
@@ -32,6 +36,8 @@ std::optional<DryMatter> dryMatterOf(const season::Season& season, farm::FieldId
 FillHeader::FillHeader(const settings::Appearance& appearance, QWidget* parent)
     : QWidget{parent},
       m_appearance{appearance},
+      m_first{new QHBoxLayout},
+      m_second{new QHBoxLayout},
       m_silos{new widgets::SwitchRow{appearance}},
       m_fields{new widgets::SwitchRow{appearance}},
       m_messages{new widgets::MessageBar{appearance}},
@@ -44,15 +50,11 @@ FillHeader::FillHeader(const settings::Appearance& appearance, QWidget* parent)
     m_tablet->setObjectName(QStringLiteral("tablet"));
     m_radio->setObjectName(QStringLiteral("radio"));
     m_language->setObjectName(QStringLiteral("language"));
-    auto* row = new QHBoxLayout{this};
-    row->setContentsMargins(0, 0, 0, 0);
-    row->addWidget(m_silos);
-    row->addWidget(m_fields);
-    row->addWidget(m_messages, 1);
-    row->addWidget(m_clock);
-    row->addWidget(m_radio);
-    row->addWidget(m_tablet);
-    row->addWidget(m_language);
+    auto* rows = new QVBoxLayout{this};
+    rows->setContentsMargins(0, 0, 0, 0);
+    rows->addLayout(m_first);
+    rows->addLayout(m_second);
+    place();
     QSizePolicy policy = m_messages->sizePolicy();
     policy.setRetainSizeWhenHidden(true);  // nothing moves when a message comes
     m_messages->setSizePolicy(policy);
@@ -81,6 +83,7 @@ void FillHeader::setFarm(const season::Season& season, Instant now) {
     if (!fields.empty()) fields.push_back({QString{}, tr("not known"), {}});
     m_fields->setChoices(fields);
     m_fields->setVisible(!fields.empty());
+    place();
 }
 
 void FillHeader::selectSilo(farm::SiloId silo) {
@@ -108,9 +111,12 @@ void FillHeader::setClock(const QString& time) {
     m_clock->setText(time);
 }
 
-void FillHeader::setHolder(const std::optional<QString>& name) {
-    if (name == m_holder && !m_tablet->text().isEmpty()) return;
+void FillHeader::setHolder(const std::optional<QString>& name, const std::optional<Seconds>& onShift) {
+    std::optional<std::chrono::minutes> minutes;
+    if (onShift) minutes = std::chrono::floor<std::chrono::minutes>(*onShift);
+    if (name == m_holder && minutes == m_onShift && !m_tablet->text().isEmpty()) return;
     m_holder = name;
+    m_onShift = minutes;
     retranslate();
 }
 
@@ -123,11 +129,60 @@ void FillHeader::retranslate() {
     name.replace(QStringLiteral("&"), QStringLiteral("&&"));
     m_tablet->setText(m_holder ? (name.isEmpty() ? tr("name erased") : name) : tr("Who is here?"));
     m_tablet->setAccessibleName(tr("Who holds the tablet: %1").arg(m_tablet->text()));
+    m_tablet->setAccessibleDescription({});
+    if (m_holder && m_onShift) {
+        const QString since = tr("%1 h %2", "hours and minutes on shift")
+                                  .arg(m_onShift->count() / 60)
+                                  .arg(m_onShift->count() % 60, 2, 10, QChar{u'0'});
+        m_tablet->setText(m_tablet->text() + u'\n' + since);
+        m_tablet->setAccessibleDescription(tr("on shift for %1").arg(since));
+    }
     m_language->setText(tr("Português", "the other language, in itself"));
     m_language->setAccessibleDescription(tr("Changes the language of the screen"));
     for (QPushButton* button : {m_radio, m_tablet, m_language})
         button->setMinimumHeight(m_appearance.pixels(settings::kControlMillimetres));
-    layout()->setSpacing(m_appearance.pixels(2.0));
+    for (QLayout* row : {layout(), static_cast<QLayout*>(m_first), static_cast<QLayout*>(m_second)})
+        row->setSpacing(m_appearance.pixels(kSpacingMillimetres));
+    updateGeometry();
+    place();
+}
+
+int FillHeader::widthOf(std::initializer_list<QWidget*> widgets) const {
+    int width = 0;
+    for (const QWidget* widget : widgets) {
+        if (widget->isHidden() && widget != m_messages) continue;
+        width += widget->minimumSizeHint().width() + m_appearance.pixels(kSpacingMillimetres);
+    }
+    return width;
+}
+
+QSize FillHeader::minimumSizeHint() const {
+    const int wide =
+        std::max(widthOf({m_silos, m_fields}), widthOf({m_messages, m_clock, m_radio, m_tablet, m_language}));
+    return {wide, layout()->totalMinimumSize().height()};
+}
+
+void FillHeader::place() {
+    const std::array rest{static_cast<QWidget*>(m_clock), static_cast<QWidget*>(m_radio),
+                          static_cast<QWidget*>(m_tablet), static_cast<QWidget*>(m_language)};
+    const int all = widthOf({m_silos, m_fields, m_messages, m_clock, m_radio, m_tablet, m_language});
+    const bool inTwo = width() < all;
+    if (inTwo == m_inTwo) return;
+    m_inTwo = inTwo;
+    QHBoxLayout* row = inTwo ? m_second : m_first;
+    for (QHBoxLayout* each : {m_first, m_second}) {
+        while (QLayoutItem* item = each->takeAt(0)) delete item;
+    }
+    m_first->addWidget(m_silos);
+    m_first->addWidget(m_fields);
+    if (inTwo) m_first->addStretch(1);
+    row->addWidget(m_messages, 1);
+    for (QWidget* widget : rest) row->addWidget(widget);
+}
+
+void FillHeader::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    place();
 }
 
 void FillHeader::changeEvent(QEvent* event) {

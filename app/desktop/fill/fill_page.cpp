@@ -1,6 +1,7 @@
 #include "app/desktop/fill/fill_page.h"
 
 #include "app/desktop/fill/clock_watch.h"
+#include "app/desktop/fill/columns.h"
 #include "app/desktop/fill/day_loads.h"
 #include "app/desktop/fill/dry_matter_entry.h"
 #include "app/desktop/fill/fill_header.h"
@@ -10,8 +11,7 @@
 #include "app/desktop/widgets/advice_line.h"
 
 #include <QEvent>
-#include <QGridLayout>
-#include <QScrollArea>
+#include <QHBoxLayout>
 #include <QStackedWidget>
 
 namespace treadwell::fill {
@@ -22,9 +22,7 @@ using namespace std::chrono_literals;
 
 constexpr auto kTick = 5s;
 constexpr int kSpacing = 4;
-constexpr double kViewsMillimetres = 36;  // axis, labels and a curve that can still be read
 constexpr double kTrucksMillimetres = 68;
-constexpr double kSideMillimetres = 66;
 
 }  // namespace
 
@@ -72,44 +70,22 @@ QWidget* FillPage::makeYard() {
 }
 
 QWidget* FillPage::makeColumns() {
-    auto* grid = new QGridLayout;
-    grid->setContentsMargins(0, 0, 0, 0);
-    grid->setSpacing(kSpacing);
-    auto* middle = new QVBoxLayout;
-    middle->addWidget(m_adviceLine);
-    middle->addWidget(m_gauge, 1);
-    middle->addWidget(m_pad);
-    auto* side = new QVBoxLayout;
-    side->addWidget(m_dryMatter);
-    side->addWidget(m_layer);
-    side->addWidget(m_attention, 1);
-    for (QVBoxLayout* column : {middle, side}) column->setSpacing(kSpacing);
-    grid->addLayout(middle, 0, 0);
-    grid->addLayout(side, 0, 1);
-    grid->addWidget(m_views, 1, 0, 1, 2);
-    grid->setColumnStretch(0, 1);
-    grid->setRowStretch(0, 3);
-    grid->setRowStretch(1, 1);
-    m_views->setMinimumHeight(m_appearance.pixels(kViewsMillimetres));
-    for (QWidget* widget : std::initializer_list<QWidget*>{m_dryMatter, m_layer, m_attention}) {
-        widget->setFixedWidth(m_appearance.pixels(kSideMillimetres));
-    }
-    auto* rest = new QWidget;
-    rest->setLayout(grid);
-    // With large letters, or many tractors on a small screen, what does not fit is scrolled to; the loads
-    // stay.
-    auto* scroll = new QScrollArea;
-    scroll->setObjectName(QStringLiteral("rest"));
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setFocusPolicy(Qt::NoFocus);
-    scroll->setWidgetResizable(true);
-    scroll->setWidget(rest);
+    const auto column = [](std::initializer_list<std::pair<QWidget*, int>> widgets) {
+        auto* made = new QWidget;
+        auto* layout = new QVBoxLayout{made};
+        layout->setContentsMargins(0, 0, 0, 0);
+        layout->setSpacing(kSpacing);
+        for (const auto& [widget, stretch] : widgets) layout->addWidget(widget, stretch);
+        return made;
+    };
     auto* columns = new QWidget;
     auto* row = new QHBoxLayout{columns};
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(kSpacing);
     row->addWidget(makeYard());
-    row->addWidget(scroll, 1);
+    row->addWidget(new Columns{m_appearance, column({{m_adviceLine, 0}, {m_gauge, 1}, {m_pad, 0}}),
+                               column({{m_dryMatter, 0}, {m_layer, 0}, {m_attention, 1}}), m_views},
+                   1);
     return columns;
 }
 
@@ -157,8 +133,10 @@ void FillPage::connectYard() {
     connect(m_tools, &YardTools::listTouched, this, &FillPage::showList);
     connect(m_tools, &YardTools::catchUpTouched, this, &FillPage::askCatchUp);
     connect(m_tools, &YardTools::hireTouched, this, &FillPage::askHired);
+    connect(m_tools, &YardTools::incidentTouched, this, &FillPage::askIncident);
     connect(m_tools, &YardTools::pauseTouched, this, &FillPage::togglePause);
     connect(m_dayLoads, &DayLoads::correctRequested, this, &FillPage::askCorrection);
+    connect(m_dayLoads, &DayLoads::massCorrected, this, &FillPage::correctMass);
     connect(m_dayLoads, &DayLoads::takeBackRequested, this, &FillPage::takeBack);
 }
 
@@ -204,7 +182,9 @@ void FillPage::refreshHeader(Instant now) {
     m_header->setFarm(season(), now);
     m_header->setClock(QString::fromStdString(clockText(season().zone(), now)));
     const auto holder = m_desk.holder();
-    m_header->setHolder(holder ? std::optional{QString::fromStdString(*holder)} : std::nullopt);
+    const auto shift = season::tabletHolder(season(), now);
+    m_header->setHolder(holder ? std::optional{QString::fromStdString(*holder)} : std::nullopt,
+                        shift ? std::optional{now - shift->onShiftSince} : std::nullopt);
 }
 
 void FillPage::refreshTrucks(Instant now) {
@@ -248,8 +228,9 @@ void FillPage::refreshSamples(const season::Rolling& rolling) {
     m_dryMatter->setLast(dryMatter.text, dryMatter.overdue);
     m_layer->setLast(layerAt(rolling, units), !rolling.layer);
     const farm::SiteRules& rules = season().farm().rules;
-    m_dryMatter->setSuggestion(rolling.lastSample ? rolling.lastSample->reading.dryMatter
-                                                  : (rules.dryMatterLow + rules.dryMatterHigh) * 0.5);
+    const DryMatter usual =
+        season().farm().lastSeasonsDryMatter.value_or((rules.dryMatterLow + rules.dryMatterHigh) * 0.5);
+    m_dryMatter->setSuggestion(rolling.lastSample ? rolling.lastSample->reading.dryMatter : usual);
     m_layer->setSuggestion(rolling.layer ? rolling.layer->what.thickness : density::kAssumedLayer);
 }
 

@@ -77,8 +77,10 @@ class FillPage final : public QWidget {
     void recordLayer(Length thickness);
     void askDetails(Uuid truck);
     void askCorrection(entries::EntryId load);
+    void correctMass(entries::EntryId load, AsFedMass mass);
     void askCatchUp();
     void askHired();
+    void askIncident();
     void askTablet();
     void askMass(Uuid tractor);
     void recordLoad(const entries::Load& load, Instant at, std::optional<entries::EntryId> corrects,

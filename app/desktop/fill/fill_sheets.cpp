@@ -4,6 +4,7 @@
 #include "app/desktop/fill/fill_header.h"
 #include "app/desktop/fill/fill_page.h"
 #include "app/desktop/fill/hire_dialog.h"
+#include "app/desktop/fill/incident_dialog.h"
 #include "app/desktop/fill/load_dialog.h"
 #include "app/desktop/fill/mass_dialog.h"
 #include "app/desktop/fill/radio.h"
@@ -91,6 +92,16 @@ void FillPage::askHired() {
         const Instant now = m_desk.now();
         propose(entries::TruckDefined{farm::hired(newId<farm::TruckId>(now), name.toStdString(), seen)},
                 pending);
+    });
+    sheet->open();
+}
+
+void FillPage::askIncident() {
+    if (!m_silo) return;
+    auto* sheet = new IncidentDialog{m_appearance, *m_silo, season(), m_desk.now(), this};
+    connect(sheet, &IncidentDialog::recorded, this, [this](const entries::Incident& incident, Instant at) {
+        propose(std::vector<session::Proposal>{{incident, at, {}}},
+                {.truck = std::nullopt, .move = std::nullopt, .name = [] { return tr("The incident"); }});
     });
     sheet->open();
 }

@@ -9,7 +9,8 @@ class QPushButton;
 
 namespace treadwell::fill {
 
-/// Below the trucks: the day's loads, loads to catch up with, a machine that has been hired, and a pause.
+/// Below the trucks: the day's loads, loads to catch up with, a machine that has been hired, something that
+/// happened, and a pause.
 class YardTools final : public QWidget {
     Q_OBJECT
 
@@ -24,6 +25,7 @@ class YardTools final : public QWidget {
     void listTouched(bool shown);
     void catchUpTouched();
     void hireTouched();
+    void incidentTouched();
     void pauseTouched();
 
   protected:
@@ -37,6 +39,7 @@ class YardTools final : public QWidget {
     QPushButton* m_list;
     QPushButton* m_catchUp;
     QPushButton* m_hire;
+    QPushButton* m_incident;
     QPushButton* m_pause;
 };
 

@@ -38,7 +38,7 @@ Timeline::Timeline(const settings::Appearance& appearance, QWidget* parent)
     setMouseTracking(true);
     setAttribute(Qt::WA_AcceptTouchEvents);
     grabGesture(Qt::PinchGesture);
-    setMinimumSize(420, 120);
+    setMinimumSize(200, 120);
     // Wheel and keys are taken here; the plot alone has neither keys nor a name.
     m_plot->setAttribute(Qt::WA_TransparentForMouseEvents);
     m_plot->setFocusPolicy(Qt::NoFocus);
@@ -114,7 +114,7 @@ void Timeline::keepWithin(double from, double to) {
     const double start = std::clamp(from, first, last - span);
     m_plot->xAxis->setRange(start, start + span);
     m_zoomed = span < last - first;
-    if (isVisible()) m_curves->fillMarks(m_view);
+    if (isVisible()) m_curves->fillShown(m_view, m_appearance.units());
     m_plot->replot(QCustomPlot::rpQueuedReplot);
 }
 
@@ -225,6 +225,7 @@ void Timeline::followScreen() {
 void Timeline::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     m_curves->fit(size(), font());
+    if (isVisible()) m_curves->fillShown(m_view, m_appearance.units());
 }
 
 void Timeline::changeEvent(QEvent* event) {

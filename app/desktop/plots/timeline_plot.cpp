@@ -1,8 +1,10 @@
 #include "app/desktop/plots/timeline_plot.h"
 
 #include "app/desktop/plots/axis_look.h"
+#include "app/desktop/plots/thinned_curve.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
 
@@ -23,35 +25,32 @@ constexpr double kMarksApart = 2.0;  // pixels: nearer ones cover each other
 constexpr std::size_t kCrowd = 400;
 constexpr double kHeadroom = 1.25;  // above the highest value, so that no curve runs into the samples
 
-struct Points {
-    QVector<double> x;
-    QVector<double> y;
+/// A quantity of one dimension as it is shown, where an infinity would stretch the axis without end.
+class Shown final {
+  public:
+    Shown(const settings::DisplayUnits& units, Dimension dimension)
+        : m_zero{units.shown({dimension, 0.0})}, m_slope{units.shown({dimension, 1.0}) - m_zero} {}
 
-    // NaN is a gap to the plot, an infinity would stretch its range without end.
-    void add(Instant at, double value) {
-        x.append(secondsOf(at));
-        y.append(std::isfinite(value) ? value : kMissing);
+    template <class Q>
+    [[nodiscard]] double operator()(Q quantity) const {
+        return m_zero + m_slope * quantity.si();
     }
-    [[nodiscard]] double highest(double atLeast) const {
-        double most = atLeast;
-        for (const double value : y) {
-            if (value > most) most = value;
-        }
-        return most;
+    template <class Q>
+    [[nodiscard]] double operator()(const std::optional<Q>& quantity) const {
+        return quantity ? (*this)(*quantity) : kMissing;
     }
-    [[nodiscard]] double lowest(double atMost) const {
-        double least = atMost;
-        for (const double value : y) {
-            if (value < least) least = value;
-        }
-        return least;
-    }
-    void give(QCPGraph& graph) const { graph.setData(x, y, true); }
+
+  private:
+    double m_zero;
+    double m_slope;
 };
 
-template <class Q>
-double shownOr(const std::optional<Q>& quantity, const settings::DisplayUnits& units) {
-    return quantity ? units.shown(quantity->amount()) : kMissing;
+double higher(double most, double value) {
+    return std::isfinite(value) && value > most ? value : most;
+}
+
+double lower(double least, double value) {
+    return std::isfinite(value) && value < least ? value : least;
 }
 
 QPen penOf(const QColor& colour, double width, Qt::PenStyle style) {
@@ -126,9 +125,8 @@ void TimelinePlot::fill(const TimelineView& view, const settings::DisplayUnits& 
     m_plot.setLocale(units.locale());
     m_ticker->setZone(view.zone);
     nameAll(units);
-    fillRates(view, units);
-    fillDensities(view, units);
-    fillMarks(view);
+    fitValues(view, units);
+    fillShown(view, units);
     fillPauses(view);
     if (const bool crowded = view.rates.size() > kCrowd; crowded != m_crowded) {
         m_crowded = crowded;
@@ -151,6 +149,7 @@ void TimelinePlot::nameAll(const settings::DisplayUnits& units) {
 }
 
 void TimelinePlot::fit(QSize size, const QFont& font) {
+    m_columns = std::max(1, size.width());
     const QFontMetrics metrics{font};
     int legend = 0;
     for (int i = 0; i < m_plot.legend->itemCount(); ++i) {
@@ -165,57 +164,70 @@ void TimelinePlot::fit(QSize size, const QFont& font) {
     for (QCPAxis* axis : {m_plot.yAxis, m_plot.yAxis2}) axis->ticker()->setTickCount(ticks);
 }
 
-void TimelinePlot::fillRates(const TimelineView& view, const settings::DisplayUnits& units) {
-    Points delivered;
-    Points capacity;
-    for (const RatePoint& point : view.rates) {
-        delivered.add(point.at, units.shown(point.delivered.amount()));
-        capacity.add(point.at, shownOr(point.capacity, units));
+void TimelinePlot::fitValues(const TimelineView& view, const settings::DisplayUnits& units) {
+    const Shown rate{units, Dimension::asFedRate};
+    double fastest = rate(AsFedRate::fromTonnesPerHour(40));
+    for (const RatePoint& point : view.rates)
+        fastest = higher(higher(fastest, rate(point.delivered)), rate(point.capacity));
+    m_plot.yAxis->setRange(0.0, kHeadroom * fastest);
+    const Shown density{units, Dimension::dryDensity};
+    double foot = density(DryDensity::fromKilogramsPerCubicMetre(100));
+    double head = higher(density(DryDensity::fromKilogramsPerCubicMetre(240)), density(view.target));
+    for (const DensityPoint& point : view.densities) {
+        foot = lower(foot, density(point.low80));
+        head = higher(head, density(point.high80));
     }
-    delivered.give(*m_delivered);
-    capacity.give(*m_capacity);
-    const double least = units.shown(AsFedRate::fromTonnesPerHour(40).amount());
-    m_plot.yAxis->setRange(0.0, kHeadroom * capacity.highest(delivered.highest(least)));
+    m_plot.yAxis2->setRange(foot, kHeadroom * head);
 }
 
-void TimelinePlot::fillDensities(const TimelineView& view, const settings::DisplayUnits& units) {
-    Points median;
-    Points low;
-    Points high;
-    for (const DensityPoint& point : view.densities) {
-        median.add(point.at, shownOr(point.median, units));
-        low.add(point.at, shownOr(point.low80, units));
-        high.add(point.at, shownOr(point.high80, units));
-    }
-    median.give(*m_median);
-    low.give(*m_low);
-    high.give(*m_high);
-    Points target;
-    if (view.target) {
-        const double shown = units.shown(view.target->amount());
-        target.add(view.from, shown);
-        target.add(view.to, shown);
-    }
-    target.give(*m_target);
-    const double least = units.shown(DryDensity::fromKilogramsPerCubicMetre(240).amount());
-    const double foot = units.shown(DryDensity::fromKilogramsPerCubicMetre(100).amount());
-    m_plot.yAxis2->setRange(low.lowest(foot), kHeadroom * target.highest(high.highest(least)));
+void TimelinePlot::fillShown(const TimelineView& view, const settings::DisplayUnits& units) {
+    const QCPRange shown = m_plot.xAxis->range();
+    const double column = shown.size() / m_columns;
+    // What is in sight, and one point on either side, to which the curves run out.
+    const auto fill = [&](const auto& points, auto... curves) {
+        auto first = std::partition_point(points.begin(), points.end(), [&](const auto& point) {
+            return secondsOf(point.at) < shown.lower;
+        });
+        if (first != points.begin()) --first;
+        std::array<ThinnedCurve, sizeof...(curves)> thinned{
+            ((void)curves, ThinnedCurve{shown.lower, column})...};
+        for (auto point = first; point != points.end(); ++point) {
+            const double at = secondsOf(point->at);
+            std::size_t place = 0;
+            (thinned[place++].add(at, curves.second(*point)), ...);
+            if (at > shown.upper) break;
+        }
+        std::size_t place = 0;
+        ((thinned[place].finish(),
+          curves.first->setData(thinned[place].times(), thinned[place].values(), true), ++place),
+         ...);
+    };
+    const Shown rate{units, Dimension::asFedRate};
+    fill(view.rates, std::pair{m_delivered, [&](const RatePoint& point) { return rate(point.delivered); }},
+         std::pair{m_capacity, [&](const RatePoint& point) { return rate(point.capacity); }});
+    const Shown density{units, Dimension::dryDensity};
+    fill(view.densities,
+         std::pair{m_median, [&](const DensityPoint& point) { return density(point.median); }},
+         std::pair{m_low, [&](const DensityPoint& point) { return density(point.low80); }},
+         std::pair{m_high, [&](const DensityPoint& point) { return density(point.high80); }});
+    const double target = density(view.target);
+    m_target->setData({secondsOf(view.from), secondsOf(view.to)}, {target, target}, true);
+    fillMarks(view);
 }
 
 void TimelinePlot::fillMarks(const TimelineView& view) {
     const QCPRange shown = m_plot.xAxis->range();
-    const double apart = kMarksApart * shown.size() / std::max(1, m_plot.axisRect()->width());
+    const double apart = kMarksApart * shown.size() / m_columns;
     const auto fill = [&](QCPGraph& graph, const auto& marks, double row) {
-        Points points;
+        QVector<double> times;
         double last = -std::numeric_limits<double>::infinity();
         for (const auto& mark : marks) {
             const double at = secondsOf(mark.at);
-            if (at < shown.lower - shown.size() || at > shown.upper + shown.size() || at - last < apart)
-                continue;
+            if (at < shown.lower || at > shown.upper || at - last < apart) continue;
             last = at;
-            points.add(mark.at, row);
+            times.append(at);
         }
-        points.give(graph);
+        graph.setData(times, QVector<double>(times.size(), row), true);
     };
     fill(*m_deliveries, view.deliveries, kDeliveryRow);
     fill(*m_samples, view.samples, kSampleRow);

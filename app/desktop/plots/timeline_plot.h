@@ -12,8 +12,8 @@ class TimelinePlot final {
 
     void fill(const TimelineView& view, const settings::DisplayUnits& units);
     void style(const settings::Theme& theme, const QFont& font);
-    /// The marks that can be told apart in what is shown: again after each zoom.
-    void fillMarks(const TimelineView& view);
+    /// What can be told apart of curves and marks in the span of time that is shown: again after each zoom.
+    void fillShown(const TimelineView& view, const settings::DisplayUnits& units);
     /// Lays out legend and ticks for a plot of this size.
     void fit(QSize size, const QFont& font);
     /// A line at a moment with what was then beside it; drawn alone, the curves stay as they are.
@@ -23,8 +23,8 @@ class TimelinePlot final {
     void makeLegend();
     void makeCursor();
     void nameAll(const settings::DisplayUnits& units);
-    void fillRates(const TimelineView& view, const settings::DisplayUnits& units);
-    void fillDensities(const TimelineView& view, const settings::DisplayUnits& units);
+    void fitValues(const TimelineView& view, const settings::DisplayUnits& units);
+    void fillMarks(const TimelineView& view);
     void fillPauses(const TimelineView& view);
     void styleDashes();
     void styleAxes(const settings::Theme& theme, const QFont& font);
@@ -47,6 +47,7 @@ class TimelinePlot final {
     QVector<QCPItemRect*> m_pauses;
     QBrush m_pauseBrush;
     double m_lineWidth = 1.0;
+    int m_columns = 1;       ///< of pixels, at most
     bool m_crowded = false;  ///< more points than wide dashes can be drawn through in time
 };
 

@@ -4,6 +4,7 @@
 #include "app/desktop/widgets/quantity_spin_box.h"
 
 #include <QComboBox>
+#include <QSignalBlocker>
 
 namespace treadwell::samples_page {
 
@@ -17,6 +18,7 @@ DryMatterForm::DryMatterForm(const settings::Appearance& look, QWidget* parent)
     : Form{look, QStringLiteral("dryMatterForm"), parent},
       m_bias{samples::learnBias({}).value()},
       m_way{addChoice("sampleWay")},
+      m_load{addChoice("sampleLoad")},
       m_dish{addBox("sampleDish", Dimension::dishMass, 0.0, kHeaviest)},
       m_wet{addBox("sampleWet", Dimension::dishMass, 0.0, kHeaviest)},
       m_dry{addBox("sampleDry", Dimension::dishMass, 0.0, kHeaviest)},
@@ -29,6 +31,29 @@ DryMatterForm::DryMatterForm(const settings::Appearance& look, QWidget* parent)
 void DryMatterForm::setMeterBias(const samples::MeterBias& bias) {
     m_bias = bias;
     if (way() == Way::meter) follow();
+}
+
+void DryMatterForm::setLoads(const std::vector<LoadToSample>& loads) {
+    if (loads == m_loads) return;
+    const LoadToSample* before = load();
+    const auto chosen = before == nullptr ? std::nullopt : std::optional{before->entry};
+    m_loads = loads;
+    showLoads(chosen);
+}
+
+void DryMatterForm::showLoads(std::optional<entries::EntryId> chosen) {
+    const QSignalBlocker quiet{m_load};
+    m_load->clear();
+    m_load->addItem(tr("the field, no load in particular"));
+    for (const LoadToSample& each : m_loads) {
+        m_load->addItem(each.name);
+        if (chosen == each.entry) m_load->setCurrentIndex(m_load->count() - 1);
+    }
+}
+
+const LoadToSample* DryMatterForm::load() const {
+    const int at = m_load->currentIndex() - 1;
+    return at < 0 || at >= std::ssize(m_loads) ? nullptr : &m_loads[static_cast<std::size_t>(at)];
 }
 
 DryMatterForm::Way DryMatterForm::way() const {
@@ -47,6 +72,9 @@ void DryMatterForm::showWay() {
 void DryMatterForm::retranslate() {
     setItems(m_way, {tr("Dish, dried in an oven"), tr("Microwave, step by step"), tr("Meter")});
     setTitle(m_way, tr("How"));
+    setTitle(m_load, tr("Taken from"));
+    const LoadToSample* chosen = load();
+    showLoads(chosen == nullptr ? std::nullopt : std::optional{chosen->entry});
     setTitle(m_dish, tr("Empty dish"));
     setTitle(m_wet, tr("With the fresh sample"));
     setTitle(m_dry, way() == Way::microwave ? tr("After this step") : tr("After drying"));
@@ -70,6 +98,10 @@ Result<samples::DryingStep> DryMatterForm::step() const {
 Result<entries::Body> DryMatterForm::body() const {
     entries::DryMatterSample sample;
     sample.field = field();
+    if (const LoadToSample* taken = load()) {
+        sample.load = taken->entry;
+        if (taken->field) sample.field = taken->field;
+    }
     if (way() == Way::meter) {
         sample.method = entries::DryMatterMethod::meter;
         sample.dryMatter = m_reading->quantity<DryMatter>();
@@ -118,6 +150,7 @@ void DryMatterForm::finish() {
 void DryMatterForm::clear() {
     m_weighings.clear();
     const double dish = m_dish->si();
+    m_load->setCurrentIndex(0);
     Form::clear();
     m_dish->setSi(dish);  // the next sample lies in the same dish
 }

@@ -13,6 +13,7 @@
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <iterator>
 
 namespace treadwell::samples_page {
 
@@ -123,6 +124,29 @@ void Form::goOn(QWidget* from) {
     if (next == m_boxes.end()) return finish();
     (*next)->setFocus(Qt::TabFocusReason);
     (*next)->selectAll();
+}
+
+std::vector<widgets::QuantitySpinBox*> Form::weighedBoxes() const {
+    std::vector<widgets::QuantitySpinBox*> boxes;
+    std::ranges::copy_if(m_boxes, std::back_inserter(boxes), [](const widgets::QuantitySpinBox* box) {
+        return !box->isHidden() && box->isEnabled() && box->dimension() == Dimension::dishMass;
+    });
+    return boxes;
+}
+
+void Form::takeWeight(AsFedMass weight) {
+    const auto boxes = weighedBoxes();
+    auto box = std::ranges::find_if(boxes, [](const auto* each) { return each->hasFocus(); });
+    if (box == boxes.end())
+        box = std::ranges::find_if(boxes, [](const auto* each) { return each->si() == 0; });
+    if (box == boxes.end()) return tellRefused(tr("no field here waits for a weight"));
+    if (weight < AsFedMass{}) return tellRefused(tr("the scale shows less than nothing: set it to zero"));
+    (*box)->takeSi(weight.si());
+    (*box)->setFocus(Qt::OtherFocusReason);
+    if (const auto next = std::next(box); next != boxes.end()) {
+        (*next)->setFocus(Qt::TabFocusReason);
+        (*next)->selectAll();
+    }
 }
 
 void Form::finish() {

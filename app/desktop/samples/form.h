@@ -28,6 +28,9 @@ class Form : public QFrame {
   public:
     /// The field that the crop comes from, named in the entry.
     void setField(std::optional<farm::FieldId> field) { m_field = field; }
+    /// A weight from a scale goes into the field in hand, or the first that is empty, and the next comes into
+    /// hand; nothing is recorded by it.
+    void takeWeight(AsFedMass weight);
 
   signals:
     void recorded(const treadwell::entries::Body& body);
@@ -68,6 +71,7 @@ class Form : public QFrame {
     void goOn(QWidget* from);
     void followLook();
     [[nodiscard]] const widgets::QuantitySpinBox* wrongBox() const;
+    [[nodiscard]] std::vector<widgets::QuantitySpinBox*> weighedBoxes() const;
 
     const settings::Appearance& m_appearance;
     std::optional<farm::FieldId> m_field;

@@ -3,6 +3,7 @@
 #include "app/desktop/samples/dry_matter_form.h"
 #include "app/desktop/samples/kernel_form.h"
 #include "app/desktop/samples/lines_panel.h"
+#include "app/desktop/samples/scale_row.h"
 #include "app/desktop/samples/setting_form.h"
 #include "app/desktop/samples/sieve_form.h"
 #include "app/desktop/samples/visit_form.h"
@@ -36,6 +37,7 @@ SamplesPage::SamplesPage(desk::SeasonDesk& desk, const settings::Appearance& loo
       m_field{new widgets::ChoiceBox{look}},
       m_messages{new widgets::MessageBar{look}},
       m_tabs{new QTabWidget},
+      m_scale{new ScaleRow{look}},
       m_dryForm{new DryMatterForm{look}},
       m_sieveForm{new SieveForm{look}},
       m_forms{m_dryForm, m_sieveForm, new KernelForm{look}, new SettingForm{look}, new VisitForm{look}},
@@ -64,6 +66,10 @@ SamplesPage::SamplesPage(desk::SeasonDesk& desk, const settings::Appearance& loo
         connect(key, &QShortcut::activated, this,
                 [this, tab] { m_tabs->setCurrentIndex(static_cast<int>(tab)); });
     }
+    connect(m_scale, &ScaleRow::taken, this, [this](AsFedMass weight) {
+        m_forms[static_cast<std::size_t>(m_tabs->currentIndex())]->takeWeight(weight);
+    });
+    connect(new QShortcut{QKeySequence{Qt::Key_F8}, this}, &QShortcut::activated, m_scale, &ScaleRow::take);
     connect(m_field, &QComboBox::currentIndexChanged, this, &SamplesPage::refresh);
     connect(&desk, &desk::SeasonDesk::committed, this, &SamplesPage::settle);
     connect(&desk, &desk::SeasonDesk::failed, this, &SamplesPage::fail);
@@ -91,11 +97,13 @@ QWidget* SamplesPage::makeForms() {
         auto* scroll = new QScrollArea;
         scroll->setWidgetResizable(true);
         scroll->setFrameShape(QFrame::NoFrame);
+        scroll->setFocusPolicy(Qt::NoFocus);  // its fields have the focus, and bring themselves into sight
         scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
         scroll->setWidget(form);
         m_tabs->addTab(scroll, QString{});
     }
     layout->addLayout(field);
+    layout->addWidget(m_scale);
     layout->addWidget(m_tabs, 1);
     forms->setFixedWidth(kFormWidth);
     return forms;
@@ -120,10 +128,13 @@ QWidget* SamplesPage::makeViews() {
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     scroll->setWidget(views);
+    m_views = scroll;
     return scroll;
 }
 
 void SamplesPage::retranslate() {
+    m_views->setAccessibleName(tr("What the samples say"));
+    m_tabs->setAccessibleName(tr("What is entered"));
     m_fieldTitle->setText(tr("Field"));
     m_field->setAccessibleName(tr("Field"));
     const std::array names{tr("Dry"), tr("Chop"), tr("Kernels"), tr("Cut"), tr("Visit")};
@@ -179,6 +190,7 @@ void SamplesPage::refresh() {
         form->setEnabled(m_desk.standing().writable);
     }
     m_dryForm->setMeterBias(view.meter);
+    m_dryForm->setLoads(loadsToSample(*m_desk.season(), m_desk.now(), speech()));
     m_dryChart->setView(view.chart);
     m_sieveChart->setView(view.sieve);
     m_dryLines->setLines(view.dryMatter);
@@ -190,7 +202,13 @@ void SamplesPage::refresh() {
 
 void SamplesPage::record(const entries::Body& body) {
     desk::SeasonPointer before = m_desk.season();
-    m_pending.emplace(m_desk.propose(body), Pending{body, std::move(before)});
+    const auto* sample = std::get_if<entries::DryMatterSample>(&body);
+    const season::FactPointer load =
+        sample != nullptr && sample->load ? before->fact(*sample->load) : nullptr;
+    // What a load was sampled for was so when it came, however long the drying took.
+    const Instant at = load == nullptr ? m_desk.now() : load->happened();
+    m_pending.emplace(m_desk.propose(std::vector<session::Proposal>{{body, at, {}}}),
+                      Pending{body, std::move(before)});
 }
 
 void SamplesPage::settle(desk::Ticket ticket) {
@@ -232,6 +250,7 @@ std::vector<std::pair<QString, QString>> samplesKeys() {
     return {
         {QStringLiteral("F2 … F6"),
          SamplesPage::tr("Dry matter, chop, kernels, the cut, a visit to a field")},
+        {QStringLiteral("F8"), SamplesPage::tr("Take the weight from the scale")},
         {SamplesPage::tr("Enter"), SamplesPage::tr("The next field of the form; at the last one record")}};
 }
 

@@ -17,6 +17,7 @@ namespace treadwell::samples_page {
 class DryMatterForm;
 class Form;
 class LinesPanel;
+class ScaleRow;
 class SieveForm;
 
 /// The page of the folding table: samples of dry matter, chop and kernels, the harvester's setting and the
@@ -60,6 +61,8 @@ class SamplesPage final : public QWidget {
     QComboBox* m_field;
     widgets::MessageBar* m_messages;
     QTabWidget* m_tabs;
+    ScaleRow* m_scale;
+    QWidget* m_views = nullptr;
     DryMatterForm* m_dryForm;
     SieveForm* m_sieveForm;
     std::vector<Form*> m_forms;  ///< in the order of the tabs

@@ -273,6 +273,25 @@ class Writer {
 
 }  // namespace
 
+std::vector<LoadToSample> loadsToSample(const season::Season& season, Instant now,
+                                        const fill::Speech& speech) {
+    std::vector<LoadToSample> loads;
+    const LocalDay today = season.zone().dayOf(now);
+    const auto days = season.days();
+    for (auto day = days.rbegin(); day != days.rend(); ++day) {
+        const auto back = std::chrono::local_days{today} - std::chrono::local_days{(*day)->date};
+        if (back > std::chrono::days{1}) break;
+        for (auto load = (*day)->loads.rbegin(); load != (*day)->loads.rend(); ++load) {
+            if (load->at > now) continue;
+            QString name = QString::fromStdString(clockText(season.zone(), load->at)) + u' ' +
+                           fill::loadName(*load, season.farm(), speech.units());
+            if ((*day)->date != today) name = Text::tr("yesterday %1").arg(name);
+            loads.push_back({load->entry, load->load.field, name});
+        }
+    }
+    return loads;
+}
+
 SamplesView samplesAt(const season::Season& season, const std::optional<farm::FieldId>& field, Instant now,
                       const fill::Speech& speech) {
     const Writer writer{season, field, now, speech};

@@ -18,6 +18,18 @@ struct Line {
 };
 using Lines = std::vector<Line>;
 
+/// A load that a sample may have been taken from.
+struct LoadToSample {
+    entries::EntryId entry;
+    std::optional<farm::FieldId> field;
+    QString name;  ///< `Tue 10:24 Amsel, 12.4 t`
+    friend bool operator==(const LoadToSample&, const LoadToSample&) = default;
+};
+
+/// Those of today and of the day before, since an oven takes a night; the newest first.
+[[nodiscard]] std::vector<LoadToSample> loadsToSample(const season::Season& season, Instant now,
+                                                      const fill::Speech& speech);
+
 struct SamplesView {
     Lines dryMatter;
     Lines chop;

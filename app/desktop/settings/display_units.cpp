@@ -59,7 +59,10 @@ QString DisplayUnits::text(Amount amount) const {
 }
 
 QString DisplayUnits::rangeText(Amount low, Amount high) const {
-    return numberText(low) + QChar{u'–'} + text(high);
+    const QString from = numberText(low);
+    if (low.si >= 0.0) return from + QChar{u'–'} + text(high);
+    return QCoreApplication::translate("DisplayUnits", "%1 to %2", "a range with a minus in it")
+        .arg(from, text(high));
 }
 
 QString DisplayUnits::numberText(Amount amount) const {

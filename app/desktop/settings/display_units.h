@@ -21,7 +21,7 @@ class DisplayUnits final {
 
     /// `236 kg DM/m³`
     [[nodiscard]] QString text(Amount amount) const;
-    /// `198–274 kg DM/m³`
+    /// `198–274 kg DM/m³`; `-0.7 to -0.4 %` where a dash would stand beside a minus
     [[nodiscard]] QString rangeText(Amount low, Amount high) const;
     /// `236`
     [[nodiscard]] QString numberText(Amount amount) const;

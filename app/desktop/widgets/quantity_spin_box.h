@@ -20,7 +20,13 @@ class QuantitySpinBox final : public QDoubleSpinBox {
 
     void setSiRange(double lowest, double highest);
     void setSi(double value);
+    /// As if it had been typed, to the last digit.
+    void takeSi(double value) {
+        setSi(value);
+        emit siEdited(m_si);
+    }
     [[nodiscard]] double si() const noexcept { return m_si; }
+    [[nodiscard]] Dimension dimension() const noexcept { return m_dimension; }
 
     template <class Q>
     void setQuantity(Q quantity) {

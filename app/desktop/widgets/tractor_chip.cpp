@@ -41,7 +41,7 @@ TractorChip::TractorChip(const settings::Appearance& appearance, QWidget* pad)
 QSize TractorChip::sizeIn(const settings::Appearance& appearance, Zone zone) {
     const int edge = appearance.pixels(kEdgeMillimetres);
     const int button = appearance.pixels(settings::kControlMillimetres) + 2 * edge;
-    const int height = std::max(2 * QFontMetrics{QApplication::font()}.height() + 3 * edge, button);
+    const int height = std::max(3 * QFontMetrics{QApplication::font()}.height() + edge, button);
     const int text = appearance.pixels(kTextMillimetres);
     return {zone == Zone::packing ? text + appearance.pixels(kShareMillimetres) + edge : text, height};
 }
@@ -71,10 +71,10 @@ void TractorChip::placeShare() {
     m_share->setVisible(m_tractor.zone == Zone::packing);
 }
 
-QRect TractorChip::textRect() const {
+QRect TractorChip::textRect(int lines) const {
     const int edge = m_appearance.pixels(kEdgeMillimetres);
     const int right = m_tractor.zone == Zone::packing ? m_share->x() : width() - edge;
-    const int rows = 2 * fontMetrics().height();
+    const int rows = std::min(lines * fontMetrics().height(), height() - edge);
     return {2 * edge, (height() - rows) / 2, right - 3 * edge, rows};
 }
 
@@ -84,10 +84,13 @@ void TractorChip::setPicked(bool picked) {
 }
 
 QString TractorChip::facts() const {
-    const settings::DisplayUnits& units = m_appearance.units();
-    if (m_tractor.running <= Seconds{0}) return massText();  // away since nobody knows when
-    return tr("%1 · %2", "mass and time in the zone")
-        .arg(massText(), units.text({Dimension::duration, m_tractor.running.count()}));
+    if (runningText().isEmpty()) return massText();
+    return tr("%1 · %2", "mass and time in the zone").arg(massText(), runningText());
+}
+
+QString TractorChip::runningText() const {
+    if (m_tractor.running <= Seconds{0}) return {};  // away since nobody knows when
+    return m_appearance.units().text({Dimension::duration, m_tractor.running.count()});
 }
 
 QString TractorChip::massText() const {
@@ -131,7 +134,9 @@ void TractorChip::paintEvent(QPaintEvent*) {
     const double half = line / 2.0;
     painter.drawRoundedRect(QRectF{rect()}.adjusted(half, half, -half, -half), 8.0, 8.0);
 
-    const QRect text = textRect();
+    const bool fits = fontMetrics().horizontalAdvance(facts()) <= textRect(1).width();
+    const bool apart = !fits && !runningText().isEmpty();  // mass and time in a line each
+    const QRect text = textRect(apart ? 3 : 2);
     painter.setPen(m_picked ? theme.onAccent : theme.ink);
     QFont nameFont = font();
     nameFont.setBold(true);
@@ -141,9 +146,13 @@ void TractorChip::paintEvent(QPaintEvent*) {
     painter.drawText(text, Qt::AlignTop,
                      QFontMetrics{nameFont}.elidedText(name, Qt::ElideMiddle, text.width()));
     painter.setFont(font());
-    const bool fits = fontMetrics().horizontalAdvance(facts()) <= text.width();
-    const QString shown = fits ? facts() : massText();
-    painter.drawText(text, Qt::AlignBottom, fontMetrics().elidedText(shown, Qt::ElideRight, text.width()));
+    const auto draw = [&](Qt::Alignment where, const QString& shown) {
+        painter.drawText(text, static_cast<int>(where),
+                         fontMetrics().elidedText(shown, Qt::ElideRight, text.width()));
+    };
+    if (!apart) return draw(Qt::AlignBottom, facts());
+    draw(Qt::AlignVCenter, massText());
+    draw(Qt::AlignBottom, runningText());
 }
 
 void TractorChip::mousePressEvent(QMouseEvent* event) {

@@ -41,7 +41,8 @@ class TractorChip final : public QWidget {
   private:
     [[nodiscard]] QString facts() const;
     [[nodiscard]] QString massText() const;
-    [[nodiscard]] QRect textRect() const;
+    [[nodiscard]] QString runningText() const;
+    [[nodiscard]] QRect textRect(int lines) const;
     void placeShare();
     void stepShare(int direction);
     void turnShare();

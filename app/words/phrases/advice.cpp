@@ -15,6 +15,7 @@ const std::vector<Phrase>& advicePhrases() {
         {code::adviceLeave, QT_TRANSLATE_NOOP("Phrase", "Let {1} go")},
         {code::adviceLayer, QT_TRANSLATE_NOOP("Phrase", "Spread layers of {1}")},
         {code::adviceDelivery, QT_TRANSLATE_NOOP("Phrase", "Slow the delivery to {1}")},
+        {code::adviceHold, QT_TRANSLATE_NOOP("Phrase", "Let no more come than now, {1}")},
         {code::adviceGain, QT_TRANSLATE_NOOP("Phrase", "{1} -> {2}, chance of {3} from {4} to {5}")},
         {code::adviceThinnerGain, QT_TRANSLATE_NOOP("Phrase", "{1} -> {2} passes over each layer; by the equation up to {3}, of which nothing is counted")},
         {code::adviceCosts, QT_TRANSLATE_NOOP("Phrase", "costs {1} more")},

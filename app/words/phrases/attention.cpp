@@ -33,6 +33,7 @@ const std::vector<Phrase>& attentionPhrases() {
         {code::readyToCover, QT_TRANSLATE_NOOP("Phrase", "The back {1} of the silo stand at their height: cover them soon")},
         {code::knownDryMatter, QT_TRANSLATE_NOOP("Phrase", "Dry matter: {1}, measured at {2}")},
         {code::assumedDryMatter, QT_TRANSLATE_NOOP("Phrase", "Dry matter: the middle of the goal, {1}, until a sample is taken")},
+        {code::carriedDryMatter, QT_TRANSLATE_NOOP("Phrase", "Dry matter: the mean of last season, {1}, until a sample is taken")},
         {code::otherFieldsDryMatter, QT_TRANSLATE_NOOP("Phrase", "Dry matter: {1} of another field, at {2}")},
         {code::knownLayer, QT_TRANSLATE_NOOP("Phrase", "Layer: {1}, seen at {2}")},
         {code::assumedLayer, QT_TRANSLATE_NOOP("Phrase", "Layer: {1}, as nobody has seen it")},

@@ -85,6 +85,15 @@ TEST_F(Entries, ACorrectionAndAVoidKeepTheHistory) {
     EXPECT_THAT(ran({"list", season, "--kind", "load"}), HasSubstr("stands    mass 13.0 t"));
 }
 
+TEST_F(Entries, ASampleMayNameTheLoadThatItSpeaksOf) {
+    const std::string load = added({"load", "mass=12t", "--at", "2026-09-15 14:25"});
+    added({"load", "mass=12t", "--at", "2026-09-15 14:35"});
+    added({"dry_matter_sample", "dry_matter=41%", "load=" + load, "--at", "2026-09-15 14:26"});
+    const std::string loads = ran({"export", season, "loads"});
+    EXPECT_THAT(loads, HasSubstr(",41,loadSample,"));
+    EXPECT_THAT(loads, HasSubstr(",41,fieldSample,"));
+}
+
 TEST_F(Entries, PeopleAreNamedRenamedAndErased) {
     ran({"people", season, "--add", "Anna Feldweg"});
     added({"shift", "person=Anna Feldweg", "duty=packing", "--author", "Anna Feldweg", "--at",

@@ -78,7 +78,12 @@ TEST_F(Example, StateTellsLoadsTractorsAndThreeReadings) {
         EXPECT_LT(json.number(std::string{reading} + "/as_it_lies/density_kg_dm_m3/median"), median);
         EXPECT_GE(json.number(std::string{reading} + "/effective_layers"), 1.0);
     }
+    EXPECT_GT(simdjson::dom::array{json.root.at_pointer("/grounds")}.size(), 3u);
+    EXPECT_GT(simdjson::dom::array{json.root.at_pointer("/attention")}.size(), 3u);
+    EXPECT_EQ(json.text("/attention/0/matter"), "packingBehind");
     const Answered text = runProgram({"state", season, "--at", "2026-09-16T15:00:00+02:00"});
+    EXPECT_THAT(text.out, HasSubstr("Now "));
+    EXPECT_THAT(text.out, HasSubstr("Known "));
     EXPECT_THAT(text.out, HasSubstr("Long bunker, 2026-09-16 15:00"));
     EXPECT_THAT(text.out, HasSubstr("The silo, when full"));
     EXPECT_THAT(text.out, HasSubstr("As it lies now"));

@@ -1,5 +1,6 @@
 #include "core/advice/voice.h"
 
+#include "core/advice/codes.h"
 #include "tests/core/advice/example.h"
 
 #include <gtest/gtest.h>
@@ -95,6 +96,40 @@ TEST(Voice, KeepsWhatIsLeftOfAdviceWhoseSlowerDeliveryIsNotNeeded) {
     const Voice after = hear(voice, alone, kMorning + minutes{6});
     EXPECT_EQ(after.said, "pack:Heron");
     EXPECT_EQ(after.saidSince, voice.saidSince);
+}
+
+// Nothing but a slower delivery helps, and the pace wavers about the limit by 8 % (1 sd): what is said must
+// not go with each minute that is just slow enough, and come back four minutes later.
+TEST(Voice, DoesNotFlapOverTheDeliveryAlone) {
+    const std::vector<Tractor> fleet{tractor("Otter", 20), tractor("Finch", 20)};
+    double limit = 300;
+    while (advise(exampleAt(limit, fleet))->verdict != Verdict::allIsWell) limit -= 1;
+    std::mt19937 noise{20260915};
+    std::normal_distribution<double> off{0.0, 0.08};
+    std::vector<std::string> said;
+    Voice voice;
+    for (int minute = 0; minute < 600; ++minute) {
+        const double pace = limit * 1.1 * std::exp(off(noise));
+        const Advice advice = advise(exampleAt(pace, fleet)).value();
+        voice = hear(voice, advice, kMorning + minutes{minute});
+        said.push_back(voice.said);
+        ASSERT_TRUE(voice.said.empty() || find(advice, voice.said) != nullptr) << "it can be put into words";
+    }
+    EXPECT_NE(std::find(said.begin(), said.end(), "delivery"), said.end());
+    EXPECT_LE(changesIn(said), 4u);
+}
+
+TEST(Voice, LetsASlowedDeliveryGoWhenItIsFarBelowTheLimit) {
+    const std::vector<Tractor> fleet{tractor("Otter", 20), tractor("Finch", 20)};
+    double limit = 300;
+    while (advise(exampleAt(limit, fleet))->verdict != Verdict::allIsWell) limit -= 1;
+    const Voice voice{.said = "delivery", .saidSince = kMorning, .waiting = {}, .waitingSince = {}};
+    const Advice near = advise(exampleAt(limit * 0.95, fleet)).value();
+    EXPECT_EQ(near.verdict, Verdict::allIsWell);
+    EXPECT_EQ(hear(voice, near, kMorning + minutes{1}).said, "delivery");
+    ASSERT_NE(find(near, "delivery"), nullptr);
+    EXPECT_EQ(find(near, "delivery")->actions.front().code, code::adviceHold);
+    EXPECT_EQ(hear(voice, advise(exampleAt(limit * 0.7, fleet)).value(), kMorning + minutes{1}).said, "");
 }
 
 TEST(Voice, RemembersNothingButItsState) {

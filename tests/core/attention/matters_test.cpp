@@ -1,6 +1,7 @@
 #include "core/attention/matters.h"
 
 #include "core/attention/codes.h"
+#include "core/samples/codes.h"
 #include "tests/support/season_maker.h"
 
 #include <gmock/gmock.h>
@@ -71,6 +72,58 @@ TEST(Matters, PackingThatKeepsUpIsNotNamed) {
     EXPECT_THAT(mattersIn(filling(20, 60)), Not(Contains(code::packingBehind)));
 }
 
+// Trucks that have stopped let the tractors catch up: nothing more comes in that could be packed too little.
+TEST(Matters, TrucksThatHaveStoppedLeaveNothingBehind) {
+    const SeasonMaker maker = filling(20);
+    ASSERT_THAT(mattersIn(maker), Contains(code::packingBehind));
+    EXPECT_THAT(mattersIn(maker, kNoon + 114min + 30min), Not(Contains(code::packingBehind)));
+}
+
+TEST(Matters, AChanceThatIsMetIsNoFallingBehind) {
+    bool met = false;
+    for (double tonnes = 14; tonnes < 40; tonnes += 1) {
+        const SeasonMaker maker = filling(20, tonnes);
+        const auto season = season::Season::fold(maker.entries);
+        // Between two loads the last one has been rolled and the pace has not slowed yet.
+        const auto readings = density::readingsAt(season, kBunker, kNoon + 114min + 5min);
+        const bool reaches = readings.layer.estimate->chance >= season.farm().rules.wantedChance;
+        met |= reaches;
+        const auto codes = mattersIn(maker, kNoon + 114min + 5min);
+        if (!reaches) continue;
+        EXPECT_THAT(codes, Not(Contains(code::packingBehind))) << tonnes;
+    }
+    EXPECT_TRUE(met);
+}
+
+TEST(Matters, DryMatterBeyondTheGoalIsSaidOnceItIsSampled) {
+    SeasonMaker maker = filling(20);
+    EXPECT_THAT(mattersIn(maker), Not(Contains(code::dryMatterVeryDry)));
+    maker.add(sampleOf(35), kNoon);
+    EXPECT_THAT(mattersIn(maker), Not(Contains(code::dryMatterVeryDry)));
+    maker.add(sampleOf(44), kNoon + 90min);
+    maker.add(sampleOf(45), kNoon + 91min);
+    EXPECT_THAT(mattersIn(maker), Contains(code::dryMatterVeryDry));
+}
+
+TEST(Matters, ChopThatIsTooFineComesWithWhatToDo) {
+    SeasonMaker maker = filling(20);
+    entries::SieveTest test;
+    for (const Length opening : samples::kChopBounds) test.openings.push_back(opening);
+    test.parts = {Share::fromPercent(5), Share::fromPercent(55), Share::fromPercent(30),
+                  Share::fromPercent(10)};
+    maker.add(test, kNoon + 10min);
+    EXPECT_THAT(mattersIn(maker), Not(Contains(code::chopFine))) << "within its ranges";
+    test.parts = {Share::fromPercent(2), Share::fromPercent(36), Share::fromPercent(42),
+                  Share::fromPercent(20)};
+    maker.add(entries::ChopSet{Length::fromMillimetres(16), {}, {}, {}}, kNoon + 15min);
+    maker.add(test, kNoon + 20min);
+    maker.add(test, kNoon + 21min);
+    maker.add(test, kNoon + 22min);
+    const auto codes = mattersIn(maker);
+    EXPECT_THAT(codes, testing::IsSupersetOf({code::chopFine, code::chopLengthen, code::chopCheckKnives}));
+    EXPECT_THAT(mattersIn(maker, kNoon + 10h), Contains(code::chopFine)) << "until the day is over";
+}
+
 TEST(Matters, APauseIsNoFallingBehind) {
     SeasonMaker maker = filling(20);
     maker.add(entries::Pause{std::nullopt, true, {}}, kNoon + 114min);
@@ -101,6 +154,18 @@ TEST(Grounds, OfTheFirstHourSayWhatIsMissingThenAssumed) {
     EXPECT_THAT(codesOf(grounds, Standing::known), ElementsAre(code::knownMasses));
     EXPECT_TRUE(std::is_sorted(grounds.begin(), grounds.end(),
                                [](const auto& a, const auto& b) { return a.standing < b.standing; }));
+}
+
+TEST(Grounds, LastSeasonsDryMatterIsSaidToBeSo) {
+    SeasonMaker maker = filling(0);
+    entries::SeasonCarried carried;
+    carried.from.push_back({"Two Creeks", {}, idOf<entries::EntryTag>(1)});
+    carried.dryMatter = DryMatter::fromPercent(32);
+    maker.add(carried, kNoon - 5h);
+    EXPECT_THAT(codesOf(groundsIn(maker), Standing::assumed), Contains(code::carriedDryMatter));
+    maker.add(sampleOf(34), kNoon);
+    maker.add(someLoad(12), kNoon + 5min);
+    EXPECT_THAT(codesOf(groundsIn(maker), Standing::known), Contains(code::knownDryMatter));
 }
 
 TEST(Grounds, WhatIsMeasuredIsKnown) {

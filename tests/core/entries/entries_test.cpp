@@ -187,6 +187,7 @@ TEST(Validate, AProductHasANameAndAnAmount) {
 
 TEST(Validate, WhatIsRecordedSaysSomething) {
     EXPECT_EQ(validate(Incident{}).error().field, "text");
+    EXPECT_TRUE(validate(Incident{IncidentSort::spill, {}, {}, {}})) << "nobody has to type";
     EXPECT_EQ(validate(Shift{}).error().field, "person");
     EXPECT_EQ(validate(SeasonCarried{}).error().field, "from");
     EXPECT_EQ(validate(WeatherSeen{Sky::rain, Length::fromMetres(1), {}, {}}).error().field, "rain");

@@ -58,6 +58,8 @@ std::string summed(std::string bytes) {
 TEST(ScaleFrames, ReadsEachShape) {
     EXPECT_EQ(readingOf("commas", "ST,GS,+  12340,kg\r\n"), stable(WeightKind::gross, 12340));
     EXPECT_EQ(readingOf("commas", "ST,NT,-   12.5,t \r\n"), stable(WeightKind::net, -12500));
+    EXPECT_EQ(readingOf("commas", "ST,NT,+  123.4,g \r\n"), stable(WeightKind::net, 123.4 / 1000.0))
+        << "a bench scale";
     EXPECT_EQ(readingOf("commas", "US,GS,+  12340,kg\r\n").state, ScaleState::motion);
     EXPECT_EQ(readingOf("commasShort", "ST,GS+  5.12kg\r\n"), stable(WeightKind::gross, 5.12));
     EXPECT_EQ(readingOf("commasNumbered", "01ST,GS, 12340,kg\r\n"), stable(WeightKind::gross, 12340));

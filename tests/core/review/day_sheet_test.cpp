@@ -2,6 +2,7 @@
 
 #include "core/density/readings.h"
 #include "core/review/codes.h"
+#include "core/season/dry_matter.h"
 #include "tests/core/review/example_day.h"
 
 #include <gmock/gmock.h>
@@ -249,6 +250,43 @@ TEST(DaySheet, ListsWhatWasRecorded) {
     EXPECT_EQ(tableOf(sheet, "notes", "notes").rows[0][1], Cell{std::string{"Shower at two"}});
     EXPECT_EQ(tableOf(sheet, "cautions", "shown").rows[0][1], Cell{std::string{"siloGas"}});
     EXPECT_EQ(sectionOf(sheet, "layers").blocks, (std::vector<Block>{Message{code::reviewNothing, {}}}));
+}
+
+TEST(DaySheet, TellsTheDryMatterWithItsMeanAndItsDoubt) {
+    const SeasonMaker maker = exampleDay();
+    const Document sheet = exampleSheet(maker);
+    const Table& samples = tableOf(sheet, "dryMatter", "samples");
+    EXPECT_EQ(samples.rows[0],
+              (std::vector<Cell>{at("2026-02-10T11:55:00Z"), std::string{"Field 1"},
+                                 DryMatter::fromPercent(36).amount(), Message{code::methodOven, {}}}));
+    EXPECT_EQ(samples.rows[1],
+              (std::vector<Cell>{at("2026-02-10T12:40:00Z"), std::string{"Field 2"},
+                                 DryMatter::fromPercent(32).amount(), Message{code::methodMeter, {}}}));
+    std::vector<Message> said;
+    for (const Block& block : sectionOf(sheet, "dryMatter").blocks) {
+        if (const auto* message = std::get_if<Message>(&block)) said.push_back(*message);
+    }
+    ASSERT_EQ(said.size(), 2u);
+    EXPECT_EQ(said[0], (Message{code::reviewSampleSpread,
+                                {DryMatter::fromPercent(32).amount(), DryMatter::fromPercent(36).amount()}}));
+    EXPECT_EQ(said[1].code, code::reviewMeanDryMatter);
+    // By mass over the loads, seven of a field at 36 % and three of one at 32 % by the meter.
+    const auto season = season::Season::fold(maker.entries);
+    std::vector<const season::LoadTipped*> loads;
+    double sum = 0;
+    for (const season::LoadTipped& load : season.days().front()->loads) {
+        loads.push_back(&load);
+        sum += load.dryMatter.fraction() / 10;
+    }
+    ASSERT_EQ(loads.size(), 10u);
+    const auto amountOf = [&](std::size_t i) { return std::get<Amount>(said[1].arguments[i]).si; };
+    EXPECT_NEAR(amountOf(0), sum, 1e-12);
+    EXPECT_NEAR(amountOf(0), 0.348, 0.004);
+    EXPECT_NEAR(amountOf(1), season::meanDryMatter(loads)->half80().fraction(), 1e-12);
+    EXPECT_GT(amountOf(1), 0.02);
+    EXPECT_EQ(said[1].arguments[2], Argument{std::int64_t{2}});
+    EXPECT_EQ(sectionOf(exampleSheet(maker, "2026-02-10T11:50:00Z"), "dryMatter").blocks,
+              (std::vector<Block>{Message{code::reviewNothing, {}}}));
 }
 
 TEST(DaySheet, AsksWhatIsStillOpen) {

@@ -118,6 +118,84 @@ TEST(CarryDryMatter, OfAnotherFieldOrMuchLaterIsNoPair) {
     EXPECT_EQ(meterBiasOf(dayOf(maker).after).pairs, 0);
 }
 
+// A sample that names a load speaks of it, whatever was carried to it, and of its field as any other does.
+TEST(CarryDryMatter, ALoadsOwnSampleSpeaksOfItWithItsOwnError) {
+    SeasonMaker maker;
+    addSample(maker, kMorning, 34);
+    addLoad(maker, kMorning + 10min);
+    entries::Load sampled = someLoad(10);
+    const auto load = maker.add(sampled, kMorning + 20min);
+    addLoad(maker, kMorning + 40min);
+    entries::DryMatterSample sample{DryMatter::fromPercent(41), DryMatterMethod::oven, {}, {}, {}, load};
+    maker.add(sample, kMorning + 25min);  // weighed in after the load had come
+    const Day day = dayOf(maker);
+    EXPECT_NEAR(day.loads[0].dryMatter.percent(), 34, 1e-9);
+    EXPECT_EQ(day.loads[1].basis, DryMatterBasis::loadSample);
+    EXPECT_NEAR(day.loads[1].dryMatter.percent(), 41, 1e-9);
+    EXPECT_NEAR(day.loads[1].dryMatterSd.percent(), 1.5, 1e-9);
+    EXPECT_EQ(day.loads[2].basis, DryMatterBasis::fieldSample);
+    EXPECT_GT(day.loads[2].dryMatter.percent(), 36) << "it is a sample of the field too";
+    EXPECT_LT(day.loads[2].dryMatter.percent(), 40);
+
+    sample.dryMatter = DryMatter::fromPercent(39);
+    maker.add(sample, kMorning + 26min);
+    const Day two = dayOf(maker);
+    EXPECT_NEAR(two.loads[1].dryMatter.percent(), 40, 1e-9) << "two samples of one load count alike";
+    EXPECT_NEAR(two.loads[1].dryMatterSd.percent(), 1.5 / std::sqrt(2.0), 1e-9);
+}
+
+TEST(CarryDryMatter, ASampleOfALoadIsOneOfItsField) {
+    SeasonMaker maker;
+    addSample(maker, kMorning, 34);
+    entries::Load sampled = someLoad(10);
+    sampled.field = idOf<farm::FieldTag>(2);
+    const auto load = maker.add(sampled, kMorning + 20min);
+    addLoad(maker, kMorning + 40min, idOf<farm::FieldTag>(2));
+    maker.add(entries::DryMatterSample{DryMatter::fromPercent(41), DryMatterMethod::oven, {}, {}, {}, load},
+              kMorning + 25min);
+    const Day day = dayOf(maker);
+    EXPECT_EQ(day.loads[1].basis, DryMatterBasis::fieldSample);
+    EXPECT_NEAR(day.loads[1].dryMatter.percent(), 41, 1e-9);
+}
+
+TEST(CarryDryMatter, OneOfALoadThatIsNotThereIsOneOfTheFieldAlone) {
+    SeasonMaker maker;
+    addLoad(maker, kMorning + 40min);
+    maker.add(
+        entries::DryMatterSample{
+            DryMatter::fromPercent(41), DryMatterMethod::oven, {}, {}, {}, idOf<entries::EntryTag>(99)},
+        kMorning + 25min);
+    EXPECT_EQ(dayOf(maker).loads[0].basis, DryMatterBasis::fieldSample);
+}
+
+TEST(MeanDryMatter, LoadsWithSamplesOfTheirOwnErrApart) {
+    SeasonMaker maker;
+    for (int i = 0; i < 4; ++i) {
+        const auto load = maker.add(someLoad(10), kMorning + i * 10min);
+        maker.add(
+            entries::DryMatterSample{DryMatter::fromPercent(34), DryMatterMethod::oven, {}, {}, {}, load},
+            kMorning + i * 10min);
+    }
+    EXPECT_NEAR(meanDryMatter(loadsOf(dayOf(maker)))->sd.percent(), 1.5 / 2, 1e-9);
+}
+
+// The first hour of a season, before anybody has sampled.
+TEST(CarryDryMatter, LastSeasonsMeanStandsInUntilThereIsASample) {
+    SeasonMaker maker;
+    entries::SeasonCarried carried;
+    carried.from.push_back({"Two Creeks", {}, idOf<entries::EntryTag>(1)});
+    carried.dryMatter = DryMatter::fromPercent(32.4);
+    maker.add(carried, kMorning - 1h);
+    addLoad(maker, kMorning);
+    const Day first = dayOf(maker);
+    EXPECT_EQ(first.loads[0].basis, DryMatterBasis::assumed);
+    EXPECT_NEAR(first.loads[0].dryMatter.percent(), 32.4, 1e-9);
+    EXPECT_NEAR(first.loads[0].dryMatterSd.percent(), std::hypot(3.7, 4), 1e-9)
+        << "as far off as another field is";
+    addSample(maker, kMorning + 1h, 36);
+    EXPECT_NEAR(dayOf(maker).loads[0].dryMatter.percent(), 36, 1e-9);
+}
+
 RC_GTEST_PROP(DryMatterErrorsProperty, LieBetweenNothingAndAllErringTogether, ()) {
     SeasonMaker maker;
     Instant at = kMorning;

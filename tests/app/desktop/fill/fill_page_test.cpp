@@ -1,11 +1,10 @@
 // Drives the window on a real season file, and looks into the file afterwards.
+#include "app/desktop/season_banner.h"
+#include "app/desktop/widgets/density_gauge.h"
 #include "tests/app/desktop/fill/fill_window.h"
 
 #include <QAbstractButton>
-#include <QAccessible>
 #include <QComboBox>
-#include <QDialog>
-#include <QLabel>
 #include <QLineEdit>
 #include <QScrollArea>
 #include <QScrollBar>
@@ -120,39 +119,45 @@ TEST_F(FillWindow, FitsTheSmallScreensWithAnOrdinaryFleet) {
     }
 }
 
-/// The names of what a person can work with in a window, as a screen reader would say them; a control without
-/// one is reported.
-void expectNames(const QWidget& root) {
-    for (QWidget* widget : root.findChildren<QWidget*>()) {
-        if (!widget->isVisible() || widget->objectName().startsWith(u"qt_")) continue;
-        if (qobject_cast<const QLabel*>(widget) != nullptr) continue;  // its text is its name
-        const bool isButton = qobject_cast<const QAbstractButton*>(widget) != nullptr;
-        if (widget->focusPolicy() == Qt::NoFocus && !isButton) continue;
-        QAccessibleInterface* spoken = QAccessible::queryAccessibleInterface(widget);
-        ASSERT_NE(spoken, nullptr);
-        EXPECT_FALSE(spoken->text(QAccessible::Name).isEmpty())
-            << widget->metaObject()->className() << ' ' << widget->objectName().toStdString();
+// Somebody else writes the file: a line says so above the page, which stays as wide and whole as it was.
+TEST_F(FillWindow, ABannerTakesNothingOfThePagesWidth) {
+    const auto widthOfGauge = [this] {
+        QTest::qWait(10);
+        return m_window->findChild<widgets::DensityGauge*>()->width();
+    };
+    for (const QSize size : {QSize{1280, 800}, QSize{1366, 768}}) {
+        open();
+        m_window->resize(size);
+        const int before = widthOfGauge();
+        close();
+        const auto writer = session::Session::open(m_files, m_clock);
+        ASSERT_TRUE(writer);
+        open();
+        m_window->resize(size);
+        EXPECT_EQ(widthOfGauge(), before) << size.width();
+        ASSERT_TRUE(m_window->findChild<SeasonBanner*>()->isVisible());
+        EXPECT_EQ(named<QScrollArea>("rest")->horizontalScrollBar()->maximum(), 0);
+        EXPECT_EQ(m_window->size(), size);
+        close();
     }
 }
 
-TEST_F(FillWindow, NamesEveryControlOfThePageAndItsSheets) {
+// A screen of 1280 x 800 or 1366 x 768 with everything twice as large: the window stays on it, the loads are
+// there, and what is entered comes under the gauge instead of beside it.
+TEST_F(FillWindow, AtTwiceTheScaleTheSideComesUnderTheGauge) {
     open();
-    QTest::mouseClick(m_window->findChild<widgets::TruckFace*>(), Qt::LeftButton);
-    ASSERT_TRUE(QTest::qWaitFor([&] { return today().loads.size() == 1; }));
+    const auto topOf = [this](QWidget* widget) { return widget->mapTo(m_window.get(), QPoint{}).y(); };
     for (const char* language : {"en", "pt_BR"}) {
-        m_window->setLanguage(QString::fromLatin1(language));
-        QCoreApplication::processEvents();
-        expectNames(*m_window->centralWidget());
-        press("dayLoads");
-        expectNames(*m_window->centralWidget());
-        press("dayLoads");
-        for (const char* opens : {"catchUp", "hire", "tablet"}) {
-            press(opens);
-            auto* sheet = m_window->findChild<QDialog*>();
-            ASSERT_NE(sheet, nullptr) << opens;
-            expectNames(*sheet);
-            sheet->reject();
-            ASSERT_TRUE(QTest::qWaitFor([&] { return m_window->findChild<QDialog*>() == nullptr; }));
+        for (const QSize size : {QSize{640, 400}, QSize{683, 384}, QSize{1280, 800}}) {
+            m_window->setLanguage(QString::fromLatin1(language));
+            m_window->resize(size);
+            QTest::qWait(20);
+            EXPECT_EQ(m_window->width(), size.width()) << language;
+            EXPECT_FALSE(m_window->findChild<widgets::TruckFace*>()->visibleRegion().isEmpty());
+            auto* gauge = m_window->findChild<widgets::DensityGauge*>();
+            auto* entry = named<widgets::QuantitySpinBox>("dryMatterPercent");
+            const bool under = topOf(entry) > topOf(gauge) + gauge->height();
+            EXPECT_EQ(under, size.width() < 1000) << language << size.width();
         }
     }
     m_window->setLanguage(QStringLiteral("en"));

@@ -3,6 +3,7 @@
 #include "app/desktop/fill/day_loads.h"
 #include "tests/app/desktop/fill/fill_window.h"
 
+#include <QApplication>
 #include <QClipboard>
 #include <QComboBox>
 #include <QGuiApplication>
@@ -11,12 +12,38 @@
 #include <QSpinBox>
 #include <QTimeEdit>
 #include <QToolButton>
+#include <cmath>
 
 namespace treadwell {
 namespace {
 
+/// Counts what is pressed anywhere in the program.
+class Touches final : public QObject {
+  public:
+    Touches() { qApp->installEventFilter(this); }
+    [[nodiscard]] int count() const noexcept { return m_count; }
+
+  protected:
+    bool eventFilter(QObject* watched, QEvent* event) override {
+        // A press that a widget leaves comes again to what lies under it.
+        if (event->type() == QEvent::MouseButtonPress && qobject_cast<QAbstractButton*>(watched)) ++m_count;
+        return false;
+    }
+
+  private:
+    int m_count = 0;
+};
+
 class Yard : public FillWindow {
   protected:
+    /// That of a row in the list of loads, the newest first.
+    QToolButton* tool(const char* name, int row) {
+        QList<QToolButton*> found;
+        for (auto* button : m_window->findChild<fill::DayLoads*>()->findChildren<QToolButton*>()) {
+            if (button->accessibleName().startsWith(QLatin1String{name})) found << button;
+        }
+        return found.value(row);
+    }
     widgets::TruckFace* face() { return m_window->findChild<widgets::TruckFace*>(); }
     /// Logs a load and waits until it lies on the disk.
     void load() {
@@ -37,7 +64,7 @@ class Yard : public FillWindow {
         *session =
             *session::Session::open(m_files, m_clock, session::Purpose::reading);  // lets go of the file
     }
-    QString holder() { return named<QPushButton>("tablet")->text(); }
+    QString holder() { return named<QPushButton>("tablet")->text().section(u'\n', 0, 0); }
 };
 
 TEST_F(Yard, AFingerLogsALoadAndMovesATractor) {
@@ -86,13 +113,36 @@ TEST_F(Yard, AnOldLoadIsTakenBackInTwoTouches) {
     press("dayLoads");
     auto* list = m_window->findChild<fill::DayLoads*>();
     ASSERT_TRUE(list->isVisible());
-    const auto away = list->findChildren<QToolButton*>();
-    ASSERT_EQ(away.size(), 2);
     EXPECT_FALSE(face()->isVisible()) << "the list stands in place of the trucks";
-    QTest::mouseClick(away.at(1), Qt::LeftButton);
+    QTest::mouseClick(tool("Take back", 1), Qt::LeftButton);
     ASSERT_TRUE(QTest::qWaitFor([&] { return today().loads.size() == 1; }));
     EXPECT_EQ(today().loads.front().at, m_clock.time) << "the older one is gone";
     EXPECT_TRUE(QTest::qWaitFor([&] { return list->findChildren<QPushButton*>().size() == 1; }));
+}
+
+// The list, and its mass held up or down until it reads right: whatever the mass, two touches.
+TEST_F(Yard, TheMassOfAnOldLoadIsPutRightInTwoTouches) {
+    open();
+    load();
+    m_clock.time += 1h;
+    load();
+    Touches touches;
+    press("dayLoads");
+    QToolButton* less = tool("Less mass", 1);
+    QTest::mousePress(less, Qt::LeftButton);
+    const auto* row = less->parentWidget()->findChild<QPushButton*>();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return row->text().contains(QStringLiteral("12.4 → 11.9")); }))
+        << row->text().toStdString();
+    EXPECT_EQ(today().loads.size(), 2u);
+    EXPECT_NEAR(today().loads[0].load.mass.tonnes(), 12.4, 1e-9) << "not before it stands still";
+    QTest::mouseRelease(less, Qt::LeftButton);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return today().loads[0].load.mass.tonnes() < 12; }));
+    EXPECT_EQ(touches.count(), 2);
+    EXPECT_NEAR(today().loads[1].load.mass.tonnes(), 12.4, 1e-9) << "the other stays";
+    EXPECT_EQ(today().loads[0].at, m_clock.time - 1h);
+    EXPECT_EQ(today().loads[0].load.source, entries::MassSource::weighed);
+    const double tenths = today().loads[0].load.mass.tonnes() * 10;
+    EXPECT_NEAR(tenths, std::round(tenths), 1e-6);
 }
 
 TEST_F(Yard, AnOldLoadIsPutRightInItsPlace) {
@@ -239,6 +289,62 @@ TEST_F(Yard, APauseBeginsAndEndsAtATouch) {
     QTest::keyClick(m_window.get(), Qt::Key_P, Qt::ControlModifier);
     ASSERT_TRUE(QTest::qWaitFor([&] { return today().pauses[0].end.has_value(); }));
     EXPECT_TRUE(QTest::qWaitFor([&] { return !named<QPushButton>("pause")->isChecked(); }));
+}
+
+TEST_F(Yard, WhatHappenedIsRecordedInThreeTouchesWithoutTyping) {
+    open();
+    press("incident");
+    for (auto* button : m_window->findChildren<QPushButton*>()) {
+        if (button->text() == u"spill") QTest::mouseClick(button, Qt::LeftButton);
+    }
+    press("record");
+    const auto incidents = [this]() -> const auto& {
+        return today().records.of<entries::Incident>();
+    };
+    ASSERT_TRUE(QTest::qWaitFor([&] { return incidents().size() == 1; }));
+    EXPECT_EQ(incidents()[0].what.sort, entries::IncidentSort::spill);
+    EXPECT_EQ(incidents()[0].what.silo, testing_support::idOf<farm::SiloTag>(1));
+    EXPECT_TRUE(incidents()[0].what.text.empty());
+    EXPECT_EQ(incidents()[0].at, m_clock.time);
+
+    // An earlier one, with the machine and in words.
+    QApplication::setActiveWindow(m_window.get());  // no window manager gives it back
+    QTest::keyClick(m_window.get(), Qt::Key_B, Qt::ControlModifier);
+    ASSERT_NE(named<QTimeEdit>("incidentTime"), nullptr);
+    for (auto* button : m_window->findChildren<QPushButton*>()) {
+        if (button->text() == u"slid") QTest::mouseClick(button, Qt::LeftButton);
+    }
+    named<QTimeEdit>("incidentTime")->stepDown();
+    named<QComboBox>("incidentTractor")->setCurrentIndex(1);
+    QTest::keyClicks(named<QLineEdit>("incidentText"), QStringLiteral("on the wet ramp"));
+    press("record");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return incidents().size() == 2; }));
+    EXPECT_EQ(incidents()[0].at, m_clock.time - 5min);
+    EXPECT_EQ(incidents()[0].what.text, "on the wet ramp");
+    EXPECT_EQ(incidents()[0].what.tractor, testing_support::idOf<farm::TractorTag>(1));
+}
+
+TEST_F(Yard, SomethingElseIsToldInWords) {
+    open();
+    press("incident");
+    for (auto* button : m_window->findChildren<QPushButton*>()) {
+        if (button->text() == u"other") QTest::mouseClick(button, Qt::LeftButton);
+    }
+    press("record");
+    EXPECT_FALSE(named<QLabel>("refusal")->text().isEmpty());
+    EXPECT_TRUE(today().records.of<entries::Incident>().empty());
+}
+
+TEST_F(Yard, TheHoursOnShiftStandBesideTheName) {
+    open();
+    press("tablet");
+    QTest::keyClicks(named<QLineEdit>("newName"), QStringLiteral("Ana"));
+    press("record");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return holder().startsWith(u"Ana"); }));
+    m_clock.time += 3h + 5min;
+    m_window->fillPage().refresh();
+    EXPECT_TRUE(named<QPushButton>("tablet")->text().contains(u"3 h 05"));
+    EXPECT_TRUE(named<QPushButton>("tablet")->accessibleDescription().contains(u"3 h 05"));
 }
 
 TEST_F(Yard, WhoHoldsTheTabletIsNamedOnceAndIsTheAuthor) {

@@ -4,8 +4,10 @@
 #include "app/desktop/samples/lines_panel.h"
 #include "app/desktop/widgets/quantity_spin_box.h"
 #include "tests/app/desktop/season_window.h"
+#include "tests/support/wire.h"
 
 #include <QComboBox>
+#include <QDialog>
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
@@ -81,6 +83,115 @@ TEST_F(SamplesWindow, TakesADishByKeysAndTellsWhatItChanged) {
     EXPECT_TRUE(panel("changed").contains(u"goal"));
     EXPECT_TRUE(panel("dryMatterLines").contains(u"Wet:")) << "the warning stands beside the mean";
     EXPECT_EQ(box("sampleDish")->si(), 0.05) << "the next sample lies in the same dish";
+}
+
+// The load of an hour ago, whose sample comes out of the microwave only now.
+TEST_F(SamplesWindow, ASampleOfALoadIsCarriedToItWithItsOwnError) {
+    openSamples();
+    auto* load = named<QComboBox>("sampleLoad");
+    ASSERT_EQ(load->count(), 2) << "the field, or the load";
+    EXPECT_TRUE(plain(load->itemText(1)).contains(u"12.0 t")) << load->itemText(1).toStdString();
+    load->setCurrentIndex(1);
+    type("sampleDish", "50");
+    typeOn("150");
+    typeOn("91");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return today().samples.size() == 1; }));
+    EXPECT_EQ(today().samples[0].reading.load, today().loads[0].entry);
+    EXPECT_EQ(today().samples[0].at, today().loads[0].at) << "of the time when it came";
+    EXPECT_EQ(today().loads[0].basis, season::DryMatterBasis::loadSample);
+    EXPECT_NEAR(today().loads[0].dryMatter.percent(), 41, 1e-9);
+    EXPECT_NEAR(today().loads[0].dryMatterSd.percent(), 1.5, 1e-9);
+    EXPECT_EQ(load->currentIndex(), 0) << "the next is of the field again";
+}
+
+/// A bench scale that stands still.
+std::string steady(const char* grams) {
+    std::string frames = "\r\n";
+    for (int i = 0; i < 4; ++i) frames += std::string{"ST,NT,+  "} + grams + ",g \r\n";
+    return frames;
+}
+
+class ScaleWindow : public SamplesWindow {
+  protected:
+    /// As a person would: the device is chosen, and the way in which it writes.
+    void listen() {
+        openSamples();
+        QTest::mouseClick(named<QPushButton>("scaleChoose"), Qt::LeftButton);
+        named<QComboBox>("scalePlace")->setCurrentText(QString::fromStdString(terminal.place()));
+        named<QComboBox>("scaleProfile")->setCurrentIndex(0);
+        QTest::mouseClick(named<QPushButton>("record"), Qt::LeftButton);
+        ASSERT_TRUE(QTest::qWaitFor([&] { return named<QPushButton>("scaleTake")->isVisible(); }))
+            << named<QLabel>("scaleSays")->text().toStdString();
+        ASSERT_TRUE(QTest::qWaitFor([&] { return m_window->findChild<QDialog*>() == nullptr; }));
+        QApplication::setActiveWindow(m_window.get());  // no window manager gives it back
+    }
+    void weigh(const char* grams) {
+        terminal.play(steady(grams));
+        ASSERT_TRUE(QTest::qWaitFor([&] {
+            return plain(named<QLabel>("scaleSays")->text())
+                .startsWith(QLatin1String{grams} + QStringLiteral(" g, stands"));
+        })) << named<QLabel>("scaleSays")->text().toStdString();
+    }
+    void take() { QTest::mouseClick(named<QPushButton>("scaleTake"), Qt::LeftButton); }
+
+    testing_support::PseudoTerminal terminal;
+};
+
+TEST_F(ScaleWindow, WeightsGoIntoTheDishOneAfterTheOther) {
+    listen();
+    box("sampleDish")->setFocus();
+    for (const char* grams : {"50.2", "150.2", "85.2"}) {
+        weigh(grams);
+        take();
+    }
+    EXPECT_NEAR(box("sampleWet")->si(), 0.1502, 1e-12);
+    EXPECT_TRUE(today().samples.empty()) << "a weight alone records nothing";
+    QTest::mouseClick(named<QPushButton>("dryMatterFormRecord"), Qt::LeftButton);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return today().samples.size() == 1; }));
+    EXPECT_NEAR(today().samples[0].reading.dryMatter.percent(), 35, 1e-9);
+}
+
+TEST_F(ScaleWindow, TheMicrowavesStepsAreWeighedToo) {
+    listen();
+    named<QComboBox>("sampleWay")->setCurrentIndex(1);
+    box("sampleDish")->setFocus();
+    for (const char* grams : {"50.0", "150.0", "95.0"}) {
+        weigh(grams);
+        take();
+    }
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    EXPECT_TRUE(running("dryMatterForm").contains(u"60 s")) << running("dryMatterForm").toStdString();
+    weigh("86.0");
+    take();
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
+    EXPECT_TRUE(running("dryMatterForm").contains(u"30 s")) << running("dryMatterForm").toStdString();
+}
+
+TEST_F(ScaleWindow, AStackOfSievesIsWeighedWithOneKey) {
+    listen();
+    showTab(1);
+    for (const char* grams : {"381.0", "20.0", "220.0", "110.0", "30.0"}) {
+        weigh(grams);
+        QTest::keyClick(m_window.get(), Qt::Key_F8);
+    }
+    QTest::mouseClick(named<QPushButton>("sieveFormRecord"), Qt::LeftButton);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return records<entries::SieveTest>().size() == 1; }));
+    const auto& masses = records<entries::SieveTest>()[0].what.masses;
+    ASSERT_EQ(masses.size(), 4u);
+    EXPECT_NEAR(masses[1].kilograms(), 0.22, 1e-12);
+    EXPECT_NEAR(masses[3].kilograms(), 0.03, 1e-12);
+}
+
+TEST_F(ScaleWindow, AWeightThatMovesIsNotTakenAndACutWireIsTold) {
+    listen();
+    terminal.play("\r\nUS,NT,+   77.0,g \r\n");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return named<QLabel>("scaleSays")->text().contains(u"moves"); }));
+    EXPECT_FALSE(named<QPushButton>("scaleTake")->isEnabled());
+    QTest::keyClick(m_window.get(), Qt::Key_F8);
+    EXPECT_EQ(box("sampleDish")->si(), 0.0);
+    terminal.cut();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !named<QPushButton>("scaleTake")->isVisible(); }));
+    EXPECT_FALSE(named<QLabel>("scaleSays")->text().isEmpty());
 }
 
 TEST_F(SamplesWindow, RefusesADishThatGainedWeightAndSaysWhy) {

@@ -24,6 +24,16 @@ TEST(DisplayUnits, ShowAmountsWithTheLocalesDecimalSignAndRaisedExponents) {
               QStringLiteral("236") + QChar::Nbsp + QStringLiteral("kg DM/m³"));
 }
 
+TEST(DisplayUnits, PutNoDashBesideAMinus) {
+    const DisplayUnits units{UnitSystem::metric, QLocale::c()};
+    const auto range = [&](double low, double high) {
+        return units.rangeText(DryMatter::fromPercent(low).amount(), DryMatter::fromPercent(high).amount());
+    };
+    EXPECT_EQ(range(-0.7, -0.4), QStringLiteral("-0.7 to ") + spaced("-0.4_%"));
+    EXPECT_EQ(range(-0.7, 0.4), QStringLiteral("-0.7 to ") + spaced("0.4_%"));
+    EXPECT_EQ(range(0.4, 0.7), QStringLiteral("0.4–") + spaced("0.7_%"));
+}
+
 TEST(DisplayUnits, NeverGroupDigits) {
     const DisplayUnits us{UnitSystem::us, QLocale{QStringLiteral("en_US")}};
     EXPECT_EQ(us.text(MachineMass::fromPounds(30000)), spaced("30000_lb"));

@@ -1,7 +1,10 @@
 #include "app/desktop/settings/language.h"
 
+#include "app/desktop/fill/say.h"
 #include "app/desktop/settings/display_units.h"
 #include "app/desktop/widgets/pad_plan.h"
+#include "core/advice/codes.h"
+#include "core/quantity/relations.h"
 
 #include <gtest/gtest.h>
 
@@ -84,6 +87,10 @@ TEST(Language, TellsTheShortTonFromTheTonne) {
     ASSERT_TRUE(language.set(QStringLiteral("pt_BR")));
     const DisplayUnits us{UnitSystem::us, QLocale{QStringLiteral("pt_BR")}};
     EXPECT_EQ(us.symbol(Dimension::asFedRate), QStringLiteral("ton curta/h"));
+    const fill::Speech speech{us, FarmZone{}};
+    const QString said =
+        speech.say(Message{code::adviceDelivery, {AsFedRate::fromTonnesPerHour(90).amount()}});
+    EXPECT_TRUE(said.endsWith(QStringLiteral("99 ton curta/h"))) << said.toStdString();
 }
 
 }  // namespace

@@ -50,6 +50,20 @@ struct Pad : testing::Test {
     QSignalSpy moves{&pad, &PadPlan::tractorMoved};
 };
 
+// Pounds are longer than tonnes; the time must be seen all the same.
+TEST_F(Pad, ShowsTheRunningTimeInEitherUnits) {
+    for (const UnitSystem units : {UnitSystem::metric, UnitSystem::us}) {
+        appearance.setUnits(settings::DisplayUnits{units, QLocale::c()});
+        TractorView view = tractor(1, "Oak", Zone::packing);
+        view.massKnown = false;
+        pad.setTractors({view});
+        const QImage before = chip(1)->grab().toImage();
+        view.running = Seconds{555 * 60.0};
+        pad.setTractors({view});
+        EXPECT_NE(before, chip(1)->grab().toImage()) << enumText(units);
+    }
+}
+
 TEST_F(Pad, MovesByClickThenClick) {
     QTest::mouseClick(chip(2), Qt::LeftButton);
     QTest::mouseClick(&pad, Qt::LeftButton, {}, pad.zoneRect(Zone::spreading).center());

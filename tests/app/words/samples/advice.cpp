@@ -17,6 +17,7 @@ std::vector<Sample> adviceSamples() {
         {code::adviceLeave, {kText}},
         {code::adviceLayer, {kLayer}},
         {code::adviceDelivery, {kRate}},
+        {code::adviceHold, {kRate}},
         {code::adviceGain, {kDensity, kDenser, kDensity, kChance, kBetter}},
         {code::adviceThinnerGain, {kNumber, kNumber, kDenser}},
         {code::adviceCosts, {kCost}},

@@ -35,6 +35,7 @@ std::vector<Sample> attentionSamples() {
         {code::readyToCover, {kDepth}},
         {code::knownDryMatter, {kDryMatter, kAt}},
         {code::assumedDryMatter, {kDryMatter}},
+        {code::carriedDryMatter, {kDryMatter}},
         {code::otherFieldsDryMatter, {kDryMatter, kAt}},
         {code::knownLayer, {kLayer, kAt}},
         {code::assumedLayer, {kLayer}},
