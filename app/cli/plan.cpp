@@ -15,16 +15,6 @@ constexpr std::array kViews{std::pair{"fits", ViewOf{fitsView}}, std::pair{"flow
                             std::pair{"pays", ViewOf{paysView}}, std::pair{"seals", ViewOf{sealsView}},
                             std::pair{"feeds", ViewOf{feedsView}}};
 
-tl::expected<plan::Inputs, Failure> inputsFrom(const std::string& file, const words::Style& style) {
-    const auto bytes = readFile(file);
-    if (!bytes) return failed(bytes.error(), style);
-    auto inputs = plan::inputsFromJson(*bytes);
-    if (inputs) return *std::move(inputs);
-    Error error = inputs.error();
-    error.place.file = file;
-    return failed(error, style);
-}
-
 using Tables = tl::expected<std::vector<PlanTable>, Failure>;
 
 Tables tablesFrom(PlanView view, const std::string& file, const words::Style& style) {
@@ -68,6 +58,38 @@ Tables tablesOf(const PlanOptions& options, const Answer& answer) {
 
 }  // namespace
 
+tl::expected<plan::Inputs, Failure> inputsFrom(const std::string& file, const words::Style& style) {
+    const auto bytes = readFile(file);
+    if (!bytes) return failed(bytes.error(), style);
+    auto inputs = plan::inputsFromJson(*bytes);
+    if (inputs) return *std::move(inputs);
+    Error error = inputs.error();
+    error.place.file = file;
+    return failed(error, style);
+}
+
+void printPlanTables(const std::vector<PlanTable>& tables, const Answer& answer) {
+    if (!answer.json) {
+        for (const PlanTable& table : tables) {
+            answer.out << table.heading << '\n';
+            printTable(answer.out, table.table, answer.style);
+            for (const Message& remark : table.remarks)
+                answer.out << words::inWords(remark, answer.style) << '\n';
+            answer.out << '\n';
+        }
+        return;
+    }
+    JsonWriter json{2};
+    json.beginObject();
+    for (const PlanTable& table : tables) {
+        json.key(table.key);
+        writeTable(json, table.table);
+        if (!table.remarks.empty()) writeMessages(json, table.key + "_remarks", table.remarks, answer.style);
+    }
+    json.endObject();
+    answer.out << json.text() << '\n';
+}
+
 Outcome plan(const PlanOptions& options, const Answer& answer) {
     if (options.example) {
         answer.out << plan::toJson(plan::exampleInputs()) << '\n';
@@ -77,25 +99,7 @@ Outcome plan(const PlanOptions& options, const Answer& answer) {
         return tl::unexpected{Failure{Status::misused, "PLAN is missing: give a file, or --example for one"}};
     const auto tables = tablesOf(options, answer);
     if (!tables) return tl::unexpected{tables.error()};
-    if (!answer.json) {
-        for (const PlanTable& table : *tables) {
-            answer.out << table.heading << '\n';
-            printTable(answer.out, table.table, answer.style);
-            for (const Message& remark : table.remarks)
-                answer.out << words::inWords(remark, answer.style) << '\n';
-            answer.out << '\n';
-        }
-        return {};
-    }
-    JsonWriter json{2};
-    json.beginObject();
-    for (const PlanTable& table : *tables) {
-        json.key(table.key);
-        writeTable(json, table.table);
-        if (!table.remarks.empty()) writeMessages(json, table.key + "_remarks", table.remarks, answer.style);
-    }
-    json.endObject();
-    answer.out << json.text() << '\n';
+    printPlanTables(*tables, answer);
     return {};
 }
 

@@ -4,6 +4,7 @@
 #include "app/cli/table.h"
 #include "core/plan/inputs.h"
 
+#include <optional>
 #include <vector>
 
 namespace treadwell::cli {
@@ -19,6 +20,10 @@ struct PlanOptions {
 /// A harvest planned: what fits, what flows, what pays; or an example of its inputs.
 [[nodiscard]] Outcome plan(const PlanOptions& options, const Answer& answer);
 
+/// The inputs in a file.
+[[nodiscard]] tl::expected<plan::Inputs, Failure> inputsFrom(const std::string& file,
+                                                             const words::Style& style);
+
 /// A table with its name, and what is to be said beneath it.
 struct PlanTable {
     std::string key;
@@ -26,6 +31,20 @@ struct PlanTable {
     Table table;
     std::vector<Message> remarks = {};
 };
+
+/// The options of the sealing list, as typed.
+struct SealingOptions {
+    std::string file;
+    std::string plan;                 ///< a file of inputs
+    std::optional<std::string> done;  ///< a step
+    std::optional<std::string> silo, from, to, product, author, at;
+};
+
+/// What is to be done to seal the silos, and the entry that a step is done.
+[[nodiscard]] Outcome sealing(const SealingOptions& options, const Answer& answer);
+
+/// As text or JSON, each with its remarks.
+void printPlanTables(const std::vector<PlanTable>& tables, const Answer& answer);
 
 /// One view of a plan.
 using PlanView = Result<std::vector<PlanTable>>;

@@ -35,22 +35,26 @@ PlanTable feedTable(const plan::FeedPlan& feeds) {
     PlanTable result{"feeds", "Feeding out", {}};
     result.table.columns = {{"silo", "Silo"},
                             {"face", "Face", Dimension::area},
-                            {"largest_face", "at most", Dimension::area},
+                            {"summer_face", "at most: summer", Dimension::area},
+                            {"winter_face", "winter", Dimension::area},
                             {"advance", "A day", Dimension::length},
                             {"left", "Feed", Dimension::dryMass},
                             {"days", "Days"},
+                            {"slow_days", "too slow"},
                             {"opens", "Opened from"},
-                            {"empty", "Empty on"},
+                            {"empty", "Next open by"},
                             {"gas_until", "Silo gas until"},
                             {"effluent", "Effluent", Dimension::productVolume}};
     for (const plan::Feed& feed : feeds.silos) {
-        result.table.rows.push_back({Name{feed.silo}, feed.face.amount(), feed.largestFace.amount(),
-                                     feed.advance.amount(), feed.left.amount(), feed.days,
-                                     toIso8601(feed.opens), toIso8601(feed.empty), toIso8601(feed.gasUntil),
+        result.table.rows.push_back({Name{feed.silo}, feed.face.amount(), feed.summerFace.amount(),
+                                     feed.winterFace.amount(), feed.advance.amount(), feed.left.amount(),
+                                     feed.days, std::int64_t{feed.slowDays}, toIso8601(feed.opens),
+                                     toIso8601(feed.empty), toIso8601(feed.gasUntil),
                                      ProductVolume::fromLitres(feed.effluent_L).amount()});
-        if (feed.face > feed.largestFace)
-            result.remarks.push_back(
-                {code::planFaceTooLarge, {feed.silo, feed.face.amount(), feed.largestFace.amount()}});
+        if (feed.slowDays > 0)
+            result.remarks.push_back({code::planFaceTooLarge,
+                                      {feed.silo, feed.advance.amount(), std::int64_t{feed.slowDays},
+                                       feed.summerWidth.amount(), feed.winterWidth.amount()}});
     }
     if (feeds.daysWithout > 0)
         result.remarks.push_back({code::planDaysWithoutFeed, {std::int64_t{feeds.daysWithout}}});

@@ -1,30 +1,16 @@
 #include "app/cli/plan.h"
-#include "core/attention/cautions.h"
+#include "core/attention/shape_cautions.h"
 #include "core/plan/codes.h"
 #include "core/plan/fits.h"
-
-#include <algorithm>
 
 namespace treadwell::cli {
 
 namespace {
 
-/// The cautions that a silo of this shape calls for; those that only stand belong to the day itself.
 std::vector<Message> cautionsOf(const plan::Inputs& inputs, const plan::PlannedSilo& planned) {
-    farm::Silo silo;
-    silo.width = planned.shape.width;
-    silo.rampSlope = planned.shape.rampSlope;
-    silo.wallHeight = planned.shape.wallHeight;
-    silo.crown = std::max(Length{}, planned.shape.height - planned.shape.wallHeight);
-    if (planned.shape.kind == farm::ShapeKind::pile) {
-        silo.width -= planned.shape.height * (2.0 * planned.shape.rampSlope.runPerRise());
-        silo.wallHeight = planned.shape.height;
-        silo.crown = Length{};
-    }
     std::vector<Message> messages;
     for (const attention::CautionNow& caution :
-         attention::cautionsFor(silo, {.machineWidth = inputs.machineWidth}, Instant{})) {
-        if (caution.weight == attention::Weight::standing) continue;
+         attention::shapeCautions(planned.shape, inputs.machineWidth)) {
         if (messages.empty()) messages.push_back({code::planSiloCautions, {planned.name}});
         messages.push_back(caution.message);
     }

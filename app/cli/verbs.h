@@ -49,6 +49,7 @@ struct Request {
     TrackOptions tracks;
     PlanOptions plan;
     PracticeOptions practice;
+    SealingOptions sealing;
     std::function<Outcome(const Answer&)> run;
 };
 
@@ -82,7 +83,7 @@ inline CLI::Option* addCsv(CLI::App& command, bool& csv) {
 /// The verbs that answer with a sheet, the day and its closing, the season, the face, feeding out.
 void addSheets(CLI::App& app, Request& request);
 
-/// The verb that plans a harvest.
+/// The verbs that plan a harvest and go through the sealing.
 void addPlanVerb(CLI::App& app, Request& request);
 
 /// The verbs of wheel passes.

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/enum_text.h"
+#include "core/base/instant.h"
 #include "core/outcome/feed_out.h"
 #include "core/outcome/sealing.h"
 
@@ -31,17 +32,32 @@ struct Sealing {
     friend bool operator==(const Sealing&, const Sealing&) = default;
 };
 
-/// What the herd takes.
+/// What the herd takes, and how fast an open face must move so that it does not heat.
 struct Feeding {
-    DryMass daily = DryMass::fromKilograms(1500);   ///< of this silage
-    Length leastAdvance = outcome::kSummerAdvance;  ///< of the face in a day
+    DryMass daily = DryMass::fromKilograms(1500);    ///< of this silage
+    Length summerAdvance = outcome::kSummerAdvance;  ///< of the face in a day, at least
+    Length winterAdvance = outcome::kWinterAdvance;
+    int summerFrom = 4;   ///< month, 1-12
+    int summerUntil = 9;  ///< its last month; before `summerFrom` where summer lies over the new year
     int closedDays = 45;  ///< from the last load until a silo is opened, at the earliest
+
+    [[nodiscard]] bool isSummer(LocalDay day) const noexcept {
+        const int month = static_cast<int>(static_cast<unsigned>(day.month()));
+        if (summerFrom <= summerUntil) return month >= summerFrom && month <= summerUntil;
+        return month >= summerFrom || month <= summerUntil;
+    }
+    [[nodiscard]] Length leastAdvance(LocalDay day) const noexcept {
+        return isSummer(day) ? summerAdvance : winterAdvance;
+    }
 
     template <class Visit, class Self>
     static void fields(Visit& visit, Self& self) {
         visit("closed_days", self.closedDays);
         visit("daily_kg_dm", self.daily);
-        visit("least_advance_m_per_day", self.leastAdvance);
+        visit("summer_advance_m_per_day", self.summerAdvance);
+        visit("summer_from_month", self.summerFrom);
+        visit("summer_until_month", self.summerUntil);
+        visit("winter_advance_m_per_day", self.winterAdvance);
     }
     friend bool operator==(const Feeding&, const Feeding&) = default;
 };

@@ -8,6 +8,7 @@
     X(planNothingListed) \
     X(planNameTwice) \
     X(planRoundTooLong) \
+    X(planSiloUnknown) \
     X(planSiloCautions) \
     X(planPackingSlowest) \
     X(planDaysWithoutLoad) \

@@ -22,6 +22,18 @@ Area faceOf(const farm::Shape& shape) {
     return farm::crownedSection(shape.width, wall, shape.height - wall, farm::kCrownSide);
 }
 
+Length widthOf(Area face, Length height) {
+    return Length::fromSi(face.si() / height.si());
+}
+
+int slowDaysOf(const Feed& feed, const Feeding& feeding) {
+    int slow = 0;
+    for (LocalDay day = feed.opens; day != feed.empty; day = dayAfter(day)) {
+        if (feed.advance < feeding.leastAdvance(day)) ++slow;
+    }
+    return slow;
+}
+
 }  // namespace
 
 Result<FeedPlan> feedsOf(const Inputs& inputs) {
@@ -40,7 +52,10 @@ Result<FeedPlan> feedsOf(const Inputs& inputs) {
         feed.silo = silo.name;
         feed.face = faceOf(inputs.silos[i].shape);
         const DryDensity density = silo.density.median();
-        feed.largestFace = outcome::largestFace(feeding.daily, density, feeding.leastAdvance);
+        feed.summerFace = outcome::largestFace(feeding.daily, density, feeding.summerAdvance);
+        feed.winterFace = outcome::largestFace(feeding.daily, density, feeding.winterAdvance);
+        feed.summerWidth = widthOf(feed.summerFace, inputs.silos[i].shape.height);
+        feed.winterWidth = widthOf(feed.winterFace, inputs.silos[i].shape.height);
         feed.advance = outcome::advanceOf(feeding.daily, density, feed.face);
         feed.left = silo.placed * inputs.dryMatter * (1.0 - inputs.prices.lossLevel.fraction());
         feed.days = feed.left / feeding.daily;
@@ -55,6 +70,7 @@ Result<FeedPlan> feedsOf(const Inputs& inputs) {
         plan.daysWithout += static_cast<int>(std::max(ready - wanted, std::chrono::days{0}).count());
         feed.opens = LocalDay{std::max(ready, wanted)};
         feed.empty = LocalDay{local_days{feed.opens} + std::chrono::days{static_cast<int>(feed.days)}};
+        feed.slowDays = slowDaysOf(feed, feeding);
         plan.silos.push_back(feed);
     }
     return plan;

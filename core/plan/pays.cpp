@@ -123,7 +123,7 @@ class Ledger final {
             .tractor = m_inputs.tractors[m_order[place]].name,
             .hour = CostRate::fromPerHour(hour),
             .breakEven = breakEvenOf(CostRate::fromPerHour(hour), AsFedRate::fromTonnesPerHour(planned),
-                                     m_choice.value_per_t_dm * m_choice.dryMatter),
+                                     m_inputs.prices.cropPerTonne(m_inputs.dryMatter)),
             .gain = DryDensity::fromSi(medianAt(with, planned) - medianAt(without, planned)),
             .margin_per_h = margin(planned),
             .paysFrom = {}};

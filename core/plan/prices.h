@@ -41,6 +41,11 @@ struct Prices {
     Loss lossLevel = Loss::fromPercent(12);  ///< the farm's own at `lossLevelAt`
     DryDensity lossLevelAt = DryDensity::fromKilogramsPerCubicMetre(225);
 
+    /// What a tonne as fed is worth: by its dry matter alone.
+    [[nodiscard]] double cropPerTonne(DryMatter dryMatter) const noexcept {
+        return crop_per_tonne_dm * dryMatter.fraction();
+    }
+
     template <class Visit, class Self>
     static void fields(Visit& visit, Self& self) {
         visit("crop_per_t_dm", self.crop_per_tonne_dm);

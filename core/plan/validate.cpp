@@ -120,11 +120,17 @@ Result<void> check(const Sealing& sealing) {
         holdsWithin(sealing.exposedDepth, metres(0), metres(2), "sealing.exposed_depth"));
 }
 
+Result<void> checkAdvance(Length advance, const char* field) {
+    return holdsWithin(advance, Length::fromMetres(0.02), Length::fromMetres(3), field);
+}
+
 Result<void> check(const Feeding& feeding) {
     return firstFailure(
         holdsWithin(feeding.daily, DryMass::fromKilograms(10), DryMass::fromTonnes(500), "feeding.daily"),
-        holdsWithin(feeding.leastAdvance, Length::fromMetres(0.02), Length::fromMetres(3),
-                    "feeding.least_advance"),
+        checkAdvance(feeding.summerAdvance, "feeding.summer_advance"),
+        checkAdvance(feeding.winterAdvance, "feeding.winter_advance"),
+        checkCount(feeding.summerFrom, 1, 12, "feeding.summer_from_month"),
+        checkCount(feeding.summerUntil, 1, 12, "feeding.summer_until_month"),
         checkCount(feeding.closedDays, 0, 400, "feeding.closed_days"));
 }
 

@@ -352,8 +352,8 @@
         <translation>Dias em que nenhum silo deve ainda ser aberto: {1}</translation>
     </message>
     <message>
-        <source>{1}: a face of {2} is more than the herd moves fast enough, which is {3}</source>
-        <translation>{1}: um painel de {2} é mais do que o rebanho consome a tempo, que é {3}</translation>
+        <source>{1}: the face moves {2} a day, too little on {3} days of feed; at this height it may be {4} wide in summer, {5} in winter</source>
+        <translation>{1}: o painel avança {2} por dia, pouco em {3} dias de trato; nesta altura pode ter {4} de largura no verão e {5} no inverno</translation>
     </message>
     <message>
         <source>Waiting four days costs up to 11 % of what lies exposed; a day is counted as a quarter of that</source>
@@ -2328,6 +2328,10 @@
     <message>
         <source>Dry matter: the mean of last season, {1}, until a sample is taken</source>
         <translation>Matéria seca: a média da última safra, {1}, até que se tire uma amostra</translation>
+    </message>
+    <message>
+        <source>The farm has no silo called {1}: name it so in the plan, or define it</source>
+        <translation>A fazenda não tem silo chamado {1}: dê esse nome no plano ou cadastre-o</translation>
     </message>
 </context>
 <context>

@@ -22,6 +22,18 @@ TEST(PublishedMoney, AnHourOfATractor) {
 
 // (0.22 X + 0.096) kW: form published, coefficients from memory. 134.2 kW at half load: 27.65 L/h, derived.
 // Average 0.223 kW L/h (published) lies within its range of loads.
+// Crop priced by its dry matter, extension tables (published): 40 a tonne at 30 % is 36 at 27 % and 44 at 33
+// %; 75 at 30 % is 70 at 28 % and 80 at 32 %.
+TEST(PublishedMoney, CropByItsDryMatter) {
+    Prices prices;
+    prices.crop_per_tonne_dm = 40 / 0.30;
+    EXPECT_NEAR(prices.cropPerTonne(DryMatter::fromPercent(27)), 36, 1e-9);
+    EXPECT_NEAR(prices.cropPerTonne(DryMatter::fromPercent(33)), 44, 1e-9);
+    prices.crop_per_tonne_dm = 75 / 0.30;
+    EXPECT_NEAR(prices.cropPerTonne(DryMatter::fromPercent(28)), 70, 1e-9);
+    EXPECT_NEAR(prices.cropPerTonne(DryMatter::fromPercent(32)), 80, 1e-9);
+}
+
 TEST(PublishedMoney, Fuel) {
     EXPECT_NEAR(fuel_L_per_h(134.2, Share::fromPercent(50)), 27.65, 0.01);
     EXPECT_NEAR(fuel_L_per_h(1, Share::fromPercent(57.7)), 0.223, 0.001);

@@ -116,5 +116,23 @@ TEST(Plan, CautionsWhereASlopeIsSteep) {
                 testing::Not(testing::Contains("cautionRampSteep")));
 }
 
+TEST(Sealing, AStepIsRecordedAndShown) {
+    const Folder folder;
+    const std::string season = folder.file("season.treadwell"), plan = exampleFile(folder);
+    ASSERT_EQ(runProgram({"new", season, "--farm", TREADWELL_SOURCE "/examples/farm.json"}).status, 0);
+    const Json before{runProgram({"sealing", season, "--plan", plan, "--json"}).out};
+    EXPECT_EQ(before.text("/sealing/0/step"), "wallSheets");
+    EXPECT_EQ(before.number("/sealing/0/done_percent"), 0);
+    const Answered done = runProgram({"sealing", season, "--plan", plan, "--done", "wallSheets", "--to",
+                                      "30m", "--at", "2026-09-15T08:00:00+02:00", "--json"});
+    ASSERT_EQ(done.status, 0) << done.err;
+    EXPECT_NEAR(Json{done.out}.number("/sealing/0/done_percent"), 50, 1e-9);
+    EXPECT_EQ(Json{done.out}.text("/sealing_remarks/0/code"), "planSiloUnknown") << "the farm has no pile";
+    EXPECT_THAT(runProgram({"list", season}).out, HasSubstr("wall sheets"));
+    const Answered wrong = runProgram({"sealing", season, "--plan", plan, "--done", "roof"});
+    EXPECT_EQ(wrong.status, 2);
+    EXPECT_THAT(wrong.err, HasSubstr("edgesSealed"));
+}
+
 }  // namespace
 }  // namespace treadwell::cli

@@ -84,6 +84,42 @@ TEST(Feeds, ALongClosureLeavesDaysWithoutFeed) {
     EXPECT_GT(feedsOf(inputs)->daysWithout, 0) << "the first is empty before the second is ripe";
 }
 
+// Summer lies where the farm has it; a face that moves 25 cm a day is fast enough for winter (21) alone (36).
+TEST(Feeds, TheRemovalRateGoesByTheSeason) {
+    Inputs inputs = quick();
+    inputs.grounds.resize(1);
+    const Feed before = feedsOf(inputs)->silos[0];
+    inputs.feeding.daily = inputs.feeding.daily * (25.0 / before.advance.centimetres());
+    inputs.feeding.closedDays = 120;
+    inputs.begins = std::chrono::year{2026} / std::chrono::September / 14;
+    const Feed feed = feedsOf(inputs)->silos[0];
+    EXPECT_NEAR(feed.advance.centimetres(), 25, 1e-9);
+    EXPECT_LT(feed.summerFace, feed.face);
+    EXPECT_GT(feed.winterFace, feed.face);
+    int summer = 0;
+    for (LocalDay day = feed.opens; day != feed.empty; day = dayAfter(day))
+        summer += day.month() >= std::chrono::April && day.month() <= std::chrono::September ? 1 : 0;
+    EXPECT_EQ(feed.slowDays, summer);
+    inputs.feeding.summerFrom = 10;
+    inputs.feeding.summerUntil = 3;
+    const Feed south = feedsOf(inputs)->silos[0];
+    EXPECT_EQ(south.slowDays, static_cast<int>(feed.days) - summer);
+}
+
+// Lower Saxony chamber (published): 35 m3 a week at 2.0 m a week is a face of 17 m2, 7 m wide at 2.5 m.
+TEST(Feeds, TheFaceOfTheHerdHasItsWidth) {
+    Inputs inputs = quick();
+    inputs.grounds.resize(1);
+    inputs.silos.resize(1);
+    inputs.silos[0].shape.height = inputs.silos[0].shape.wallHeight = Length::fromMetres(2.5);
+    inputs.feeding.summerAdvance = Length::fromMetres(2.0 / 7);
+    const DryDensity density = fitOf(inputs)->silos[0].density.median();
+    inputs.feeding.daily = density * Volume::fromCubicMetres(35.0 / 7);
+    const Feed feed = feedsOf(inputs)->silos[0];
+    EXPECT_NEAR(feed.summerFace.squareMetres(), 17.5, 1e-9);
+    EXPECT_NEAR(feed.summerWidth.metres(), 7, 1e-9);
+}
+
 TEST(Feeds, WetCropRunsEffluent) {
     Inputs inputs = quick();
     inputs.dryMatter = DryMatter::fromPercent(20);
