@@ -172,7 +172,7 @@ TEST_F(Practising, ProgressIsKeptForANameAndDeleted) {
     setPace(1000);
     runToTheEnd();
     EXPECT_TRUE(at<QListWidget>("practiceLessons")->item(0)->text().contains(u"1 run"));
-    QThreadPool::globalInstance()->waitForDone();
+    page.reset();  // waits for what is being written
     page = std::make_unique<PracticePage>(*m_desk, look, folder());
     const auto kept = practice::readProgress(folder() / practice::kProgressFile).value();
     ASSERT_NE(kept.called("Ida Testname"), nullptr);
