@@ -12,16 +12,17 @@ namespace treadwell::cli {
 namespace {
 
 void tell(const review::Closing& closing, bool closed, const Answer& answer) {
+    std::vector<Message> missing;
+    for (const review::OpenPoint& point : closing.missing) missing.push_back(point.question);
     if (answer.json) {
         JsonWriter json{2};
         json.beginObject().member("day", toIso8601(closing.entry.day)).member("closed", closed);
-        writeMessages(json, "missing", closing.missing, answer.style);
+        writeMessages(json, "missing", missing, answer.style);
         json.endObject();
         answer.out << json.text() << '\n';
         return;
     }
-    for (const Message& message : closing.missing)
-        answer.out << words::inWords(message, answer.style) << '\n';
+    for (const Message& message : missing) answer.out << words::inWords(message, answer.style) << '\n';
     if (closed) {
         answer.out << toIso8601(closing.entry.day) << " is closed at "
                    << words::inWords(closing.happened, answer.style) << '\n';

@@ -26,7 +26,7 @@ struct DayOptions {
 /// The options of `feed-out`, as typed.
 struct FeedOptions {
     std::string file;
-    std::optional<std::string> at, silo, from, perDay, dryMatter, loss, week, behindFace, core;
+    std::optional<std::string> at, silo, from, perDay, dryMatter, loss, week, face;
     bool csv = false;
 };
 

@@ -11,7 +11,7 @@ namespace treadwell::cli {
 struct ImportOptions {
     std::string file;
     std::optional<std::string> tickets, tractors, samples, heights, layers, cores;
-    std::optional<std::string> sieves, kernels, temperatures, fields, chop;
+    std::optional<std::string> sieves, kernels, temperatures, fields, chop, removals, faceTemperatures;
     std::optional<std::string> silo;
     std::optional<std::string> encoding;
     std::optional<std::string> delimiter;

@@ -123,17 +123,20 @@ tl::expected<std::vector<ImportedFile>, Failure> readFiles(const ImportOptions& 
     if (!context) return tl::unexpected{context.error()};
     const auto answers = answersFrom(options);
     if (!answers) return tl::unexpected{answers.error()};
-    const std::array<Named, 11> all{{{"tickets", options.tickets, intake::readTickets},
-                                     {"tractors", options.tractors, intake::readTractorLog},
-                                     {"samples", options.samples, intake::readSamples},
-                                     {"heights", options.heights, intake::readHeights},
-                                     {"layers", options.layers, intake::readLayers},
-                                     {"cores", options.cores, intake::readCores},
-                                     {"sieves", options.sieves, intake::readSieveTests},
-                                     {"kernels", options.kernels, intake::readKernelTests},
-                                     {"temperatures", options.temperatures, intake::readTemperatures},
-                                     {"fields", options.fields, intake::readFieldVisits},
-                                     {"chop", options.chop, intake::readChopSettings}}};
+    const std::array<Named, 13> all{
+        {{"tickets", options.tickets, intake::readTickets},
+         {"tractors", options.tractors, intake::readTractorLog},
+         {"samples", options.samples, intake::readSamples},
+         {"heights", options.heights, intake::readHeights},
+         {"layers", options.layers, intake::readLayers},
+         {"cores", options.cores, intake::readCores},
+         {"sieves", options.sieves, intake::readSieveTests},
+         {"kernels", options.kernels, intake::readKernelTests},
+         {"temperatures", options.temperatures, intake::readTemperatures},
+         {"fields", options.fields, intake::readFieldVisits},
+         {"chop", options.chop, intake::readChopSettings},
+         {"removals", options.removals, intake::readRemovals},
+         {"face temperatures", options.faceTemperatures, intake::readFaceTemperatures}}};
     std::vector<ImportedFile> files;
     for (const Named& named : all) {
         if (!named.path) continue;
@@ -158,7 +161,8 @@ tl::expected<std::vector<ImportedFile>, Failure> readFiles(const ImportOptions& 
         return tl::unexpected{Failure{Status::misused,
                                       "nothing to import: give --tickets, --tractors, --samples, --heights, "
                                       "--layers, --cores, --sieves, "
-                                      "--kernels, --temperatures, --fields or --chop"}};
+                                      "--kernels, --temperatures, --fields, --chop, "
+                                      "--removals or --face-temperatures"}};
     }
     return files;
 }

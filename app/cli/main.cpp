@@ -85,6 +85,10 @@ void addImport(CLI::App& app, Request& request) {
     addText(*command, "--fields", options.fields, "FILE",
             "Standing fields: time, field, planted, silked, hybrid, milk line, dry matter");
     addText(*command, "--chop", options.chop, "FILE", "The cut: time, cut, roll gap, cutting height");
+    addText(*command, "--removals", options.removals, "FILE",
+            "What was fed: time, silo, mass, dry matter, face");
+    addText(*command, "--face-temperatures", options.faceTemperatures, "FILE",
+            "Temperatures of a face: time, silo, behind face, core, across, height");
     addText(*command, "--silo", options.silo, "NAME", "For rows that name no silo");
     addText(*command, "--encoding", options.encoding, "utf8|windows1252|latin9",
             "Where the files do not tell");

@@ -52,25 +52,15 @@ DocumentForm formOf(bool csv, const Answer& answer) {
 
 tl::expected<review::FeedQuestion, Failure> questionOf(const FeedOptions& options,
                                                        const words::Style& style) {
-    std::optional<LocalDay> from;
-    std::optional<AsFedMass> perDay;
-    std::optional<DryMatter> dryMatter;
-    review::FeedQuestion question{};
+    review::FeedQuestion question;
     for (const Outcome& read :
-         {take(options.from, "--from", from), take(options.week, "--week", question.week),
-          take(options.perDay, "--per-day", perDay, style),
-          take(options.dryMatter, "--dry-matter", dryMatter, style),
+         {take(options.from, "--from", question.from), take(options.week, "--week", question.week),
+          take(options.perDay, "--per-day", question.perDay, style),
+          take(options.dryMatter, "--dry-matter", question.dryMatter, style),
           take(options.loss, "--loss", question.loss, style),
-          take(options.behindFace, "--behind-face", question.behindFace, style),
-          take(options.core, "--core", question.core, style)}) {
+          take(options.face, "--face", question.face, style)}) {
         if (!read) return tl::unexpected{read.error()};
     }
-    if (question.behindFace.has_value() != question.core.has_value()) {
-        return tl::unexpected{Failure{Status::misused, "give --behind-face and --core together"}};
-    }
-    question.from = *from;
-    question.perDay = *perDay;
-    question.dryMatter = *dryMatter;
     return question;
 }
 

@@ -43,14 +43,17 @@ void addFeedOut(CLI::App& app, Request& request) {
     CLI::App* fed =
         addVerb(app, request, "feed-out", "Until when a silo feeds, and what the coming faces cut",
                 options.file, [](const Request& r, const Answer& answer) { return feedOut(r.feed, answer); });
-    addText(*fed, "--from", options.from, "2027-01-10", "The first day of feeding")->required();
-    addText(*fed, "--per-day", options.perDay, "12t", "What is fed each day, as fed")->required();
-    addText(*fed, "--dry-matter", options.dryMatter, "33%", "Of what is fed")->required();
+    addText(*fed, "--from", options.from, "2027-01-10",
+            "The first day of feeding; that after the last recorded if not given");
+    addText(*fed, "--per-day", options.perDay, "12t",
+            "What is fed each day, as fed; the mean of what is recorded if not given");
+    addText(*fed, "--dry-matter", options.dryMatter, "33%",
+            "Of what is fed; the mean of what is recorded if not given");
     addText(*fed, "--loss", options.loss, "8%", "Of dry matter until it is fed; by its density if not given");
     addText(*fed, "--week", options.week, "2027-02-01",
             "Show the week from this day; the first if not given");
-    addText(*fed, "--behind-face", options.behindFace, "31C", "Temperature 20 cm behind the face");
-    addText(*fed, "--core", options.core, "24C", "And in the core");
+    addText(*fed, "--face", options.face, "42m",
+            "Where the face stands, from the back wall; as last recorded if not given");
     addText(*fed, "--at", options.at, kMoment, "The moment; now where not given");
     addText(*fed, "--silo", options.silo, "NAME", "Needed where there are several");
     addCsv(*fed, options.csv);

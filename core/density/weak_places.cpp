@@ -72,6 +72,15 @@ class Weighing {
         return spans;
     }
 
+    [[nodiscard]] std::vector<WeakPlace> places(std::span<const LayerSpan> spans) const {
+        std::vector<WeakPlace> places;
+        for (const LayerSpan& span : spans) {
+            if (auto found = place(span)) places.push_back(std::move(*found));
+        }
+        return places;
+    }
+
+  private:
     [[nodiscard]] std::optional<WeakPlace> place(const LayerSpan& span) const {
         const SiloReading reading = readingOf(m_season, m_layers, span, kindOf(span));
         const auto& estimate = reading.of(m_filled);
@@ -99,7 +108,6 @@ class Weighing {
         return place;
     }
 
-  private:
     [[nodiscard]] Factors factorsOf(std::size_t k) const {
         const LayerFacts& facts = m_layers.layers[k];
         const StackedLayer& place = m_layers.stack(m_filled).layers[k];
@@ -192,13 +200,15 @@ std::optional<Field> fieldOf(const season::Season& season, const SiloLayers& lay
     return Field{layers.silo, layers.stack(filled), std::move(fieldLayers), layers.residual};
 }
 
+std::vector<WeakPlace> placesOf(const season::Season& season, const SiloLayers& layers, Filled filled,
+                                std::span<const LayerSpan> spans) {
+    return Weighing{season, layers, filled}.places(spans);
+}
+
 std::vector<WeakPlace> weakestPlaces(const season::Season& season, const SiloLayers& layers, Filled filled,
                                      std::size_t most) {
     const Weighing weighing{season, layers, filled};
-    std::vector<WeakPlace> places;
-    for (const LayerSpan& span : weighing.spans()) {
-        if (auto place = weighing.place(span)) places.push_back(std::move(*place));
-    }
+    std::vector<WeakPlace> places = weighing.places(weighing.spans());
     std::stable_sort(places.begin(), places.end(), [](const WeakPlace& a, const WeakPlace& b) {
         return a.density.median() < b.density.median();
     });

@@ -3,6 +3,8 @@
 #include "core/density/field.h"
 #include "core/density/silo_layers.h"
 
+#include <span>
+
 namespace treadwell::density {
 
 /// The field of a silo's layers: a layer's own error is what its reading has for the place, all else is in
@@ -24,6 +26,11 @@ struct WeakPlace {
     /// most.
     std::vector<Message> causes;
 };
+
+/// What runs of a silo's layers amount to and what makes them looser than the silo; a run without an estimate
+/// is left out. A cause is as below.
+[[nodiscard]] std::vector<WeakPlace> placesOf(const season::Season& season, const SiloLayers& layers,
+                                              Filled filled, std::span<const LayerSpan> spans);
 
 /// The share of the dry matter in the loosest layers, from which weak places are made.
 inline constexpr Share kWeakShare = Share::fromFraction(0.20);

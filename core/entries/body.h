@@ -11,8 +11,12 @@
 #include "core/entries/day_closed.h"
 #include "core/entries/dry_matter_sample.h"
 #include "core/entries/entry.h"
+#include "core/entries/face_temperature.h"
+#include "core/entries/feed_removed.h"
 #include "core/entries/field_defined.h"
 #include "core/entries/field_observed.h"
+#include "core/entries/fuel_taken.h"
+#include "core/entries/hand_over.h"
 #include "core/entries/height_survey.h"
 #include "core/entries/incident.h"
 #include "core/entries/kernel_test.h"
@@ -43,11 +47,12 @@ namespace treadwell::entries {
 
 /// What an entry says. A kind that this version does not know is kept as it stands (std::monostate here) and
 /// counted.
-using Body = std::variant<std::monostate, SeasonStarted, SiloDefined, TractorDefined, TruckDefined,
-                          FieldDefined, RulesSet, Load, DryMatterSample, TractorWork, LayerSeen, HeightSurvey,
-                          Core, Pause, Note, VoidEntry, DayClosed, AdviceDecided, CautionShown, RowSetAside,
-                          SeasonCarried, WeatherSeen, Incident, Shift, Additive, SurfaceTreatment, Cover,
-                          SieveTest, KernelTest, FieldObserved, ChopSet, ChopRangesSet, Temperatures>;
+using Body =
+    std::variant<std::monostate, SeasonStarted, SiloDefined, TractorDefined, TruckDefined, FieldDefined,
+                 RulesSet, Load, DryMatterSample, TractorWork, LayerSeen, HeightSurvey, Core, Pause, Note,
+                 VoidEntry, DayClosed, AdviceDecided, CautionShown, RowSetAside, SeasonCarried, WeatherSeen,
+                 Incident, Shift, Additive, SurfaceTreatment, Cover, SieveTest, KernelTest, FieldObserved,
+                 ChopSet, ChopRangesSet, Temperatures, HandOver, FuelTaken, FeedRemoved, FaceTemperature>;
 
 struct Entry {
     Header header;

@@ -6,7 +6,9 @@
 // clang-format off
 #define TREADWELL_FACE_CODES(X) \
     X(faceNoCores) \
-    X(faceTooFewCores)
+    X(faceTooFewCores) \
+    X(faceNotSeen) \
+    X(feedNotSampled)
 // clang-format on
 
 namespace treadwell::code {

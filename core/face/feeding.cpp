@@ -20,15 +20,18 @@ LocalDay later(LocalDay day, std::int64_t days) {
     return LocalDay{std::chrono::local_days{day} + std::chrono::days{days}};
 }
 
-/// The crop between the face and the open end.
+/// The crop between the back wall and the face.
 class Silo {
   public:
-    Silo(const season::Season& season, const density::SiloLayers& layers, const density::Field& field)
-        : m_season{season}, m_layers{layers}, m_field{field}, m_whole{field.whole()} {}
+    Silo(const season::Season& season, const density::SiloLayers& layers, const density::Field& field,
+         std::optional<Length> face)
+        : m_season{season}, m_layers{layers}, m_field{field}, m_whole{field.whole()} {
+        if (face) m_whole.high.along = std::clamp(*face, Length{}, m_whole.high.along);
+    }
 
     [[nodiscard]] DryMass dry() const { return before(Length{}); }
 
-    /// Where the face stands once `dry` has gone from the open end; the back wall where that is all.
+    /// Where the face stands once `dry` has gone from it; the back wall where that is all.
     [[nodiscard]] Length faceAfter(DryMass dry) const {
         double low = 0.0, high = m_whole.high.along.metres();
         for (int i = 0; i < kHalvings; ++i) {
@@ -96,7 +99,7 @@ LocalDay lastDay(LocalDay from, double days) {
 Result<FeedOut> feedOutOf(const season::Season& season, const density::SiloLayers& layers,
                           const density::Field& field, const FeedPlan& plan, LocalDay week) {
     if (const auto valid = check(plan); !valid) return Unexpected{valid.error()};
-    const Silo silo{season, layers, field};
+    const Silo silo{season, layers, field, plan.face};
     const DryMass placed = silo.dry(), perDay = plan.perDay * plan.dryMatter;
     const auto left = [](Loss loss) { return 1.0 - loss.fraction(); };
     FeedOut out;

@@ -10,12 +10,13 @@ namespace treadwell::face {
 
 /// What is to be fed each day, and what is lost until then.
 struct FeedPlan {
-    LocalDay from;        ///< the first day of feeding from the open end
+    LocalDay from;        ///< the first day of feeding
     AsFedMass perDay;     ///< 0.01 t to 500 t
     DryMatter dryMatter;  ///< of what is fed, 10-90 %
     Loss loss;            ///< of dry matter until it is fed, 0-60 %
     Loss lowLoss;         ///< the 80 % band of it; low <= loss <= high
     Loss highLoss;
+    std::optional<Length> face = {};  ///< from the back wall that morning; none: at the open end
 };
 
 /// A day's feed, cut from the face.
@@ -30,7 +31,7 @@ struct FeedDay {
 };
 
 struct FeedOut {
-    DryMass placed;       ///< dry matter as tipped
+    DryMass placed;       ///< dry matter as tipped, behind the face
     DryMass toFeed;       ///< what is left of it
     double days = 0.0;    ///< from the plan's first
     LocalDay end{};       ///< the last day on which there is feed
@@ -43,9 +44,9 @@ struct FeedOut {
 /// (rule B10).
 inline constexpr double kPlacedLogSd = 0.015;
 
-/// Where the face will stand, and until when there is feed. The face is upright and goes from the open end to
-/// the back wall, as far each day as the day's dry matter, with its loss, asks for at the predicted density.
-/// The end's band: the plan's band of loss and kPlacedLogSd together. Errors: valueNotFinite and
+/// Where the face will stand, and until when there is feed. The face is upright and goes from where it
+/// stands to the back wall, as far each day as the day's dry matter, with its loss, asks for at the predicted
+/// density. The end's band: the plan's band of loss and kPlacedLogSd together. Errors: valueNotFinite and
 /// valueOutOfRange naming `perDay`, `dryMatter`, `loss`.
 [[nodiscard]] Result<FeedOut> feedOutOf(const season::Season& season, const density::SiloLayers& layers,
                                         const density::Field& field, const FeedPlan& plan, LocalDay week);

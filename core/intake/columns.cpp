@@ -75,6 +75,9 @@ constexpr std::array<Heading, kColumnCount> kHeadings{{
     {Column::rollGap, "roll gap|walzenspalt|folga dos rolos"},
     {Column::cuttingHeight, "cutting height|stubble|stoppelhoehe|stoppelhohe|altura de corte"},
     {Column::processor, "processor|aufbereiter|processador"},
+    {Column::behindFace, "behind face|hinter der anschnittflaeche|hinter der anschnittflache|atras da face"},
+    {Column::core, "core|kern|nucleo"},
+    {Column::face, "face|face at|anschnitt|posicao da face"},
 }};
 
 constexpr std::array<std::string_view, 17> kUnits{"kg", "t",  "lb", "lbs",     "ton", "tons", "g", "m", "cm",

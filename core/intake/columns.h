@@ -69,21 +69,24 @@ enum class Column : std::uint8_t {
     rollGap,
     cuttingHeight,
     processor,
-    scale
+    scale,
+    behindFace,
+    core,
+    face
 };
 
-inline constexpr std::size_t kColumnCount = 53;
+inline constexpr std::size_t kColumnCount = 56;
 
 constexpr std::array<std::string_view, kColumnCount> enumTexts(Column /*column*/) noexcept {
-    return {"ticket",      "date",       "time",          "truck",       "field",        "silo",
-            "gross",       "tare",       "net",           "unit",        "status",       "tractor",
-            "activity",    "share",      "wet",           "dry",         "dryMatter",    "method",
-            "along",       "across",     "height",        "thickness",   "depth",        "origin",
-            "mass",        "volume",     "diameter",      "length",      "density",      "sieves",
-            "sieveMasses", "sieveParts", "before",        "topLength",   "rainWet",      "material",
-            "kernels",     "whole",      "coarse",        "wholeStarch", "coarseStarch", "low",
-            "high",        "planted",    "silked",        "hybrid",      "hybridDays",   "milkLine",
-            "cutLength",   "rollGap",    "cuttingHeight", "processor",   "scale"};
+    return {
+        "ticket",    "date",          "time",        "truck",      "field",       "silo",         "gross",
+        "tare",      "net",           "unit",        "status",     "tractor",     "activity",     "share",
+        "wet",       "dry",           "dryMatter",   "method",     "along",       "across",       "height",
+        "thickness", "depth",         "origin",      "mass",       "volume",      "diameter",     "length",
+        "density",   "sieves",        "sieveMasses", "sieveParts", "before",      "topLength",    "rainWet",
+        "material",  "kernels",       "whole",       "coarse",     "wholeStarch", "coarseStarch", "low",
+        "high",      "planted",       "silked",      "hybrid",     "hybridDays",  "milkLine",     "cutLength",
+        "rollGap",   "cuttingHeight", "processor",   "scale",      "behindFace",  "core",         "face"};
 }
 
 /// What one file calls a column.

@@ -8,16 +8,6 @@ namespace treadwell::intake {
 
 namespace {
 
-/// Leaves `target` alone where the cell is empty.
-template <class T, class Read>
-Result<void> readIfAny(const Row& row, Column column, T& target, Read read) {
-    if (row.text(column).empty()) return {};
-    auto value = read(row, column);
-    if (!value) return Unexpected{value.error()};
-    target = *std::move(value);
-    return {};
-}
-
 Result<AsFedMass> asFedGrams(const Row& row, Column column) {
     return dishKilograms(row, column).map(AsFedMass::fromKilograms);
 }
@@ -127,14 +117,6 @@ Result<Proposal> kernelTest(const Row& row) {
                      readIfAny(row, Column::coarseStarch, test.coarseStarch, share));
     if (!read) return Unexpected{read.error()};
     return proposed(row, test);
-}
-
-Result<Temperature> temperature(const Row& row, Column column) {
-    const std::string_view unit = row.columns().unitOf(column);
-    if (unit != "c" && unit != "f") return Unexpected{row.wrong(column, code::temperatureUnitMissing)};
-    return row.number(column).map([&](double value) {
-        return unit == "f" ? Temperature::fromFahrenheit(value) : Temperature::fromCelsius(value);
-    });
 }
 
 /// When the extremes of a day are known.

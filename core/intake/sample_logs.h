@@ -26,4 +26,11 @@ namespace treadwell::intake {
 /// `time, cut [mm], roll gap [mm], cutting height [cm], processor`: how the harvester is set from then on.
 [[nodiscard]] Result<Intake> readChopSettings(std::string_view bytes, const Context& context);
 
+/// `time, silo, mass [t], dry matter [percent], face [m from the back wall]`: what was fed from an opened
+/// silo. A mass needs its unit in the header.
+[[nodiscard]] Result<Intake> readRemovals(std::string_view bytes, const Context& context);
+
+/// `time, silo, behind face, core, across [m], height [m]`: temperatures in C or F as the headers say.
+[[nodiscard]] Result<Intake> readFaceTemperatures(std::string_view bytes, const Context& context);
+
 }  // namespace treadwell::intake

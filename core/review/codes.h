@@ -206,7 +206,35 @@
     X(reviewFurther) \
     X(reviewFurtherHow) \
     X(columnEstimated) \
-    X(columnChange)
+    X(columnChange) \
+    X(reviewHandOver) \
+    X(columnForNextShift) \
+    X(reviewFeeding) \
+    X(columnFed) \
+    X(columnBehindFace) \
+    X(columnInCore) \
+    X(columnFuel) \
+    X(columnFuelCost) \
+    X(reviewLimited) \
+    X(columnLimit) \
+    X(columnHours) \
+    X(limitedByMinutes) \
+    X(limitedByMachines) \
+    X(limitedByThickness) \
+    X(limitedByWetCrop) \
+    X(limitedBySurface) \
+    X(limitedByNoPacking) \
+    X(limitedByNothing) \
+    X(furtherWould) \
+    X(reviewShiftsSide) \
+    X(columnFirstLoad) \
+    X(columnLastLoad) \
+    X(reviewFeedRemoved) \
+    X(reviewFeedBalance) \
+    X(feedNoPlan) \
+    X(feedShrink) \
+    X(feedLoss) \
+    X(feedPartByField)
 // clang-format on
 
 namespace treadwell::code {

@@ -46,10 +46,11 @@ Result<Document> daySheet(const season::Season& season, LocalDay date, Instant n
             view.readings.emplace(silo, density::readingsAt(season, silo, until));
     }
     Document sheet{"daySheet", {code::reviewDaySheet, {day->farm().farm, toIso8601(date)}}, {}};
-    for (const auto section : {headOf,    summaryOf,    deliveriesOf, dryMatterOf, chopOf,    tractorsOf,
-                               densityOf, laidLayersOf, weakPlacesOf, dayBeforeOf, adviceOf,  pausesOf,
-                               layersOf,  heightsOf,    additivesOf,  coverOf,     weatherOf, incidentsOf,
-                               shiftsOf,  notesOf,      cautionsOf,   questionsOf}) {
+    for (const auto section :
+         {headOf,       summaryOf,  deliveriesOf, dryMatterOf,  chopOf,      tractorsOf,  densityOf,
+          laidLayersOf, limitedOf,  furtherOf,    weakPlacesOf, dayBeforeOf, adviceOf,    pausesOf,
+          layersOf,     heightsOf,  additivesOf,  coverOf,      weatherOf,   incidentsOf, feedingOf,
+          shiftsOf,     handOverOf, notesOf,      cautionsOf,   questionsOf}) {
         sheet.sections.push_back(section(view));
     }
     return sheet;

@@ -2,6 +2,7 @@
 
 #include "core/density/readings.h"
 #include "core/density/weak_places.h"
+#include "core/review/closing.h"
 #include "core/review/day_sheet.h"
 
 #include <map>
@@ -34,6 +35,12 @@ template <class Map, class IdType>
     return found == things.end() ? std::string{} : found->second.name;
 }
 
+/// A quantity, or nothing.
+template <class Q>
+[[nodiscard]] Cell amountOf(const std::optional<Q>& quantity) {
+    return quantity ? Cell{quantity->amount()} : Cell{};
+}
+
 /// A table, or that nothing was recorded where it has no row.
 [[nodiscard]] Block orNothing(Table table);
 
@@ -59,7 +66,7 @@ struct WeakPlaceOfDay {
 [[nodiscard]] std::vector<WeakPlaceOfDay> weakPlacesOn(const DayView& view);
 
 /// What the day would leave open if it were closed now.
-[[nodiscard]] std::vector<Message> questionsBeforeClosing(const DayView& view);
+[[nodiscard]] std::vector<OpenPoint> questionsBeforeClosing(const DayView& view);
 
 /// How many questions the day leaves open.
 [[nodiscard]] std::int64_t openQuestions(const DayView& view);
@@ -73,6 +80,8 @@ struct WeakPlaceOfDay {
 [[nodiscard]] Section densityOf(const DayView& view);
 [[nodiscard]] Section laidLayersOf(const DayView& view);
 [[nodiscard]] Section weakPlacesOf(const DayView& view);
+[[nodiscard]] Section limitedOf(const DayView& view);
+[[nodiscard]] Section furtherOf(const DayView& view);
 [[nodiscard]] Section dayBeforeOf(const DayView& view);
 [[nodiscard]] Section adviceOf(const DayView& view);
 [[nodiscard]] Section pausesOf(const DayView& view);
@@ -83,6 +92,8 @@ struct WeakPlaceOfDay {
 [[nodiscard]] Section weatherOf(const DayView& view);
 [[nodiscard]] Section incidentsOf(const DayView& view);
 [[nodiscard]] Section shiftsOf(const DayView& view);
+[[nodiscard]] Section handOverOf(const DayView& view);
+[[nodiscard]] Section feedingOf(const DayView& view);
 [[nodiscard]] Section notesOf(const DayView& view);
 [[nodiscard]] Section cautionsOf(const DayView& view);
 [[nodiscard]] Section questionsOf(const DayView& view);

@@ -1,5 +1,6 @@
 #include "core/review/codes.h"
 #include "core/review/day_view.h"
+#include "core/review/laid.h"
 
 #include <functional>
 
@@ -54,15 +55,10 @@ Table tableBy(const DayView& view, std::string_view key, Column first,
     return table;
 }
 
-/// Full hours of the farm's day, counted from its start, so that the hour of a changed clock counts as one.
-Instant hourOf(const DayView& view, const LoadTipped& load) {
-    return view.day.begin + std::chrono::floor<std::chrono::hours>(load.at - view.day.begin);
-}
-
 Series rateSeries(const DayView& view) {
     std::map<Instant, AsFedMass> hours;
     for (const LoadTipped& load : view.day.loads) {
-        if (load.at <= view.until) hours[hourOf(view, load)] += load.load.mass;
+        if (load.at <= view.until) hours[hourOf(view.day, load.at)] += load.load.mass;
     }
     Series series{"delivery", code::columnDelivery, Dimension::asFedRate, {}};
     if (hours.empty()) return series;
@@ -91,7 +87,7 @@ Section deliveriesOf(const DayView& view) {
         [&](const std::optional<farm::FieldId>& id) { return nameIn(farm.fields, id); }));
     section.blocks.emplace_back(tableBy<Instant>(
         view, "byHour", {"hour", code::columnHour},
-        [&](const LoadTipped& load) { return hourOf(view, load); },
+        [&](const LoadTipped& load) { return hourOf(view.day, load.at); },
         [](const Instant& hour) { return Cell{hour}; }));
     section.blocks.emplace_back(rateSeries(view));
     return section;

@@ -2,6 +2,7 @@
 
 #include "core/density/codes.h"
 #include "core/density/readings.h"
+#include "core/face/removed.h"
 #include "core/review/codes.h"
 #include "core/review/day_view.h"
 #include "core/review/face_sheet.h"
@@ -10,8 +11,17 @@ namespace treadwell::review {
 
 namespace {
 
+/// The question with what the log of removals knows; the first day after it.
+FeedQuestion filledFrom(FeedQuestion question, const face::FedOut& fed, const FarmZone& zone) {
+    if (!question.from && !fed.removals.empty()) question.from = dayAfter(zone.dayOf(fed.removals.back().at));
+    if (!question.perDay) question.perDay = fed.perDay(zone);
+    if (!question.dryMatter) question.dryMatter = fed.dryMatter;
+    if (!question.face) question.face = fed.face;
+    return question;
+}
+
 Result<face::FeedPlan> planOf(const FeedQuestion& question, const density::Distribution& density) {
-    face::FeedPlan plan{question.from, question.perDay, question.dryMatter, {}, {}, {}};
+    face::FeedPlan plan{*question.from, *question.perDay, *question.dryMatter, {}, {}, {}, question.face};
     if (question.loss) {
         plan.loss = plan.lowLoss = plan.highLoss = *question.loss;
         return plan;
@@ -66,37 +76,97 @@ Section weekOf(const face::FeedOut& out) {
     return section;
 }
 
-Section heatOf(const FeedQuestion& question) {
-    Section section{"heat", code::reviewFeedHeat, {}};
-    if (!question.behindFace || !question.core) {
+Section removedOf(const face::FedOut& fed, const FarmZone& zone) {
+    Table table{"removed",
+                {{"day", code::columnDay},
+                 {"mass", code::columnFed},
+                 {"dryMatter", code::columnDryMatter},
+                 {"face", code::columnFaceTo}},
+                {}};
+    for (const auto& removal : fed.removals) {
+        const entries::FeedRemoved& what = removal.what;
+        table.rows.push_back({toIso8601(zone.dayOf(removal.at)), what.mass.amount(), amountOf(what.dryMatter),
+                              amountOf(what.face)});
+    }
+    return {"removed", code::reviewFeedRemoved, {orNothing(std::move(table))}};
+}
+
+/// As fed against as fed and dry matter against dry matter, each on a line of its own.
+Section balanceSectionOf(const season::Delivered& in, const density::Field& field, const face::FedOut& fed) {
+    Section section{"balance", code::reviewFeedBalance, {}};
+    if (fed.removals.empty()) {
         section.blocks.emplace_back(Message{code::reviewNothing, {}});
         return section;
     }
-    const bool heats = face::heats(*question.behindFace, *question.core);
-    section.blocks.emplace_back(Message{heats ? code::feedHeats : code::feedHeatSeen,
-                                        {question.behindFace->amount(), question.core->amount()}});
+    const auto balance = face::fedBalanceOf(in, field, fed);
+    if (!balance) {
+        section.blocks.emplace_back(balance.error().message);
+        return section;
+    }
+    section.blocks.emplace_back(
+        Message{code::feedShrink,
+                {balance->massIn.amount(), balance->massOut.amount(), balance->balance.shrink.amount()}});
+    section.blocks.emplace_back(Message{
+        code::feedLoss, {balance->dryIn.amount(), balance->dryOut.amount(), balance->balance.loss.amount()}});
+    if (*fed.face > Length{}) section.blocks.emplace_back(Message{code::feedPartByField, {}});
+    return section;
+}
+
+Section heatOf(const std::vector<season::Dated<entries::FaceTemperature>>& seen, const FarmZone& zone) {
+    Section section{"heat", code::reviewFeedHeat, {}};
+    Table table{"heat",
+                {{"day", code::columnDay},
+                 {"at", code::columnTime},
+                 {"across", code::columnAcross},
+                 {"up", code::columnUp},
+                 {"behindFace", code::columnBehindFace},
+                 {"core", code::columnInCore}},
+                {},
+                2};
+    for (const auto& each : seen) {
+        const entries::FaceTemperature& what = each.what;
+        table.rows.push_back({toIso8601(zone.dayOf(each.at)), each.at, amountOf(what.across),
+                              amountOf(what.height), what.behindFace.amount(), what.core.amount()});
+    }
+    if (!seen.empty()) {
+        const entries::FaceTemperature& last = seen.back().what;
+        section.blocks.emplace_back(
+            Message{face::heats(last.behindFace, last.core) ? code::feedHeats : code::feedHeatSeen,
+                    {last.behindFace.amount(), last.core.amount()}});
+    }
+    section.blocks.push_back(orNothing(std::move(table)));
     return section;
 }
 
 }  // namespace
 
 Result<Document> feedSheet(const season::Season& season, const farm::Silo& silo, Instant now,
-                           const FeedQuestion& question) {
+                           const FeedQuestion& asked) {
     const density::Readings readings = density::readingsAt(season, silo.id, now);
     const auto field =
         readings.layers ? fieldOf(season, *readings.layers, density::Filled::asItLies) : std::nullopt;
     if (!field || readings.layers->layers.empty() || !readings.silo.asItLies) {
         return Unexpected{Error{readings.silo.reason.value_or(Message{code::noLoads, {}}), "silo", {}}};
     }
-    const auto plan = planOf(question, readings.silo.asItLies->density);
-    if (!plan) return Unexpected{plan.error()};
-    const auto out =
-        face::feedOutOf(season, *readings.layers, *field, *plan, question.week.value_or(question.from));
-    if (!out) return Unexpected{out.error()};
-    return Document{
-        "feedSheet",
-        {code::reviewFeedSheet, {season.farm().farm, silo.name}},
-        {endOf(question, *plan, *out), weekOf(*out), heatOf(question), faceCautionsOf(silo, now)}};
+    const FarmZone& zone = season.zone();
+    const face::FedOut fed = face::fedOutOf(season, silo.id, now);
+    const FeedQuestion question = filledFrom(asked, fed, zone);
+    Document sheet{"feedSheet", {code::reviewFeedSheet, {season.farm().farm, silo.name}}, {}};
+    if (question.from && question.perDay && question.dryMatter) {
+        const auto plan = planOf(question, readings.silo.asItLies->density);
+        if (!plan) return Unexpected{plan.error()};
+        const auto out =
+            face::feedOutOf(season, *readings.layers, *field, *plan, question.week.value_or(*question.from));
+        if (!out) return Unexpected{out.error()};
+        sheet.sections = {endOf(question, *plan, *out), weekOf(*out)};
+    } else {
+        sheet.sections = {{"end", code::reviewFeedEnd, {Message{code::feedNoPlan, {}}}}};
+    }
+    sheet.sections.push_back(balanceSectionOf(readings.rolling.siloIn, *field, fed));
+    sheet.sections.push_back(removedOf(fed, zone));
+    sheet.sections.push_back(heatOf(face::faceTemperaturesOf(season, silo.id, now), zone));
+    sheet.sections.push_back(faceCautionsOf(silo, now));
+    return sheet;
 }
 
 }  // namespace treadwell::review

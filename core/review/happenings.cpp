@@ -17,11 +17,6 @@ void addRows(const DayView& view, Table& table, const Cells& cellsOf) {
     }
 }
 
-template <class Q>
-Cell amountOf(const std::optional<Q>& quantity) {
-    return quantity ? Cell{quantity->amount()} : Cell{};
-}
-
 Cell siloOf(const DayView& view, const std::optional<farm::SiloId>& silo) {
     return nameIn(view.day.farm().silos, silo);
 }

@@ -17,7 +17,7 @@ class Questions final {
         }
     }
 
-    std::vector<Message> ask() {
+    std::vector<OpenPoint> ask() {
         askAboutLoads();
         askAboutSamples();
         askAboutLayers();
@@ -31,9 +31,13 @@ class Questions final {
   private:
     template <class... Arguments>
     void ask(Code code, Arguments... arguments) {
-        Message message{code, {}};
-        (message.arguments.emplace_back(std::move(arguments)), ...);
-        m_asked.push_back(std::move(message));
+        askAbout({}, code, std::move(arguments)...);
+    }
+    template <class... Arguments>
+    void askAbout(Subject subject, Code code, Arguments... arguments) {
+        OpenPoint point{{code, {}}, subject};
+        (point.question.arguments.emplace_back(std::move(arguments)), ...);
+        m_asked.push_back(std::move(point));
     }
 
     template <class Test>
@@ -78,7 +82,7 @@ class Questions final {
             if (layer.at <= m_view.until) silos.erase(layer.what.silo);
         }
         for (const farm::SiloId& silo : silos) {
-            ask(code::questionLayerNotSeen, nameText(m_view.day.farm().silos, silo));
+            askAbout(silo, code::questionLayerNotSeen, nameText(m_view.day.farm().silos, silo));
         }
     }
 
@@ -91,7 +95,7 @@ class Questions final {
             if (survey.at <= m_view.until) silos.erase(survey.what.silo);
         }
         for (const farm::SiloId& silo : silos) {
-            ask(code::questionHeightsNotRead, nameText(m_view.day.farm().silos, silo));
+            askAbout(silo, code::questionHeightsNotRead, nameText(m_view.day.farm().silos, silo));
         }
     }
 
@@ -102,7 +106,8 @@ class Questions final {
             atWork.insert(span.tractor);
             const bool over = span.end && *span.end <= m_view.until;
             if (!over && m_closes) {
-                ask(code::questionStillAtWork, nameText(m_view.day.farm().tractors, span.tractor));
+                askAbout(span.tractor, code::questionStillAtWork,
+                         nameText(m_view.day.farm().tractors, span.tractor));
             }
         }
         const auto& tractors = m_view.day.farm().tractors;
@@ -110,8 +115,9 @@ class Questions final {
             const auto found = tractors.find(id);
             if (found == tractors.end()) continue;
             const farm::Tractor& tractor = found->second;
-            if (!tractor.massKnown) ask(code::questionMassAssumed, tractor.name, tractor.mass.amount());
-            if (!tractor.hourlyCost) ask(code::questionNoCost, tractor.name);
+            if (!tractor.massKnown)
+                askAbout(id, code::questionMassAssumed, tractor.name, tractor.mass.amount());
+            if (!tractor.hourlyCost) askAbout(id, code::questionNoCost, tractor.name);
         }
     }
 
@@ -122,7 +128,7 @@ class Questions final {
         if (!m_closes) return;
         for (const season::ShiftSpan& shift : m_view.day.shifts) {
             if (shift.begin > m_view.until || (shift.end && *shift.end <= m_view.until)) continue;
-            ask(code::questionStillOnShift, shift.onShiftSince);
+            askAbout(shift.person, code::questionStillOnShift, shift.onShiftSince);
         }
     }
 
@@ -139,12 +145,12 @@ class Questions final {
     const DayView& m_view;
     bool m_closes;  ///< what is to be over by then is asked for
     std::vector<const season::LoadTipped*> m_loads;
-    std::vector<Message> m_asked;
+    std::vector<OpenPoint> m_asked;
 };
 
 }  // namespace
 
-std::vector<Message> questionsBeforeClosing(const DayView& view) {
+std::vector<OpenPoint> questionsBeforeClosing(const DayView& view) {
     return Questions{view, true}.ask();
 }
 
@@ -154,8 +160,8 @@ std::int64_t openQuestions(const DayView& view) {
 
 Section questionsOf(const DayView& view) {
     Section section{"questions", code::reviewQuestions, {}};
-    for (Message& question : Questions{view, view.day.closed.has_value()}.ask())
-        section.blocks.emplace_back(std::move(question));
+    for (OpenPoint& point : Questions{view, view.day.closed.has_value()}.ask())
+        section.blocks.emplace_back(std::move(point.question));
     if (section.blocks.empty()) section.blocks.emplace_back(Message{code::reviewNoQuestions, {}});
     return section;
 }

@@ -72,6 +72,47 @@ Section heightsOf(const DayView& view) {
     return {"heights", code::reviewHeights, {orNothing(std::move(table))}};
 }
 
+/// What was taken from silos that are open already, and how warm they were.
+Section feedingOf(const DayView& view) {
+    Table fed{"fed",
+              {{"at", code::columnTime},
+               {"silo", code::columnSilo},
+               {"mass", code::columnFed},
+               {"dryMatter", code::columnDryMatter},
+               {"face", code::columnFaceTo}},
+              {},
+              2};
+    for (const auto& removed : view.day.records.of<entries::FeedRemoved>()) {
+        if (removed.at > view.until) continue;
+        fed.rows.push_back({removed.at, nameIn(view.day.farm().silos, std::optional{removed.what.silo}),
+                            removed.what.mass.amount(), amountOf(removed.what.dryMatter),
+                            amountOf(removed.what.face)});
+    }
+    Table heat{"heat",
+               {{"at", code::columnTime},
+                {"silo", code::columnSilo},
+                {"behindFace", code::columnBehindFace},
+                {"core", code::columnInCore}},
+               {},
+               2};
+    for (const auto& seen : view.day.records.of<entries::FaceTemperature>()) {
+        if (seen.at > view.until) continue;
+        heat.rows.push_back({seen.at, nameIn(view.day.farm().silos, std::optional{seen.what.silo}),
+                             seen.what.behindFace.amount(), seen.what.core.amount()});
+    }
+    Section section{"feeding", code::reviewFeeding, {orNothing(std::move(fed))}};
+    if (!heat.rows.empty()) section.blocks.emplace_back(std::move(heat));
+    return section;
+}
+
+Section handOverOf(const DayView& view) {
+    Table table{"handOver", {{"at", code::columnTime}, {"text", code::columnForNextShift}}, {}};
+    for (const auto& said : view.day.records.of<entries::HandOver>()) {
+        if (said.at <= view.until) table.rows.push_back({said.at, said.what.text});
+    }
+    return {"handOver", code::reviewHandOver, {orNothing(std::move(table))}};
+}
+
 Section notesOf(const DayView& view) {
     Table table{"notes", {{"at", code::columnTime}, {"note", code::columnNote}}, {}};
     for (const auto& note : view.day.records.of<entries::Note>()) {

@@ -1,8 +1,9 @@
 #include "core/review/season_review.h"
 
-#include "core/density/effect.h"
 #include "core/review/codes.h"
 #include "core/review/day_view.h"
+#include "core/review/laid.h"
+#include "core/review/season_view.h"
 
 #include <algorithm>
 #include <cmath>
@@ -12,16 +13,6 @@ namespace treadwell::review {
 namespace {
 
 constexpr std::size_t kWeakestOfSilo = 5;
-
-/// A season as it stands at its end, silo by silo.
-struct SeasonView {
-    const season::Season& season;
-    Instant until;
-    std::map<farm::SiloId, density::Readings> readings;
-
-    [[nodiscard]] std::string nameOf(farm::SiloId silo) const { return nameText(season.farm().silos, silo); }
-    [[nodiscard]] std::string dayOf(Instant at) const { return toIso8601(season.zone().dayOf(at)); }
-};
 
 SeasonView viewOf(const season::Season& season, Instant now) {
     SeasonView view{season, now, {}};
@@ -33,11 +24,6 @@ SeasonView viewOf(const season::Season& season, Instant now) {
         }
     }
     return view;
-}
-
-void appendBand(std::vector<Cell>& row, const density::Distribution& density) {
-    for (const DryDensity end : {density.median(), density.low80(), density.high80()})
-        row.emplace_back(end.amount());
 }
 
 Section daysOf(const SeasonView& view) {
@@ -166,21 +152,7 @@ Section weakestOf(const SeasonView& view) {
     return section;
 }
 
-/// The day's crop with one more tractor, as heavy as the farm's heaviest, packing as long as the longest did.
-std::optional<density::Effect> furtherTractor(const SeasonView& view, density::Situation situation) {
-    auto* packed = std::get_if<density::PackedMass>(&situation.work);
-    if (packed == nullptr || packed->packing.empty()) return std::nullopt;
-    const auto before = density::estimate(situation);
-    MachineMass heaviest;
-    for (const auto& [id, tractor] : view.season.farm().tractors) heaviest = std::max(heaviest, tractor.mass);
-    situation.machines.push_back({heaviest});
-    packed->packing.push_back(*std::max_element(packed->packing.begin(), packed->packing.end()));
-    const auto after = density::estimate(situation);
-    if (!before || !after) return std::nullopt;
-    return density::effectOf(before->density.median(), after->density.median());
-}
-
-Section furtherOf(const SeasonView& view) {
+Section furtherByDay(const SeasonView& view) {
     Table table{"further",
                 {{"silo", code::columnSilo},
                  {"day", code::columnDay},
@@ -193,12 +165,11 @@ Section furtherOf(const SeasonView& view) {
     for (const auto& [silo, readings] : view.readings) {
         if (!readings.layers) continue;
         for (const auto& day : view.season.days()) {
-            density::LayerSpan span = layersSince(*readings.layers, day->begin);
-            const density::LayerSpan next = layersSince(*readings.layers, day->end);
-            span.count = (next.count == 0 ? span.first + span.count : next.first) - span.first;
+            const density::LayerSpan span = laidBetween(*readings.layers, day->begin, day->end);
             if (span.count == 0 || !day->placed.contains(silo)) continue;
             const auto reading = readingOf(view.season, *readings.layers, span, density::Reading::day);
-            const auto effect = reading.estimate ? furtherTractor(view, reading.situation) : std::nullopt;
+            const auto effect =
+                reading.estimate ? withFurtherTractor(view.season, reading.situation) : std::nullopt;
             if (!effect) continue;
             table.rows.push_back({view.nameOf(silo), toIso8601(day->date),
                                   reading.estimate->density.median().amount(), effect->change.amount(),
@@ -216,7 +187,7 @@ Document seasonReview(const season::Season& season, Instant now) {
     const SeasonView view = viewOf(season, now);
     Document review{
         "seasonReview", {code::reviewSeason, {season.farm().farm, toIso8601(season.zone().dayOf(now))}}, {}};
-    for (const auto section : {daysOf, silosOf, eveningsOf, weakestOf, furtherOf})
+    for (const auto section : {daysOf, silosOf, shiftsSideOf, eveningsOf, limitsOf, weakestOf, furtherByDay})
         review.sections.push_back(section(view));
     return review;
 }

@@ -7,6 +7,31 @@ namespace {
 
 constexpr Seconds kHour = std::chrono::hours{1};
 
+/// What was filled into one tractor, or into all.
+struct Fuel {
+    ProductVolume volume;
+    std::optional<double> cost;
+
+    Fuel& operator+=(const Fuel& more) {
+        volume += more.volume;
+        if (more.cost) cost = cost.value_or(0.0) + *more.cost;
+        return *this;
+    }
+};
+
+std::map<farm::TractorId, Fuel> fuelIn(const DayView& view) {
+    std::map<farm::TractorId, Fuel> fuel;
+    for (const auto& taken : view.day.records.of<entries::FuelTaken>()) {
+        if (taken.at <= view.until) fuel[taken.what.tractor] += {taken.what.volume, taken.what.cost};
+    }
+    return fuel;
+}
+
+void append(std::vector<Cell>& row, const Fuel& fuel) {
+    row.push_back(fuel.volume > ProductVolume{} ? Cell{fuel.volume.amount()} : Cell{});
+    row.push_back(fuel.cost ? Cell{*fuel.cost} : Cell{});
+}
+
 /// Of the time at work; none without any.
 Cell packingShare(const Worked& worked) {
     if (!(worked.all() > Seconds{})) return {};
@@ -33,12 +58,18 @@ Section tractorsOf(const DayView& view) {
                  {"packingHours", code::columnPackingHours},
                  {"spreadingHours", code::columnSpreadingHours},
                  {"packingShare", code::columnShareOfTime},
-                 {"cost", code::columnCost}},
+                 {"cost", code::columnCost},
+                 {"fuel", code::columnFuel},
+                 {"fuelCost", code::columnFuelCost}},
                 {}};
     Worked all;
     double cost = 0.0;
     bool costKnown = true;
-    for (const auto& [id, worked] : workedIn(view)) {
+    std::map<farm::TractorId, Fuel> fuel = fuelIn(view);
+    Fuel allFuel;
+    std::map<farm::TractorId, Worked> workedBy = workedIn(view);
+    for (const auto& [id, filled] : fuel) workedBy.try_emplace(id);
+    for (const auto& [id, worked] : workedBy) {
         all.packing += worked.packing;
         all.spreading += worked.spreading;
         std::vector<Cell>& row = table.rows.emplace_back();
@@ -58,10 +89,14 @@ Section tractorsOf(const DayView& view) {
             costKnown = false;
             row.emplace_back();
         }
+        const Fuel filled = fuel[id];
+        append(row, filled);
+        allFuel += filled;
     }
     if (table.rows.size() > 1) {
         table.rows.push_back({Message{code::reviewTotal, {}}, Cell{}, all.packing / kHour,
                               all.spreading / kHour, packingShare(all), costKnown ? Cell{cost} : Cell{}});
+        append(table.rows.back(), allFuel);
     }
     return {"tractors", code::reviewTractors, {orNothing(std::move(table))}};
 }

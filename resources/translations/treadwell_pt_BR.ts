@@ -2320,6 +2320,136 @@
     <message>
         <source>by a plan</source>
         <translation>por um plano</translation>
+        <source>Handed over</source>
+        <translation>Passagem do turno</translation>
+    </message>
+    <message>
+        <source>For the next shift</source>
+        <translation>Para o próximo turno</translation>
+    </message>
+    <message>
+        <source>Fed and how warm</source>
+        <translation>Retirado e temperaturas</translation>
+    </message>
+    <message>
+        <source>Fed</source>
+        <translation>Retirado</translation>
+    </message>
+    <message>
+        <source>20 cm behind the face</source>
+        <translation>20 cm atrás do painel</translation>
+    </message>
+    <message>
+        <source>In the core</source>
+        <translation>No núcleo</translation>
+    </message>
+    <message>
+        <source>Fuel</source>
+        <translation>Combustível</translation>
+    </message>
+    <message>
+        <source>Fuel cost</source>
+        <translation>Custo do combustível</translation>
+    </message>
+    <message>
+        <source>What limited density</source>
+        <translation>O que limitou a densidade</translation>
+    </message>
+    <message>
+        <source>Limited by</source>
+        <translation>Limitada por</translation>
+    </message>
+    <message>
+        <source>Hours</source>
+        <translation>Horas</translation>
+    </message>
+    <message>
+        <source>few minutes a tonne</source>
+        <translation>poucos minutos por tonelada</translation>
+    </message>
+    <message>
+        <source>light tractors</source>
+        <translation>tratores leves</translation>
+    </message>
+    <message>
+        <source>thick layers</source>
+        <translation>camadas espessas</translation>
+    </message>
+    <message>
+        <source>wet crop</source>
+        <translation>forragem úmida</translation>
+    </message>
+    <message>
+        <source>little crop above it</source>
+        <translation>pouca forragem acima</translation>
+    </message>
+    <message>
+        <source>nobody packed</source>
+        <translation>ninguém compactou</translation>
+    </message>
+    <message>
+        <source>nothing beside the silo's mean</source>
+        <translation>nada, comparada à média do silo</translation>
+    </message>
+    <message>
+        <source>{1}, the day at {2}: a further tractor {3} (80 % band {4} to {5})</source>
+        <translation>{1}, o dia em {2}: um trator a mais {3} (faixa de 80 % de {4} a {5})</translation>
+    </message>
+    <message>
+        <source>Shifts side by side</source>
+        <translation>Turnos lado a lado</translation>
+    </message>
+    <message>
+        <source>First load</source>
+        <translation>Primeira carga</translation>
+    </message>
+    <message>
+        <source>Last load</source>
+        <translation>Última carga</translation>
+    </message>
+    <message>
+        <source>What was fed</source>
+        <translation>O que foi retirado</translation>
+    </message>
+    <message>
+        <source>In against out</source>
+        <translation>Entrada contra saída</translation>
+    </message>
+    <message>
+        <source>What is fed each day, its dry matter and a first day are not known: give them, or record what is fed</source>
+        <translation>Não se sabe quanto se retira por dia, a matéria seca nem o primeiro dia: informe-os, ou registre o que se retira</translation>
+    </message>
+    <message>
+        <source>As fed: {1} in, {2} out, shrink {3}</source>
+        <translation>Matéria natural: entraram {1}, saíram {2}, quebra {3}</translation>
+    </message>
+    <message>
+        <source>Dry matter: {1} in, {2} out, loss {3}</source>
+        <translation>Matéria seca: entraram {1}, saíram {2}, perda {3}</translation>
+    </message>
+    <message>
+        <source>In: the part before the face as it was last seen, by the predicted densities</source>
+        <translation>Entrada: a parte à frente do painel como visto por último, pelas densidades previstas</translation>
+    </message>
+    <message>
+        <source>Where the face stands is not recorded, so what was fed cannot be held against what was laid: record the removal with the place of the face</source>
+        <translation>Não está registrado onde o painel está, e o que foi retirado não pode ser comparado ao que foi posto: registre a retirada com o lugar do painel</translation>
+    </message>
+    <message>
+        <source>No removal tells its dry matter, so the loss of dry matter is not known: sample what is fed</source>
+        <translation>Nenhuma retirada informa a matéria seca, e a perda de matéria seca não é conhecida: amostre o que se retira</translation>
+    </message>
+    <message>
+        <source>Let no more come than now, {1}</source>
+        <translation>Não deixe chegar mais do que agora, {1}</translation>
+    </message>
+    <message>
+        <source>Dry matter: the mean of last season, {1}, until a sample is taken</source>
+        <translation>Matéria seca: a média da última safra, {1}, até que se tire uma amostra</translation>
+    </message>
+    <message>
+        <source>The farm has no silo called {1}: name it so in the plan, or define it</source>
+        <translation>A fazenda não tem silo chamado {1}: dê esse nome no plano ou cadastre-o</translation>
     </message>
     <message>
         <source>Let no more come than now, {1}</source>
@@ -3002,6 +3132,30 @@
     <message>
         <source>whole starch</source>
         <translation>amido do inteiro</translation>
+    </message>
+    <message>
+        <source>behind face</source>
+        <translation>atrás do painel</translation>
+    </message>
+    <message>
+        <source>cost</source>
+        <translation>custo</translation>
+    </message>
+    <message>
+        <source>hand over</source>
+        <translation>passagem do turno</translation>
+    </message>
+    <message>
+        <source>feed removed</source>
+        <translation>silagem retirada</translation>
+    </message>
+    <message>
+        <source>face temperature</source>
+        <translation>temperatura do painel</translation>
+    </message>
+    <message>
+        <source>fuel taken</source>
+        <translation>combustível abastecido</translation>
     </message>
 </context>
 <context>

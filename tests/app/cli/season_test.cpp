@@ -262,15 +262,38 @@ TEST_F(Example, ManySeasonsStandInOneTable) {
 // 634 t of dry matter, less the loss, at 12 t of 33 % a day.
 TEST_F(Example, FeedingOutEndsOnADayWithABand) {
     const Answered fed = runProgram({"feed-out", season, "--from", "2027-01-10", "--per-day", "12t",
-                                     "--dry-matter", "33%", "--loss", "10%", "--at", "2026-10-01T00:00:00Z",
-                                     "--behind-face", "31C", "--core", "24C"});
+                                     "--dry-matter", "33%", "--loss", "10%", "--at", "2026-10-01T00:00:00Z"});
     EXPECT_EQ(fed.status, 0) << fed.err;
     EXPECT_THAT(fed.out, HasSubstr("The last day with feed is 2027-0"));
-    EXPECT_THAT(fed.out, HasSubstr("the face heats"));
     EXPECT_THAT(fed.out, HasSubstr("2027-01-16"));
     EXPECT_EQ(
         runProgram({"feed-out", season, "--from", "soon", "--per-day", "12t", "--dry-matter", "33%"}).status,
         2);
+}
+
+// A log of removals read from a file is the plan of what comes next; temperatures have their alarm.
+TEST_F(Example, TheLogOfRemovalsIsThePlan) {
+    const std::string fedFile =
+        folder.file("fed.csv",
+                    "time;mass t;dry matter percent;face m\n"
+                    "2027-01-10 08:00;12,5;33,1;58,6\n2027-01-11 08:00;13,5;33,5;57,2\n");
+    const std::string warmFile =
+        folder.file("warm.csv", "time,behind face c,core c,across,height\n2027-01-11 08:30,31,24,3,2\n");
+    for (const auto& [option, file] :
+         {std::pair{"--removals", fedFile}, std::pair{"--face-temperatures", warmFile}}) {
+        const Answered read = runProgram({"import", season, option, file});
+        ASSERT_EQ(read.status, 0) << read.err << read.out;
+    }
+    const Answered fed = runProgram({"feed-out", season, "--at", "2027-01-12T00:00:00Z", "--loss", "10%"});
+    EXPECT_EQ(fed.status, 0) << fed.err;
+    EXPECT_THAT(fed.out, HasSubstr("2027-01-12"));
+    EXPECT_THAT(fed.out, HasSubstr("the face heats"));
+    EXPECT_THAT(fed.out, HasSubstr("shrink"));
+    ASSERT_EQ(runProgram({"add", season, "feed_removed", "silo=Long bunker", "mass=14t", "dry_matter=33%",
+                          "face=56.2m", "--at", "2027-01-12T08:00:00+01:00"})
+                  .status,
+              0);
+    EXPECT_THAT(runProgram({"list", season, "--kind", "feed_removed"}).out, HasSubstr("14.0 t"));
 }
 
 TEST_F(Example, AFaceWithoutCoresSaysSo) {

@@ -138,5 +138,31 @@ TEST(ReadSampleLists, TheSameRowAgainAddsNothing) {
     EXPECT_EQ(read(readChopSettings, bytes, context).alreadyImported, 1);
 }
 
+TEST(ReadRemovals, InTheUnitOfTheHeader) {
+    const auto fed = only<entries::FeedRemoved>(readRemovals,
+                                                "Zeit;Masse t;TM percent;Anschnitt m\n"
+                                                "2027-01-10T08:00:00+01:00;12,5;33,1;59,5\n");
+    EXPECT_NEAR(fed.mass.tonnes(), 12.5, 1e-9);
+    EXPECT_NEAR(fed.dryMatter->percent(), 33.1, 1e-9);
+    EXPECT_NEAR(fed.face->metres(), 59.5, 1e-12);
+    const auto pounds =
+        only<entries::FeedRemoved>(readRemovals, "time,mass_lb\n2027-01-10T08:00:00+01:00,20000\n");
+    EXPECT_NEAR(pounds.mass.kilograms(), 9071.8474, 1e-6);
+    EXPECT_FALSE(pounds.dryMatter || pounds.face);
+    EXPECT_EQ(reasonOf(readRemovals, "time,mass\n2027-01-10T08:00:00+01:00,12\n"), code::massUnitMissing);
+    EXPECT_EQ(reasonOf(readRemovals, "time,mass_t\n2027-01-10T08:00:00+01:00,-2\n"), code::valueOutOfRange);
+}
+
+TEST(ReadFaceTemperatures, InCelsiusOrFahrenheit) {
+    const auto seen = only<entries::FaceTemperature>(readFaceTemperatures,
+                                                     "time,behind face f,core c,across,height\n"
+                                                     "2027-01-10T08:00:00+01:00,88,24.5,3,2\n");
+    EXPECT_NEAR(seen.behindFace.celsius(), 31.111, 1e-3);
+    EXPECT_NEAR(seen.core.celsius(), 24.5, 1e-9);
+    EXPECT_NEAR(seen.across->metres(), 3, 1e-12);
+    EXPECT_EQ(reasonOf(readFaceTemperatures, "time,behind face,core c\n2027-01-10T08:00:00+01:00,31,24\n"),
+              code::temperatureUnitMissing);
+}
+
 }  // namespace
 }  // namespace treadwell::intake

@@ -15,9 +15,9 @@ using namespace testing_support;
 using testing::Contains;
 using testing::Not;
 
-std::vector<Code> codesOf(const std::vector<Message>& messages) {
+std::vector<Code> codesOf(const std::vector<OpenPoint>& points) {
     std::vector<Code> codes;
-    for (const Message& message : messages) codes.push_back(message.code);
+    for (const OpenPoint& point : points) codes.push_back(point.question.code);
     return codes;
 }
 
@@ -34,6 +34,14 @@ TEST(Closing, TellsWhatIsMissing) {
     EXPECT_THAT(missing, Contains(code::questionLayerNotSeen));
     EXPECT_THAT(missing, Contains(code::questionNotWeighed));
     EXPECT_THAT(missing, Not(Contains(code::questionHeightsNotRead)));
+    for (const OpenPoint& point : found->missing) {
+        if (point.question.code == code::questionStillAtWork) {
+            EXPECT_EQ(point.subject, Subject{idOf<farm::TractorTag>(2)});
+        }
+        if (point.question.code == code::questionLayerNotSeen) {
+            EXPECT_EQ(point.subject, Subject{idOf<farm::SiloTag>(1)});
+        }
+    }
 }
 
 TEST(Closing, AsksForHeightsWhereNoneWereRead) {

@@ -131,6 +131,65 @@ TEST(DaySheet, CountsTheTractorsHoursAndCost) {
 }
 
 // 14 t packs all of its time, 10 t half of it.
+// 60 L and 40 L for the first tractor, the second without a price.
+TEST(DaySheet, SumsTheFuelAndItsCost) {
+    testing_support::SeasonMaker maker = exampleDay();
+    const auto fill = [&](std::uint8_t tractor, double litres, std::optional<double> cost, const char* when) {
+        maker.add(entries::FuelTaken{testing_support::idOf<farm::TractorTag>(tractor),
+                                     ProductVolume::fromLitres(litres), cost},
+                  testing_support::at(when));
+    };
+    fill(1, 60, 78, "2026-02-10T12:10:00Z");
+    fill(1, 40, 52, "2026-02-10T13:10:00Z");
+    fill(2, 30, {}, "2026-02-10T13:20:00Z");
+    fill(2, 30, {}, "2026-02-10T13:50:00Z");  // after the sheet's moment
+    const Table table = tableOf(exampleSheet(maker), "tractors", "tractors");
+    const auto litres = [&](std::size_t row) { return std::get<Amount>(table.rows[row][6]).si * 1000.0; };
+    ASSERT_EQ(table.rows.size(), 3u);
+    EXPECT_NEAR(litres(0), 100, 1e-9);
+    EXPECT_EQ(table.rows[0][7], Cell{130.0});
+    EXPECT_NEAR(litres(1), 30, 1e-9);
+    EXPECT_EQ(table.rows[1][7], Cell{});
+    EXPECT_NEAR(litres(2), 130, 1e-9);
+}
+
+TEST(DaySheet, CarriesTheHandOverAndWhatWasFed) {
+    testing_support::SeasonMaker maker = exampleDay();
+    const auto silo = testing_support::idOf<farm::SiloTag>(1);
+    const Instant when = testing_support::at("2026-02-10T13:00:00Z");
+    maker.add(entries::HandOver{"Left wall is loose"}, when);
+    maker.add(entries::FeedRemoved{silo, AsFedMass::fromTonnes(9), DryMatter::fromPercent(33), {}}, when);
+    maker.add(
+        entries::FaceTemperature{silo, Temperature::fromCelsius(31), Temperature::fromCelsius(24), {}, {}},
+        when);
+    const Document sheet = exampleSheet(maker);
+    EXPECT_EQ(tableOf(sheet, "handOver", "handOver").rows,
+              (std::vector<std::vector<Cell>>{{when, std::string{"Left wall is loose"}}}));
+    EXPECT_EQ(tableOf(sheet, "feeding", "fed").rows[0][2], Cell{AsFedMass::fromTonnes(9).amount()});
+    EXPECT_EQ(tableOf(sheet, "feeding", "heat").rows[0][2], Cell{Temperature::fromCelsius(31).amount()});
+}
+
+// Every tonne of the day stands in one hour; the first cause by which an hour lies below the silo's mean is
+// what limited it.
+TEST(DaySheet, TellsWhatLimitedDensityHourByHour) {
+    const Document sheet = exampleSheet();
+    const Table limited = tableOf(sheet, "limited", "limited");
+    double mass = 0.0;
+    for (const auto& row : limited.rows) {
+        mass += std::get<Amount>(row[2]).si;
+        EXPECT_LT(std::get<Amount>(row[4]).si, std::get<Amount>(row[3]).si);
+    }
+    EXPECT_NEAR(mass, 120'000, 1e-6);
+}
+
+TEST(DaySheet, TellsWhatAFurtherTractorWouldHaveBrought) {
+    const Section further = sectionOf(exampleSheet(), "further");
+    ASSERT_EQ(further.blocks.size(), 2u);
+    const auto& message = std::get<Message>(further.blocks[0]);
+    EXPECT_EQ(message.code, code::furtherWould);
+    EXPECT_GT(std::get<Amount>(message.arguments[2]).si, 0.0);
+}
+
 TEST(DaySheet, TellsTheShareOfTimeThatPacked) {
     const Table& tractors = tableOf(exampleSheet(), "tractors", "tractors");
     EXPECT_NEAR(si(tractors.rows[0][4]), 1.0, 1e-12);

@@ -69,9 +69,43 @@ TEST(SeasonReview, OneMoreTractorNeverLoosens) {
     }
 }
 
+// Half an hour after noon the silo is handed over, and five minutes later somebody else takes the tablet: one
+// change of shift. Nobody is named.
+TEST(SeasonReview, SetsShiftsSideBySide) {
+    SeasonMaker maker = twoDays();
+    const auto tablet = [](std::uint8_t person) {
+        return entries::Shift{idOf<entries::PersonTag>(person), true, entries::Duty::supervising, true, {}};
+    };
+    maker.add(tablet(1), at("2026-02-10T11:50:00Z"));
+    maker.add(entries::HandOver{"Mind the left wall"}, at("2026-02-10T12:30:00Z"));
+    maker.add(tablet(2), at("2026-02-10T12:35:00Z"));
+    const Table shifts = tableOf(reviewOf(maker), "shifts", "shifts");
+    ASSERT_EQ(shifts.rows.size(), 3u) << "two of the first day, one of the last";
+    EXPECT_EQ(shifts.rows[0][4], Cell{std::int64_t{5}});
+    EXPECT_EQ(shifts.rows[1][4], Cell{std::int64_t{5}});
+    EXPECT_EQ(shifts.rows[2][4], Cell{std::int64_t{5}});
+    // 11:50 to 12:30 by the first tractor alone is counted from the day's begin: 40 min over 60 t.
+    EXPECT_NEAR(siOf(shifts.rows[0][6]), PackingIntensity::fromMinutesPerTonne(40.0 / 60).si(), 1e-6);
+    for (const auto& row : shifts.rows) EXPECT_LT(siOf(row[8]), siOf(row[7]));
+}
+
+TEST(SeasonReview, TellsWhatLimitedDensityForHowLong) {
+    const Document review = reviewOf(twoDays());
+    const Table limits = tableOf(review, "limits", "limits");
+    ASSERT_FALSE(limits.rows.empty());
+    std::int64_t hours = 0;
+    double mass = 0.0;
+    for (const auto& row : limits.rows) {
+        hours += std::get<std::int64_t>(row[2]);
+        mass += siOf(row[3]);
+    }
+    EXPECT_EQ(hours, 3) << "12, 13 o'clock of the first day, 12 of the last";
+    EXPECT_NEAR(mass, 170'000, 1e-6) << "every tonne in one hour";
+}
+
 TEST(SeasonReview, OfNothingSaysSo) {
     const Document review = seasonReview(season::Season{}, at("2026-03-01T00:00:00Z"));
-    ASSERT_EQ(review.sections.size(), 5u);
+    ASSERT_EQ(review.sections.size(), 7u);
     for (const Section& section : review.sections)
         EXPECT_EQ(std::get<Message>(section.blocks.front()).code, code::reviewNothing) << section.key;
 }

@@ -11,6 +11,8 @@ std::vector<Sample> faceSamples() {
     return {
         {code::faceNoCores, {}},
         {code::faceTooFewCores, {kCount, kMore}},
+        {code::faceNotSeen, {}},
+        {code::feedNotSampled, {}},
     };
     // clang-format on
 }
