@@ -1,5 +1,7 @@
 #include "app/desktop/pages.h"
 
+#include "app/desktop/day/day_page.h"
+#include "app/desktop/face/face_page.h"
 #include "app/desktop/fill/fill_page.h"
 #include "app/desktop/practice/practice_page.h"
 #include "app/desktop/samples/samples_page.h"
@@ -27,8 +29,12 @@ std::span<const PageKind> pageKinds() {
     static constexpr std::array kKinds{
         PageKind{Page::fill, [] { return QCoreApplication::translate("Pages", "Fill"); }, fill::fillKeys,
                  makePage<fill::FillPage>},
+        PageKind{Page::day, [] { return QCoreApplication::translate("Pages", "Day"); }, day_page::dayKeys,
+                 makePage<day_page::DayPage>},
         PageKind{Page::samples, [] { return QCoreApplication::translate("Pages", "Samples"); },
                  samples_page::samplesKeys, makePage<samples_page::SamplesPage>},
+        PageKind{Page::face, [] { return QCoreApplication::translate("Pages", "Face"); }, face_page::faceKeys,
+                 makePage<face_page::FacePage>},
         PageKind{Page::practice, [] { return QCoreApplication::translate("Pages", "Practice"); },
                  practice_page::practiceKeys, makePracticePage},
     };

@@ -2,6 +2,21 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
+    <name>DayPresenter</name>
+    <message>
+        <source>%1, line %2: %3</source>
+        <translation>%1, line %2: %3</translation>
+    </message>
+    <message>
+        <source>%1, closed</source>
+        <translation>%1, closed</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
     <name>DisplayUnits</name>
     <message>
         <source>DM</source>
@@ -192,6 +207,14 @@
     <message>
         <source>Practice</source>
         <translation>Practice</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Day</translation>
+    </message>
+    <message>
+        <source>Face</source>
+        <translation>Face</translation>
     </message>
 </context>
 <context>
@@ -575,6 +598,449 @@
     <message>
         <source>How the season&apos;s file stands</source>
         <translation>How the season&apos;s file stands</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::day_page::ClosingPanel</name>
+    <message numerus="yes">
+        <source>%n point(s) to see to: answer each, or leave it open.</source>
+        <translation>
+            <numerusform>%n point to see to: answer it, or leave it open.</numerusform>
+            <numerusform>%n points to see to: answer each, or leave it open.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What is left open stands on the sheet.</source>
+        <translation>What is left open stands on the sheet.</translation>
+    </message>
+    <message>
+        <source>Say who closes the day.</source>
+        <translation>Say who closes the day.</translation>
+    </message>
+    <message>
+        <source>Say why the day is opened again: it is a correction and stands in the history.</source>
+        <translation>Say why the day is opened again: it is a correction and stands in the history.</translation>
+    </message>
+    <message>
+        <source>The day&apos;s close</source>
+        <translation>The day&apos;s close</translation>
+    </message>
+    <message>
+        <source>For the next shift</source>
+        <translation>For the next shift</translation>
+    </message>
+    <message>
+        <source>Takes over</source>
+        <translation>Takes over</translation>
+    </message>
+    <message>
+        <source>Hand over</source>
+        <translation>Hand over</translation>
+    </message>
+    <message>
+        <source>Closes it</source>
+        <translation>Closes it</translation>
+    </message>
+    <message>
+        <source>Close the day</source>
+        <translation>Close the day</translation>
+    </message>
+    <message>
+        <source>A closed day is changed by a correction alone. Why is it opened again?</source>
+        <translation>A closed day is changed by a correction alone. Why is it opened again?</translation>
+    </message>
+    <message>
+        <source>Open it again</source>
+        <translation>Open it again</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::day_page::DayPage</name>
+    <message>
+        <source>The day is open again.</source>
+        <translation>The day is open again.</translation>
+    </message>
+    <message>
+        <source>The season, its days side by side</source>
+        <translation>The season, its days side by side</translation>
+    </message>
+    <message>
+        <source>Nothing is recorded yet.</source>
+        <translation>Nothing is recorded yet.</translation>
+    </message>
+    <message>
+        <source>Not recorded: %1</source>
+        <translation>Not recorded: %1</translation>
+    </message>
+    <message>
+        <source>The words for the next shift are recorded.</source>
+        <translation>The words for the next shift are recorded.</translation>
+    </message>
+    <message>
+        <source>Handed over to %1.</source>
+        <translation>Handed over to %1.</translation>
+    </message>
+    <message>
+        <source>The day is closed.</source>
+        <translation>The day is closed.</translation>
+    </message>
+    <message>
+        <source>The printer did not take the sheet.</source>
+        <translation>The printer did not take the sheet.</translation>
+    </message>
+    <message>
+        <source>Save the sheet</source>
+        <translation>Save the sheet</translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
+        <translation>Saved: %1</translation>
+    </message>
+    <message>
+        <source>The day&apos;s sum is copied: paste it into a message.</source>
+        <translation>The day&apos;s sum is copied: paste it into a message.</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Day</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Paper</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Print</translation>
+    </message>
+    <message>
+        <source>Copy message</source>
+        <translation>Copy message</translation>
+    </message>
+    <message>
+        <source>Save %1</source>
+        <translation>Save %1</translation>
+    </message>
+    <message>
+        <source>Alt+Left, Alt+Right</source>
+        <translation>Alt+Left, Alt+Right</translation>
+    </message>
+    <message>
+        <source>The day before, the day after</source>
+        <translation>The day before, the day after</translation>
+    </message>
+    <message>
+        <source>Print the sheet</source>
+        <translation>Print the sheet</translation>
+    </message>
+    <message>
+        <source>Save it as a PDF</source>
+        <translation>Save it as a PDF</translation>
+    </message>
+    <message>
+        <source>Copy its sum for a message</source>
+        <translation>Copy its sum for a message</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::day_page::StepRow</name>
+    <message>
+        <source>Leave it open</source>
+        <translation>Leave it open</translation>
+    </message>
+    <message>
+        <source>Away from then</source>
+        <translation>Away from then</translation>
+    </message>
+    <message>
+        <source>Ended then</source>
+        <translation>Ended then</translation>
+    </message>
+    <message>
+        <source>Left open</source>
+        <translation>Left open</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>When</translation>
+    </message>
+    <message>
+        <source>Read the heights</source>
+        <translation>Read the heights</translation>
+    </message>
+    <message>
+        <source>Taken at</source>
+        <translation>Taken at</translation>
+    </message>
+    <message>
+        <source>Enter a sample</source>
+        <translation>Enter a sample</translation>
+    </message>
+    <message>
+        <source>Enter the layer</source>
+        <translation>Enter the layer</translation>
+    </message>
+    <message>
+        <source>Mass</source>
+        <translation>Mass</translation>
+    </message>
+    <message>
+        <source>Cost an hour</source>
+        <translation>Cost an hour</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Record</translation>
+    </message>
+    <message>
+        <source>Enter a number above 0.</source>
+        <translation>Enter a number above 0.</translation>
+    </message>
+    <message>
+        <source>It is nothing</source>
+        <translation>It is nothing</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::face_page::CoreForm</name>
+    <message>
+        <source>Loose, from the loader&apos;s bucket</source>
+        <translation>Loose, from the loader&apos;s bucket</translation>
+    </message>
+    <message>
+        <source>Block, cut by machine</source>
+        <translation>Block, cut by machine</translation>
+    </message>
+    <message>
+        <source>Corer on a machine</source>
+        <translation>Corer on a machine</translation>
+    </message>
+    <message>
+        <source>Face balance over days</source>
+        <translation>Face balance over days</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>From</translation>
+    </message>
+    <message>
+        <source>From the back wall</source>
+        <translation>From the back wall</translation>
+    </message>
+    <message>
+        <source>From the left wall</source>
+        <translation>From the left wall</translation>
+    </message>
+    <message>
+        <source>Below the surface</source>
+        <translation>Below the surface</translation>
+    </message>
+    <message>
+        <source>Corer, inside</source>
+        <translation>Corer, inside</translation>
+    </message>
+    <message>
+        <source>Hole, deep</source>
+        <translation>Hole, deep</translation>
+    </message>
+    <message>
+        <source>Block</source>
+        <translation>Block</translation>
+    </message>
+    <message>
+        <source>Weighed</source>
+        <translation>Weighed</translation>
+    </message>
+    <message>
+        <source>Dry matter</source>
+        <translation>Dry matter</translation>
+    </message>
+    <message>
+        <source>Density</source>
+        <translation>Density</translation>
+    </message>
+    <message>
+        <source>Record the core</source>
+        <translation>Record the core</translation>
+    </message>
+    <message>
+        <source>Loose material tells dry matter and chop, no density.</source>
+        <translation>Loose material tells dry matter and chop, no density.</translation>
+    </message>
+    <message>
+        <source>Position, then what gives the density.</source>
+        <translation>Position, then what gives the density.</translation>
+    </message>
+    <message>
+        <source>It makes %1.</source>
+        <translation>It makes %1.</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::face_page::FacePage</name>
+    <message>
+        <source>of the newest core</source>
+        <translation>of the newest core</translation>
+    </message>
+    <message>
+        <source>The farm has no silo yet.</source>
+        <translation>The farm has no silo yet.</translation>
+    </message>
+    <message>
+        <source>Not recorded: %1</source>
+        <translation>Not recorded: %1</translation>
+    </message>
+    <message>
+        <source>Silo</source>
+        <translation>Silo</translation>
+    </message>
+    <message>
+        <source>Face</source>
+        <translation>Face</translation>
+    </message>
+    <message>
+        <source>Before anybody goes near</source>
+        <translation>Before anybody goes near</translation>
+    </message>
+    <message>
+        <source>Core</source>
+        <translation>Core</translation>
+    </message>
+    <message>
+        <source>Fed</source>
+        <translation>Fed</translation>
+    </message>
+    <message>
+        <source>Warmth</source>
+        <translation>Warmth</translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation>Plan</translation>
+    </message>
+    <message>
+        <source>The face</source>
+        <translation>The face</translation>
+    </message>
+    <message>
+        <source>Feeding out</source>
+        <translation>Feeding out</translation>
+    </message>
+    <message>
+        <source>A core, what was fed, temperatures, the plan</source>
+        <translation>A core, what was fed, temperatures, the plan</translation>
+    </message>
+    <message>
+        <source>Arrows</source>
+        <translation>Arrows</translation>
+    </message>
+    <message>
+        <source>From place to place on the face</source>
+        <translation>From place to place on the face</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Enter</translation>
+    </message>
+    <message>
+        <source>The next field of the form; at the last one record</source>
+        <translation>The next field of the form; at the last one record</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::face_page::PlanBox</name>
+    <message>
+        <source>First day</source>
+        <translation>First day</translation>
+    </message>
+    <message>
+        <source>Fed each day</source>
+        <translation>Fed each day</translation>
+    </message>
+    <message>
+        <source>Its dry matter</source>
+        <translation>Its dry matter</translation>
+    </message>
+    <message>
+        <source>Lost until fed</source>
+        <translation>Lost until fed</translation>
+    </message>
+    <message>
+        <source>The face, from the back wall</source>
+        <translation>The face, from the back wall</translation>
+    </message>
+    <message>
+        <source>Week from</source>
+        <translation>Week from</translation>
+    </message>
+    <message>
+        <source>What is left at nothing is taken from what was fed so far. The plan is not recorded.</source>
+        <translation>What is left at nothing is taken from what was fed so far. The plan is not recorded.</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::face_page::RemovalForm</name>
+    <message>
+        <source>Fed since the last time</source>
+        <translation>Fed since the last time</translation>
+    </message>
+    <message>
+        <source>Its dry matter</source>
+        <translation>Its dry matter</translation>
+    </message>
+    <message>
+        <source>The face now, from the back wall</source>
+        <translation>The face now, from the back wall</translation>
+    </message>
+    <message>
+        <source>All is out</source>
+        <translation>All is out</translation>
+    </message>
+    <message>
+        <source>Record what was fed</source>
+        <translation>Record what was fed</translation>
+    </message>
+    <message>
+        <source>What is left at nothing was not measured.</source>
+        <translation>What is left at nothing was not measured.</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::face_page::WarmthForm</name>
+    <message>
+        <source>20 cm behind the face</source>
+        <translation>20 cm behind the face</translation>
+    </message>
+    <message>
+        <source>In the core</source>
+        <translation>In the core</translation>
+    </message>
+    <message>
+        <source>From the left wall</source>
+        <translation>From the left wall</translation>
+    </message>
+    <message>
+        <source>Above the floor</source>
+        <translation>Above the floor</translation>
+    </message>
+    <message>
+        <source>Record the temperatures</source>
+        <translation>Record the temperatures</translation>
+    </message>
+    <message>
+        <source>read both temperatures</source>
+        <translation>read both temperatures</translation>
+    </message>
+    <message>
+        <source>More than 5 °C above the core and the face heats.</source>
+        <translation>More than 5 °C above the core and the face heats.</translation>
+    </message>
+    <message>
+        <source>More than 5 °C above the core: the face heats.</source>
+        <translation>More than 5 °C above the core: the face heats.</translation>
+    </message>
+    <message>
+        <source>Not more than 5 °C above the core.</source>
+        <translation>Not more than 5 °C above the core.</translation>
     </message>
 </context>
 <context>
@@ -2510,6 +2976,52 @@ none yet</translation>
     <message>
         <source>saturated %1</source>
         <translation>saturated %1</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::widgets::FaceMapView</name>
+    <message>
+        <source>No core yet.</source>
+        <translation>No core yet.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The face at %1 from the back wall, %n core(s). Point at a place.</source>
+        <translation>
+            <numerusform>The face at %1 from the back wall, %n core. Point at a place.</numerusform>
+            <numerusform>The face at %1 from the back wall, %n cores. Point at a place.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, 80 % band %2</source>
+        <translation>%1, 80 % band %2</translation>
+    </message>
+    <message>
+        <source>%1 from the left wall, %2 up</source>
+        <translation>%1 from the left wall, %2 up</translation>
+    </message>
+    <message>
+        <source>%1: by the cores %2; predicted %3</source>
+        <translation>%1: by the cores %2; predicted %3</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nothing</translation>
+    </message>
+    <message>
+        <source>The opened face</source>
+        <translation>The opened face</translation>
+    </message>
+    <message>
+        <source>By the cores</source>
+        <translation>By the cores</translation>
+    </message>
+    <message>
+        <source>Half of its band, %1</source>
+        <translation>Half of its band, %1</translation>
+    </message>
+    <message>
+        <source>Predicted</source>
+        <translation>Predicted</translation>
     </message>
 </context>
 <context>

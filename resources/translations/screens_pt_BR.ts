@@ -2,6 +2,21 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="pt_BR" sourcelanguage="en">
 <context>
+    <name>DayPresenter</name>
+    <message>
+        <source>%1, line %2: %3</source>
+        <translation>%1, linha %2: %3</translation>
+    </message>
+    <message>
+        <source>%1, closed</source>
+        <translation>%1, fechado</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
     <name>DisplayUnits</name>
     <message>
         <source>DM</source>
@@ -192,6 +207,14 @@
     <message>
         <source>Practice</source>
         <translation>Treino</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Dia</translation>
+    </message>
+    <message>
+        <source>Face</source>
+        <translation>Painel</translation>
     </message>
 </context>
 <context>
@@ -575,6 +598,449 @@
     <message>
         <source>How the season&apos;s file stands</source>
         <translation>Como está o arquivo da safra</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::day_page::ClosingPanel</name>
+    <message numerus="yes">
+        <source>%n point(s) to see to: answer each, or leave it open.</source>
+        <translation>
+            <numerusform>%n ponto a ver: responda, ou deixe em aberto.</numerusform>
+            <numerusform>%n pontos a ver: responda cada um, ou deixe em aberto.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What is left open stands on the sheet.</source>
+        <translation>O que fica em aberto consta da folha.</translation>
+    </message>
+    <message>
+        <source>Say who closes the day.</source>
+        <translation>Diga quem fecha o dia.</translation>
+    </message>
+    <message>
+        <source>Say why the day is opened again: it is a correction and stands in the history.</source>
+        <translation>Diga por que o dia é reaberto: é uma correção e fica no histórico.</translation>
+    </message>
+    <message>
+        <source>The day&apos;s close</source>
+        <translation>Fechamento do dia</translation>
+    </message>
+    <message>
+        <source>For the next shift</source>
+        <translation>Para o próximo turno</translation>
+    </message>
+    <message>
+        <source>Takes over</source>
+        <translation>Assume</translation>
+    </message>
+    <message>
+        <source>Hand over</source>
+        <translation>Passar o turno</translation>
+    </message>
+    <message>
+        <source>Closes it</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>Close the day</source>
+        <translation>Fechar o dia</translation>
+    </message>
+    <message>
+        <source>A closed day is changed by a correction alone. Why is it opened again?</source>
+        <translation>Um dia fechado só muda por correção. Por que é reaberto?</translation>
+    </message>
+    <message>
+        <source>Open it again</source>
+        <translation>Reabrir</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::day_page::DayPage</name>
+    <message>
+        <source>The day is open again.</source>
+        <translation>O dia está aberto de novo.</translation>
+    </message>
+    <message>
+        <source>The season, its days side by side</source>
+        <translation>A safra, os dias lado a lado</translation>
+    </message>
+    <message>
+        <source>Nothing is recorded yet.</source>
+        <translation>Nada foi registrado ainda.</translation>
+    </message>
+    <message>
+        <source>Not recorded: %1</source>
+        <translation>Não registrado: %1</translation>
+    </message>
+    <message>
+        <source>The words for the next shift are recorded.</source>
+        <translation>O recado para o próximo turno está registrado.</translation>
+    </message>
+    <message>
+        <source>Handed over to %1.</source>
+        <translation>Passado para %1.</translation>
+    </message>
+    <message>
+        <source>The day is closed.</source>
+        <translation>O dia está fechado.</translation>
+    </message>
+    <message>
+        <source>The printer did not take the sheet.</source>
+        <translation>A impressora não aceitou a folha.</translation>
+    </message>
+    <message>
+        <source>Save the sheet</source>
+        <translation>Salvar a folha</translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
+        <translation>Salvo: %1</translation>
+    </message>
+    <message>
+        <source>The day&apos;s sum is copied: paste it into a message.</source>
+        <translation>O resumo do dia está copiado: cole em uma mensagem.</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Dia</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Papel</translation>
+    </message>
+    <message>
+        <source>Print</source>
+        <translation>Imprimir</translation>
+    </message>
+    <message>
+        <source>Copy message</source>
+        <translation>Copiar mensagem</translation>
+    </message>
+    <message>
+        <source>Save %1</source>
+        <translation>Salvar %1</translation>
+    </message>
+    <message>
+        <source>Alt+Left, Alt+Right</source>
+        <translation>Alt+Esquerda, Alt+Direita</translation>
+    </message>
+    <message>
+        <source>The day before, the day after</source>
+        <translation>O dia anterior, o dia seguinte</translation>
+    </message>
+    <message>
+        <source>Print the sheet</source>
+        <translation>Imprimir a folha</translation>
+    </message>
+    <message>
+        <source>Save it as a PDF</source>
+        <translation>Salvar como PDF</translation>
+    </message>
+    <message>
+        <source>Copy its sum for a message</source>
+        <translation>Copiar o resumo para uma mensagem</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::day_page::StepRow</name>
+    <message>
+        <source>Leave it open</source>
+        <translation>Deixar em aberto</translation>
+    </message>
+    <message>
+        <source>Away from then</source>
+        <translation>Fora desde então</translation>
+    </message>
+    <message>
+        <source>Ended then</source>
+        <translation>Terminou então</translation>
+    </message>
+    <message>
+        <source>Left open</source>
+        <translation>Fica em aberto</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Quando</translation>
+    </message>
+    <message>
+        <source>Read the heights</source>
+        <translation>Ler as alturas</translation>
+    </message>
+    <message>
+        <source>Taken at</source>
+        <translation>Tirada às</translation>
+    </message>
+    <message>
+        <source>Enter a sample</source>
+        <translation>Informar uma amostra</translation>
+    </message>
+    <message>
+        <source>Enter the layer</source>
+        <translation>Informar a camada</translation>
+    </message>
+    <message>
+        <source>Mass</source>
+        <translation>Massa</translation>
+    </message>
+    <message>
+        <source>Cost an hour</source>
+        <translation>Custo por hora</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Registrar</translation>
+    </message>
+    <message>
+        <source>Enter a number above 0.</source>
+        <translation>Informe um número acima de 0.</translation>
+    </message>
+    <message>
+        <source>It is nothing</source>
+        <translation>Não é nada</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::face_page::CoreForm</name>
+    <message>
+        <source>Loose, from the loader&apos;s bucket</source>
+        <translation>Solto, da concha da carregadeira</translation>
+    </message>
+    <message>
+        <source>Block, cut by machine</source>
+        <translation>Bloco, cortado por máquina</translation>
+    </message>
+    <message>
+        <source>Corer on a machine</source>
+        <translation>Sonda em máquina</translation>
+    </message>
+    <message>
+        <source>Face balance over days</source>
+        <translation>Balanço do painel em dias</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>From the back wall</source>
+        <translation>Da parede do fundo</translation>
+    </message>
+    <message>
+        <source>From the left wall</source>
+        <translation>Da parede esquerda</translation>
+    </message>
+    <message>
+        <source>Below the surface</source>
+        <translation>Abaixo da superfície</translation>
+    </message>
+    <message>
+        <source>Corer, inside</source>
+        <translation>Sonda, por dentro</translation>
+    </message>
+    <message>
+        <source>Hole, deep</source>
+        <translation>Furo, fundo</translation>
+    </message>
+    <message>
+        <source>Block</source>
+        <translation>Bloco</translation>
+    </message>
+    <message>
+        <source>Weighed</source>
+        <translation>Pesado</translation>
+    </message>
+    <message>
+        <source>Dry matter</source>
+        <translation>Matéria seca</translation>
+    </message>
+    <message>
+        <source>Density</source>
+        <translation>Densidade</translation>
+    </message>
+    <message>
+        <source>Record the core</source>
+        <translation>Registrar a amostra</translation>
+    </message>
+    <message>
+        <source>Loose material tells dry matter and chop, no density.</source>
+        <translation>Material solto diz matéria seca e picado, não densidade.</translation>
+    </message>
+    <message>
+        <source>Position, then what gives the density.</source>
+        <translation>A posição, depois o que dá a densidade.</translation>
+    </message>
+    <message>
+        <source>It makes %1.</source>
+        <translation>Dá %1.</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::face_page::FacePage</name>
+    <message>
+        <source>of the newest core</source>
+        <translation>da amostra mais nova</translation>
+    </message>
+    <message>
+        <source>The farm has no silo yet.</source>
+        <translation>A fazenda ainda não tem silo.</translation>
+    </message>
+    <message>
+        <source>Not recorded: %1</source>
+        <translation>Não registrado: %1</translation>
+    </message>
+    <message>
+        <source>Silo</source>
+        <translation>Silo</translation>
+    </message>
+    <message>
+        <source>Face</source>
+        <translation>Painel</translation>
+    </message>
+    <message>
+        <source>Before anybody goes near</source>
+        <translation>Antes que alguém se aproxime</translation>
+    </message>
+    <message>
+        <source>Core</source>
+        <translation>Amostra</translation>
+    </message>
+    <message>
+        <source>Fed</source>
+        <translation>Retirado</translation>
+    </message>
+    <message>
+        <source>Warmth</source>
+        <translation>Calor</translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation>Plano</translation>
+    </message>
+    <message>
+        <source>The face</source>
+        <translation>O painel</translation>
+    </message>
+    <message>
+        <source>Feeding out</source>
+        <translation>Retirada</translation>
+    </message>
+    <message>
+        <source>A core, what was fed, temperatures, the plan</source>
+        <translation>Uma amostra, o que foi retirado, temperaturas, o plano</translation>
+    </message>
+    <message>
+        <source>Arrows</source>
+        <translation>Setas</translation>
+    </message>
+    <message>
+        <source>From place to place on the face</source>
+        <translation>De lugar em lugar no painel</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Enter</translation>
+    </message>
+    <message>
+        <source>The next field of the form; at the last one record</source>
+        <translation>O próximo campo do formulário; no último, registrar</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::face_page::PlanBox</name>
+    <message>
+        <source>First day</source>
+        <translation>Primeiro dia</translation>
+    </message>
+    <message>
+        <source>Fed each day</source>
+        <translation>Retirado por dia</translation>
+    </message>
+    <message>
+        <source>Its dry matter</source>
+        <translation>Sua matéria seca</translation>
+    </message>
+    <message>
+        <source>Lost until fed</source>
+        <translation>Perda até retirar</translation>
+    </message>
+    <message>
+        <source>The face, from the back wall</source>
+        <translation>O painel, da parede do fundo</translation>
+    </message>
+    <message>
+        <source>Week from</source>
+        <translation>Semana desde</translation>
+    </message>
+    <message>
+        <source>What is left at nothing is taken from what was fed so far. The plan is not recorded.</source>
+        <translation>O que fica em nada vem do que já foi retirado. O plano não é registrado.</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::face_page::RemovalForm</name>
+    <message>
+        <source>Fed since the last time</source>
+        <translation>Retirado desde a última vez</translation>
+    </message>
+    <message>
+        <source>Its dry matter</source>
+        <translation>Sua matéria seca</translation>
+    </message>
+    <message>
+        <source>The face now, from the back wall</source>
+        <translation>O painel agora, da parede do fundo</translation>
+    </message>
+    <message>
+        <source>All is out</source>
+        <translation>Tudo foi retirado</translation>
+    </message>
+    <message>
+        <source>Record what was fed</source>
+        <translation>Registrar a retirada</translation>
+    </message>
+    <message>
+        <source>What is left at nothing was not measured.</source>
+        <translation>O que fica em nada não foi medido.</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::face_page::WarmthForm</name>
+    <message>
+        <source>20 cm behind the face</source>
+        <translation>20 cm atrás do painel</translation>
+    </message>
+    <message>
+        <source>In the core</source>
+        <translation>No núcleo</translation>
+    </message>
+    <message>
+        <source>From the left wall</source>
+        <translation>Da parede esquerda</translation>
+    </message>
+    <message>
+        <source>Above the floor</source>
+        <translation>Acima do piso</translation>
+    </message>
+    <message>
+        <source>Record the temperatures</source>
+        <translation>Registrar as temperaturas</translation>
+    </message>
+    <message>
+        <source>read both temperatures</source>
+        <translation>leia as duas temperaturas</translation>
+    </message>
+    <message>
+        <source>More than 5 °C above the core and the face heats.</source>
+        <translation>Mais de 5 °C acima do núcleo e o painel aquece.</translation>
+    </message>
+    <message>
+        <source>More than 5 °C above the core: the face heats.</source>
+        <translation>Mais de 5 °C acima do núcleo: o painel aquece.</translation>
+    </message>
+    <message>
+        <source>Not more than 5 °C above the core.</source>
+        <translation>Não mais de 5 °C acima do núcleo.</translation>
     </message>
 </context>
 <context>
@@ -2510,6 +2976,52 @@ ainda nenhuma</translation>
     <message>
         <source>saturated %1</source>
         <translation>saturado %1</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::widgets::FaceMapView</name>
+    <message>
+        <source>No core yet.</source>
+        <translation>Nenhuma amostra ainda.</translation>
+    </message>
+    <message numerus="yes">
+        <source>The face at %1 from the back wall, %n core(s). Point at a place.</source>
+        <translation>
+            <numerusform>O painel a %1 da parede do fundo, %n amostra. Aponte um lugar.</numerusform>
+            <numerusform>O painel a %1 da parede do fundo, %n amostras. Aponte um lugar.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, 80 % band %2</source>
+        <translation>%1, faixa de 80 % %2</translation>
+    </message>
+    <message>
+        <source>%1 from the left wall, %2 up</source>
+        <translation>%1 da parede esquerda, %2 acima do piso</translation>
+    </message>
+    <message>
+        <source>%1: by the cores %2; predicted %3</source>
+        <translation>%1: pelas amostras %2; previsto %3</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>The opened face</source>
+        <translation>O painel aberto</translation>
+    </message>
+    <message>
+        <source>By the cores</source>
+        <translation>Pelas amostras</translation>
+    </message>
+    <message>
+        <source>Half of its band, %1</source>
+        <translation>Metade da faixa, %1</translation>
+    </message>
+    <message>
+        <source>Predicted</source>
+        <translation>Previsto</translation>
     </message>
 </context>
 <context>

@@ -38,6 +38,7 @@ class MemoryFile final : public desk::SeasonFile {
     Result<void> takeOver() override { return {}; }
     Result<Message> copies(const desk::CopyWish&) override { return fail(code::journalReadOnly, "file"); }
     desk::People people() const override { return {}; }
+    Hash head() const override { return {}; }
     Result<entries::PersonId> addPerson(const std::string&) override {
         return fail(code::journalReadOnly, "file");
     }

@@ -1,6 +1,7 @@
 #include "app/desktop/desk/season_desk.h"
 
 #include "core/season/rolling.h"
+#include "core/session/sheet_origin.h"
 
 #include <algorithm>
 #include <chrono>
@@ -42,6 +43,7 @@ SeasonDesk::SeasonDesk(std::unique_ptr<SeasonFile> file, const Clock& clock, QOb
       m_season{m_file->season()},
       m_standing{m_file->standing()},
       m_people{m_file->people()},
+      m_head{m_file->head()},
       m_worker{new QObject} {
     m_worker->moveToThread(&m_thread);
     connect(&m_thread, &QThread::finished, m_worker, &QObject::deleteLater);
@@ -61,10 +63,11 @@ void SeasonDesk::ask(std::function<void(SeasonFile&)> work, std::function<void(b
     QMetaObject::invokeMethod(m_worker, [this, work = std::move(work), then = std::move(then)] {
         work(*m_file);
         const auto take = [this, then, season = m_file->season(), standing = m_file->standing(),
-                           people = m_file->people()] {
+                           people = m_file->people(), head = m_file->head()] {
             const bool isAnother = std::exchange(m_season, season) != season;
             const bool stands = std::exchange(m_standing, standing) == standing;
             m_people = people;
+            m_head = head;
             then(isAnother);
             if (!stands) emit changed();
         };
@@ -106,6 +109,18 @@ Ticket SeasonDesk::propose(std::vector<session::Proposal> proposals) {
     return askFor([proposals = std::move(proposals), author = author()](SeasonFile& file) {
         return file.record(proposals, author);
     });
+}
+
+Ticket SeasonDesk::proposeAs(const std::string& name, std::vector<session::Proposal> proposals) {
+    return askFor([name, proposals = std::move(proposals)](SeasonFile& file) -> Result<void> {
+        const auto person = personCalled(name, file);
+        if (!person) return Unexpected{person.error()};
+        return file.record(proposals, *person);
+    });
+}
+
+review::SheetOrigin SeasonDesk::originOf(const season::Day& day) const {
+    return session::originOf(*m_season, day, m_people, m_head);
 }
 
 Ticket SeasonDesk::takeBack(entries::EntryId entry) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "app/desktop/desk/season_file.h"
+#include "core/review/day_sheet.h"
 
 #include <QObject>
 #include <QThread>
@@ -28,6 +29,8 @@ class SeasonDesk final : public QObject {
     [[nodiscard]] Instant now() const { return m_clock.now(); }
 
     [[nodiscard]] const People& people() const noexcept { return m_people; }
+    /// What a sheet of this day carries of the file.
+    [[nodiscard]] review::SheetOrigin originOf(const season::Day& day) const;
     /// The name of who holds the tablet and makes the coming entries; none where nobody has taken it.
     [[nodiscard]] std::optional<std::string> holder() const;
 
@@ -35,6 +38,8 @@ class SeasonDesk final : public QObject {
     Ticket propose(const entries::Body& body);
     /// Entries of other times, and corrections: all of them or none.
     Ticket propose(std::vector<session::Proposal> proposals);
+    /// The same in the name of somebody, a new person where nobody has it yet.
+    Ticket proposeAs(const std::string& name, std::vector<session::Proposal> proposals);
     Ticket takeBack(entries::EntryId entry);
     /// Somebody takes the tablet, and with it begins a shift where none is under way; a name that nobody has
     /// yet is a new person. Who held it goes on without it.
@@ -68,6 +73,7 @@ class SeasonDesk final : public QObject {
     session::Standing m_standing;
     Ticket m_lastTicket = 0;
     People m_people;
+    Hash m_head;
     bool m_looking = false;
     QTimer m_tick;
     QThread m_thread;

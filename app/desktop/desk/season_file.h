@@ -31,6 +31,8 @@ class SeasonFile {
     [[nodiscard]] virtual session::Standing standing() const = 0;
     /// Empty where they cannot be read: nobody's name is needed to work.
     [[nodiscard]] virtual People people() const = 0;
+    /// Of the whole file, as printed sheets carry it.
+    [[nodiscard]] virtual Hash head() const = 0;
     /// Gives somebody a name who has none yet.
     [[nodiscard]] virtual Result<entries::PersonId> addPerson(const std::string& name) = 0;
     /// All of them or none, once they lie on the disk.

@@ -16,6 +16,7 @@ class SessionFile final : public SeasonFile {
     session::Standing standing() const override { return m_session.standing(); }
 
     People people() const override { return m_session.people().all().value_or(People{}); }
+    Hash head() const override { return m_session.head(); }
     Result<entries::PersonId> addPerson(const std::string& name) override {
         return m_session.people().add(name);
     }

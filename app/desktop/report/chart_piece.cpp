@@ -21,11 +21,12 @@ struct Bar {
 }  // namespace
 
 /// Bars by the hour in black lines and grey, each with its number, so that no colour is needed.
-void Press::addChart(std::vector<Piece>& pieces, const review::Series& series) const {
+std::vector<Piece> Press::chart(const review::Series& series) const {
+    std::vector<Piece> pieces;
     const Unit& unit = unitOf(series.dimension, m_style.units);
     double highest = 0.0;
     for (const auto& [at, si] : series.points) highest = std::max(highest, si);
-    if (!(highest > 0.0)) return;
+    if (!(highest > 0.0)) return pieces;
     std::vector<Bar> bars;
     for (const auto& [at, si] : series.points) {
         std::string number = words::inWords(Amount{series.dimension, si}, m_style);
@@ -40,13 +41,13 @@ void Press::addChart(std::vector<Piece>& pieces, const review::Series& series) c
     pieces.push_back(
         {2 * line + points(kBars_pt + 4), false, {}, [this, bars, line](QPainter& painter, double top) {
              painter.setFont(font(Voice::table));
-             painter.setPen(QPen{Qt::black, points(0.6)});
+             painter.setPen(QPen{m_ink.line, points(0.6)});
              const double foot = top + line + points(kBars_pt);
              const double step = std::min(m_width / static_cast<double>(bars.size()), points(42));
              for (std::size_t i = 0; i < bars.size(); ++i) {
                  const double left = static_cast<double>(i) * step, height = bars[i].part * points(kBars_pt);
                  const QRectF bar{left + 0.15 * step, foot - height, 0.7 * step, height};
-                 painter.setBrush(QColor{200, 200, 200});
+                 painter.setBrush(m_ink.fill);
                  painter.drawRect(bar);
                  painter.drawText(QRectF{left, foot - height - line, step, line},
                                   Qt::AlignHCenter | Qt::AlignBottom, bars[i].amount);
@@ -55,6 +56,7 @@ void Press::addChart(std::vector<Piece>& pieces, const review::Series& series) c
              }
              painter.drawLine(QPointF{0, foot}, QPointF{step * static_cast<double>(bars.size()), foot});
          }});
+    return pieces;
 }
 
 }  // namespace treadwell::report

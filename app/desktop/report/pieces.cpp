@@ -30,11 +30,12 @@ QString breakable(const QString& text, const QFontMetricsF& metrics, double widt
     return words.join(QLatin1Char(' '));
 }
 
-Press::Press(QPaintDevice& device, double width, const words::Style& style)
+Press::Press(QPaintDevice& device, double width, const words::Style& style, const Ink& ink)
     : m_device{device},
       m_width{width},
       m_dotsPerPoint{device.logicalDpiY() / kPointsPerInch},
-      m_style{style} {
+      m_style{style},
+      m_ink{ink} {
     // The one family that comes with the program, so that every paper has the same letters.
     const auto make = [](double size, bool bold) {
         QFont font{QStringLiteral("DejaVu Sans")};
@@ -57,6 +58,7 @@ Piece Press::paragraph(const QString& whole, Voice voice, double above, bool wit
             {},
             [this, text, voice, offset = points(above), height](QPainter& painter, double top) {
                 painter.setFont(font(voice));
+                painter.setPen(m_ink.line);
                 painter.drawText(QRectF{0, top + offset, m_width, height + 1}, kFlags, text);
             }};
 }
@@ -79,7 +81,7 @@ void Press::addBlock(std::vector<Piece>& pieces, const review::Block& block) con
     } else if (const auto* table = std::get_if<review::Table>(&block)) {
         addTable(pieces, *table);
     } else if (const auto& series = std::get<review::Series>(block); !series.points.empty()) {
-        addChart(pieces, series);
+        for (Piece& piece : chart(series)) pieces.push_back(std::move(piece));
     }
 }
 

@@ -4,6 +4,7 @@
 #include "app/words/words.h"
 #include "core/review/document.h"
 
+#include <QColor>
 #include <QFont>
 #include <QFontMetricsF>
 #include <QPaintDevice>
@@ -13,14 +14,23 @@ namespace treadwell::report {
 /// A text that can be broken within words that are wider than `width` dots.
 [[nodiscard]] QString breakable(const QString& text, const QFontMetricsF& metrics, double width);
 
+/// Paper is black on white; a screen has its own.
+struct Ink {
+    QColor line = Qt::black;
+    QColor fill = QColor{200, 200, 200};
+};
+
 /// What lies between a document and its pages: letters and lengths in dots of the paper's device.
 class Press {
   public:
     /// `device` must outlive this; `width` of the text in its dots.
-    Press(QPaintDevice& device, double width, const words::Style& style);
+    Press(QPaintDevice& device, double width, const words::Style& style, const Ink& ink = {});
 
     /// The document in pieces, in their order.
     [[nodiscard]] std::vector<Piece> pieces(const review::Document& document) const;
+
+    /// Its bars by the hour alone; nothing of a series without a value above 0.
+    [[nodiscard]] std::vector<Piece> chart(const review::Series& series) const;
 
     /// A line that stands on every page, at its foot.
     void drawFoot(QPainter& painter, double top, const QString& title, std::size_t page,
@@ -37,12 +47,12 @@ class Press {
     [[nodiscard]] Piece paragraph(const QString& text, Voice voice, double above, bool withNext) const;
     void addBlock(std::vector<Piece>& pieces, const review::Block& block) const;
     void addTable(std::vector<Piece>& pieces, const review::Table& table) const;
-    void addChart(std::vector<Piece>& pieces, const review::Series& series) const;
 
     QPaintDevice& m_device;
     double m_width;
     double m_dotsPerPoint;
     words::Style m_style;
+    Ink m_ink;
     std::vector<QFont> m_fonts;
 };
 

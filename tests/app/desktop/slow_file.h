@@ -68,6 +68,7 @@ class SlowFile final : public desk::SeasonFile {
     Result<void> takeOver() override { return {}; }
     Result<Message> copies(const desk::CopyWish&) override { return Message{code::copiesNone, {}}; }
     desk::People people() const override { return m_people; }
+    Hash head() const override { return {}; }
     Result<entries::PersonId> addPerson(const std::string& name) override {
         const auto id = idOf<entries::PersonTag>(static_cast<std::uint8_t>(m_people.size() + 1));
         m_people[id] = name;
