@@ -71,10 +71,15 @@ class DayWindow : public SeasonWindow {
         QTest::mouseClick(button, Qt::LeftButton);
         QCoreApplication::processEvents();
     }
-    void leaveAllOpen() {
+    QPushButton* nextToLeave() {
         for (QPushButton* leave : m_window->findChildren<QPushButton*>(QStringLiteral("leaveOpen"))) {
-            if (leave->isVisible() && !leave->isChecked()) click(leave);
+            if (leave->isVisible() && !leave->isChecked()) return leave;
         }
+        return nullptr;
+    }
+    /// Looked for anew after each click: a row that is answered goes at any turn of the event loop.
+    void leaveAllOpen() {
+        while (QPushButton* leave = nextToLeave()) click(leave);
     }
     QString messages() {
         return m_window->findChild<day_page::DayPage*>()->findChild<widgets::MessageBar*>()->shownText();

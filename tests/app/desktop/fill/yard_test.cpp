@@ -2,6 +2,7 @@
 // at what was recorded.
 #include "app/desktop/fill/day_loads.h"
 #include "tests/app/desktop/fill/fill_window.h"
+#include "tests/app/desktop/finger.h"
 
 #include <QApplication>
 #include <QClipboard>
@@ -71,7 +72,7 @@ TEST_F(Yard, AFingerLogsALoadAndMovesATractor) {
     record(testing_support::someWork(1, farm::Activity::packing));
     m_clock.time += 1min;
     open();  // all that is tapped lies on the 800 pixels of a screen that is not there
-    QPointingDevice* finger = QTest::createTouchDevice();
+    QPointingDevice* finger = testing_support::finger();
     const auto tap = [finger](QWidget* widget, QPoint place) {
         QTest::touchEvent(widget, finger).press(0, place, widget);
         QTest::touchEvent(widget, finger).release(0, place, widget);

@@ -1,5 +1,7 @@
 #include "app/desktop/plots/timeline.h"
 
+#include "tests/app/desktop/finger.h"
+
 #include <gtest/gtest.h>
 
 #include <QTest>
@@ -164,7 +166,7 @@ TEST_F(Shown, ZoomsByTheWheelAboutThePointer) {
 }
 
 TEST_F(Shown, ZoomsByAPinch) {
-    auto* fingers = QTest::createTouchDevice();
+    auto* fingers = testing_support::finger();
     const auto span = [this] { return timeline.shownTo() - timeline.shownFrom(); };
     const QPoint left{400, 150}, right{500, 150};
     QTest::touchEvent(&timeline, fingers).press(0, left, &timeline).press(1, right, &timeline);

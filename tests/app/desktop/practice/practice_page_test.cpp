@@ -7,6 +7,7 @@
 #include "core/base/atomic_file.h"
 #include "core/practice/progress.h"
 #include "core/practice/shipped.h"
+#include "tests/app/desktop/finger.h"
 #include "tests/app/desktop/season_window.h"
 
 #include <QComboBox>
@@ -15,7 +16,6 @@
 #include <QProcess>
 #include <QPushButton>
 #include <QSignalSpy>
-#include <cmath>
 
 namespace treadwell::practice_page {
 namespace {
@@ -73,13 +73,12 @@ class Practising : public SeasonWindow {
     /// A finger on a place of the floor.
     void touch(double x_m, double y_m) {
         const QPoint place = pad()->pixelOf({x_m, y_m}).toPoint();
-        QTest::touchEvent(pad(), finger).press(0, place, pad());
-        QTest::touchEvent(pad(), finger).release(0, place, pad());
+        QTest::touchEvent(pad(), testing_support::finger()).press(0, place, pad());
+        QTest::touchEvent(pad(), testing_support::finger()).release(0, place, pad());
         QCoreApplication::processEvents();
     }
 
     settings::Appearance look;
-    QPointingDevice* finger = QTest::createTouchDevice();
     std::unique_ptr<PracticePage> page;
 };
 

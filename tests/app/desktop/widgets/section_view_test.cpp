@@ -1,6 +1,7 @@
 #include "app/desktop/widgets/section_view.h"
 
 #include "app/desktop/widgets/density_ramp.h"
+#include "tests/app/desktop/finger.h"
 
 #include <gtest/gtest.h>
 
@@ -90,7 +91,7 @@ TEST_F(Shown, TellsThePlaceUnderThePointer) {
 }
 
 TEST_F(Shown, TellsWhatATouchPointsAt) {
-    auto* finger = QTest::createTouchDevice();
+    auto* finger = testing_support::finger();
     const QPoint place = view.pixelOf(Length::fromMetres(10), Length::fromMetres(0.3)).toPoint();
     QTest::touchEvent(&view, finger).press(0, place, &view);
     QTest::touchEvent(&view, finger).release(0, place, &view);
