@@ -97,6 +97,11 @@ Result<void> validate(const DensityEvidence& evidence) {
 
 Result<void> validate(const SeasonCarried& entry) {
     if (entry.from.empty()) return fail(code::valueMissing, "from");
+    if (entry.dryMatter) {
+        auto held = holdsWithin(*entry.dryMatter, DryMatter::fromPercent(10), DryMatter::fromPercent(90),
+                                "dryMatter");
+        if (!held) return held;
+    }
     if (!entry.evidence) return {};
     for (std::size_t i = 0; i < entry.evidence->size(); ++i) {
         const DensityEvidence& each = (*entry.evidence)[i];

@@ -194,6 +194,18 @@ TEST(Validate, WhatIsRecordedSaysSomething) {
     EXPECT_TRUE(validate(WeatherSeen{Sky::rain, Length::fromCentimetres(1), {}, {}}));
 }
 
+// Every load that nobody sampled takes it over.
+TEST(Validate, CarriedDryMatterIsThatOfACrop) {
+    SeasonCarried carried;
+    carried.from.push_back({"Farm", {}, idOf<EntryTag>(3), {}});
+    carried.dryMatter = DryMatter::fromPercent(34);
+    EXPECT_TRUE(validate(carried));
+    for (const double percent : {0.34, 95.0}) {
+        carried.dryMatter = DryMatter::fromPercent(percent);
+        EXPECT_EQ(validate(carried).error().field, "dryMatter");
+    }
+}
+
 TEST(Validate, CarriedEvidenceIsOfASeasonThatIsNamed) {
     SeasonCarried carried;
     carried.from.push_back({"Farm", {}, idOf<EntryTag>(3), {}});
