@@ -71,7 +71,8 @@ Outcome face(const SeasonOptions& options, const Answer& answer) {
     if (const auto read = take(options.along, "--along", along, answer.style); !read) return read;
     const auto opened = openedOf(options.file, options.at, options.silo, answer);
     if (!opened) return tl::unexpected{opened.error()};
-    printDocument(review::faceSheet(opened->season, opened->silo, opened->at, along),
+    printDocument(review::faceSheet(opened->season, opened->silo, opened->at,
+                                    face::faceOf(opened->season, opened->silo, opened->at, along)),
                   formOf(options.csv, answer), opened->answer);
     return {};
 }

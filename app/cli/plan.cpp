@@ -1,6 +1,6 @@
 #include "app/cli/plan.h"
 
-#include "core/base/atomic_file.h"
+#include "app/cli/from_file.h"
 
 #include <array>
 #include <ostream>
@@ -59,13 +59,7 @@ Tables tablesOf(const PlanOptions& options, const Answer& answer) {
 }  // namespace
 
 tl::expected<plan::Inputs, Failure> inputsFrom(const std::string& file, const words::Style& style) {
-    const auto bytes = readFile(file);
-    if (!bytes) return failed(bytes.error(), style);
-    auto inputs = plan::inputsFromJson(*bytes);
-    if (inputs) return *std::move(inputs);
-    Error error = inputs.error();
-    error.place.file = file;
-    return failed(error, style);
+    return fromFile(file, plan::inputsFromJson, style);
 }
 
 void printPlanTables(const std::vector<PlanTable>& tables, const Answer& answer) {

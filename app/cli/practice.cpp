@@ -1,9 +1,9 @@
 #include "app/cli/practice.h"
 
 #include "app/cli/density_output.h"
+#include "app/cli/from_file.h"
 #include "app/cli/option_reader.h"
 #include "app/cli/season_copies.h"
-#include "core/base/atomic_file.h"
 #include "core/base/number_text.h"
 #include "core/practice/debrief.h"
 #include "core/practice/drive.h"
@@ -20,19 +20,6 @@ namespace {
 using practice::Debrief;
 using practice::Lesson;
 using practice::LessonRun;
-
-/// The file's content read by `read`, with the file's name on what is wrong in it.
-template <class T>
-tl::expected<T, Failure> fromFile(const std::string& file, Result<T> (*read)(std::string_view),
-                                  const words::Style& style) {
-    const auto bytes = readFile(file);
-    if (!bytes) return failed(bytes.error(), style);
-    auto content = read(*bytes);
-    if (content) return *std::move(content);
-    Error error = content.error();
-    error.place.file = file;
-    return failed(error, style);
-}
 
 tl::expected<Lesson, Failure> lessonCalled(const std::string& name, const words::Style& style) {
     std::string known;

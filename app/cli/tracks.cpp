@@ -7,6 +7,7 @@
 #include "app/cli/table.h"
 #include "core/base/number_text.h"
 #include "core/density/readings.h"
+#include "core/formats/csv_writer.h"
 #include "core/packing/passes.h"
 #include "core/passes/driven.h"
 #include "core/passes/track_file.h"
@@ -153,7 +154,9 @@ void writeTracks(const Tracked& tracked, const Answer& answer) {
 
 /// Every column of every layer: where, and how often a tyre was on it.
 std::string mapOf(const DrivenGrid& grid) {
-    std::string text = "layer,along_m,across_m,passes,at_least,at_most\r\n";
+    formats::CsvWriter csv;
+    for (const char* name : {"layer", "along_m", "across_m", "passes", "at_least", "at_most"}) csv.word(name);
+    csv.endRow();
     const passes::PadShape& shape = grid.shape();
     for (std::size_t k = 0; k < grid.layers(); ++k) {
         const DrivenLayer layer = grid.layer(k);
@@ -163,15 +166,19 @@ std::string mapOf(const DrivenGrid& grid) {
         for (std::size_t i = 0; i < fixed.size(); ++i) {
             const std::size_t column = i % shape.along(), row = i / shape.along();
             if (!grid.holds(k, column)) continue;
-            text += std::to_string(layer.number) + ',';
-            text += fixedText((static_cast<double>(column) + 0.5) * shape.cellAlong.si(), 2) + ',';
-            text += fixedText((static_cast<double>(row) + 0.5) * shape.cellAcross.si(), 3) + ',';
+            csv.number(std::int64_t{layer.number})
+                .word(fixedText((static_cast<double>(column) + 0.5) * shape.cellAlong.si(), 2))
+                .word(fixedText((static_cast<double>(row) + 0.5) * shape.cellAcross.si(), 3));
             // Positions too coarse for wheels tell what is possible and nothing else.
-            text += layer.precise.fraction() > 0.0 ? std::to_string(fixed[i]) : std::string{};
-            text += ',' + std::to_string(least[i]) + ',' + std::to_string(most[i]) + "\r\n";
+            if (layer.precise.fraction() > 0.0) {
+                csv.number(std::int64_t{fixed[i]});
+            } else {
+                csv.empty();
+            }
+            csv.number(std::int64_t{least[i]}).number(std::int64_t{most[i]}).endRow();
         }
     }
-    return text;
+    return csv.content();
 }
 
 Table tableOf(const Tracked& tracked) {

@@ -37,9 +37,9 @@ class Collector final {
     LiveChanges collect() {
         add({});
         for (const std::size_t i : m_standingBy) add({.duties = {pack(i)}});
-        addSlower({});
-        // Never chosen: it keeps what has been said of the delivery alive while the pace wavers.
-        if (const auto held = m_comparer.heldDelivery()) add({.delivery = held});
+        // Where it is no slower than now it is never chosen: it keeps what has been said of the delivery
+        // alive while the pace wavers.
+        if (const auto rate = m_comparer.steadyDelivery()) add({.delivery = rate});
         if (m_thinner) add({.layer = m_thinner});
         addSpreaders();
         addLightestToSpreading();

@@ -129,11 +129,11 @@ std::optional<AsFedRate> Comparer::slowerDelivery(const std::vector<Duty>& dutie
     return limit;
 }
 
-std::optional<AsFedRate> Comparer::heldDelivery() const {
+std::optional<AsFedRate> Comparer::steadyDelivery() const {
     const auto limit = limitWith({});
-    if (!limit || *limit < m_situation.delivery || *limit >= m_situation.delivery * kHeldPart)
+    if (!limit || *limit < AsFedRate::fromTonnesPerHour(1) || *limit >= m_situation.delivery * kHeldPart)
         return std::nullopt;
-    return m_situation.delivery;
+    return std::min(*limit, m_situation.delivery);
 }
 
 Result<Outcome> whatIf(const AdviceSituation& situation, const Change& change) {

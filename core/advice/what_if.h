@@ -53,9 +53,9 @@ class Comparer final {
     /// The delivery at which the tractors, with these duties, reach the target with the wanted chance,
     /// rounded down to a whole t/h; none unless it lies between 1 t/h and the present delivery.
     [[nodiscard]] std::optional<AsFedRate> slowerDelivery(const std::vector<Duty>& duties) const;
-    /// The present delivery where the tractors as they work reach the target with the wanted chance, but
-    /// would not at kHeldPart of it; else none. A pace that wavers about the limit is to be held, not let go.
-    [[nodiscard]] std::optional<AsFedRate> heldDelivery() const;
+    /// That of the tractors as they work, but the present delivery where they carry it and would not carry
+    /// kHeldPart of it: a pace that wavers about the limit is to be held, not let go.
+    [[nodiscard]] std::optional<AsFedRate> steadyDelivery() const;
 
     [[nodiscard]] const density::Target& target() const noexcept { return m_target; }
     /// Indices of the tractors: heaviest first, equal ones by name.

@@ -56,16 +56,13 @@ class Grounds final {
 
     /// As the last load has it; before the first, as the next one would.
     void addDryMatter() {
-        const farm::SiteRules& rules = m_season.farm().rules;
+        const season::FarmBook& farm = m_season.farm();
         const auto tipped = loads();
         const season::LoadTipped* last = tipped.empty() ? nullptr : tipped.back();
         if (!m_rolling.lastSample || (last != nullptr && last->basis == season::DryMatterBasis::assumed)) {
-            if (const auto before = m_season.farm().lastSeasonsDryMatter) {
-                add(Standing::assumed, code::carriedDryMatter, before->amount());
-            } else {
-                add(Standing::assumed, code::assumedDryMatter,
-                    ((rules.dryMatterLow + rules.dryMatterHigh) * 0.5).amount());
-            }
+            add(Standing::assumed,
+                farm.lastSeasonsDryMatter ? code::carriedDryMatter : code::assumedDryMatter,
+                farm.unsampledDryMatter().amount());
             return;
         }
         const season::Sample& sample = *m_rolling.lastSample;

@@ -15,10 +15,6 @@ Result<AsFedMass> massOfFeed(const Row& row) {
     return row.number(Column::sampleMass).map([&](double value) { return formats::massOf(value, *known); });
 }
 
-Result<Length> length(const Row& row, Column column) {
-    return row.length(column);
-}
-
 Result<Proposal> removal(const Row& row) {
     entries::FeedRemoved removed;
     const auto silo = row.silo();
@@ -27,10 +23,7 @@ Result<Proposal> removal(const Row& row) {
     const auto mass = massOfFeed(row);
     if (!mass) return Unexpected{mass.error()};
     removed.mass = *mass;
-    const auto read = firstFailure(readIfAny(row, Column::dryMatter, removed.dryMatter,
-                                             [](const Row& r, Column column) {
-                                                 return fraction(r, column).map(DryMatter::fromFraction);
-                                             }),
+    const auto read = firstFailure(readIfAny(row, Column::dryMatter, removed.dryMatter, dryMatter),
                                    readIfAny(row, Column::face, removed.face, length));
     if (!read) return Unexpected{read.error()};
     return proposed(row, removed);
@@ -54,14 +47,6 @@ Result<Proposal> faceTemperature(const Row& row) {
 }
 
 }  // namespace
-
-Result<Temperature> temperature(const Row& row, Column column) {
-    const std::string_view unit = row.columns().unitOf(column);
-    if (unit != "c" && unit != "f") return Unexpected{row.wrong(column, code::temperatureUnitMissing)};
-    return row.number(column).map([&](double value) {
-        return unit == "f" ? Temperature::fromFahrenheit(value) : Temperature::fromCelsius(value);
-    });
-}
 
 Result<Intake> readRemovals(std::string_view bytes, const Context& context) {
     constexpr std::array kWanted{Column::date,       Column::time,      Column::silo,

@@ -24,6 +24,10 @@ template <class T, class Read>
 /// A fraction of one; 50 under a header in percent.
 [[nodiscard]] Result<double> fraction(const Row& row, Column column);
 
+[[nodiscard]] Result<DryMatter> dryMatter(const Row& row, Column column);
+
+[[nodiscard]] Result<Length> length(const Row& row, Column column);
+
 /// The weight of a dish or a sample; grams where the header has no unit.
 [[nodiscard]] Result<double> dishKilograms(const Row& row, Column column);
 

@@ -26,6 +26,22 @@ Result<double> fraction(const Row& row, Column column) {
         [&](double value) { return row.columns().unitOf(column) == "percent" ? value / 100.0 : value; });
 }
 
+Result<DryMatter> dryMatter(const Row& row, Column column) {
+    return fraction(row, column).map(DryMatter::fromFraction);
+}
+
+Result<Length> length(const Row& row, Column column) {
+    return row.length(column);
+}
+
+Result<Temperature> temperature(const Row& row, Column column) {
+    const std::string_view unit = row.columns().unitOf(column);
+    if (unit != "c" && unit != "f") return Unexpected{row.wrong(column, code::temperatureUnitMissing)};
+    return row.number(column).map([&](double value) {
+        return unit == "f" ? Temperature::fromFahrenheit(value) : Temperature::fromCelsius(value);
+    });
+}
+
 Result<double> dishKilograms(const Row& row, Column column) {
     return row.number(column).map(
         [&](double value) { return row.columns().unitOf(column) == "kg" ? value : value / 1000.0; });

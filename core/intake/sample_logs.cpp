@@ -17,9 +17,6 @@ Result<DryMass> dryGrams(const Row& row, Column column) {
 Result<Share> share(const Row& row, Column column) {
     return fraction(row, column).map(Share::fromFraction);
 }
-Result<DryMatter> dryMatter(const Row& row, Column column) {
-    return fraction(row, column).map(DryMatter::fromFraction);
-}
 Result<LocalDay> day(const Row& row, Column column) {
     return row.day(column);
 }
@@ -178,8 +175,7 @@ Result<Proposal> chopSetting(const Row& row) {
     const auto read = firstFailure(
         readIfAny(row, Column::cutLength, set.length, chopLength),
         readIfAny(row, Column::rollGap, set.rollGap, chopLength),
-        readIfAny(row, Column::cuttingHeight, set.cuttingHeight,
-                  [](const Row& r, Column column) { return r.length(column); }),
+        readIfAny(row, Column::cuttingHeight, set.cuttingHeight, length),
         readIfAny(row, Column::processor, set.processor,
                   [](const Row& r, Column column) { return r.word<samples::Processor>(column); }));
     if (!read) return Unexpected{read.error()};

@@ -30,14 +30,19 @@ constexpr Seconds kClose{60.0};
 
 /// Dry mass over volume as rolled, of the columns in a patch and all layers.
 std::optional<double> rolledDensity(const passes::Pad& pad, const Patch& patch) {
+    const auto middle_m = [&](std::size_t column) {
+        return (static_cast<double>(column) + 0.5) * pad.shape.cellAlong.si();
+    };
+    std::size_t first = 0;
+    while (first < pad.along && middle_m(first) < patch.x0_m) ++first;
+    std::size_t end = first;
+    while (end < pad.along && middle_m(end) < patch.x1_m) ++end;
     double mass = 0.0, volume = 0.0;
     for (std::size_t layer = 0; layer < pad.layers.size(); ++layer) {
         for (std::size_t row = 0; row < pad.across; ++row) {
             const double y_m = (static_cast<double>(row) + 0.5) * pad.shape.cellAcross.si();
             if (y_m < patch.y0_m || y_m >= patch.y1_m) continue;
-            for (std::size_t column = 0; column < pad.along; ++column) {
-                const double x_m = (static_cast<double>(column) + 0.5) * pad.shape.cellAlong.si();
-                if (x_m < patch.x0_m || x_m >= patch.x1_m) continue;
+            for (std::size_t column = first; column < end; ++column) {
                 const std::size_t cell = pad.indexOf(layer, row, column);
                 mass += pad.areal_kg_m2[cell];
                 volume += pad.areal_kg_m2[cell] * pad.volume_m3_kg[cell];

@@ -39,14 +39,15 @@ void Progress::note(const std::string& name, std::string_view lesson, double sco
                     Instant now) {
     add(name);
     Trainee& trainee = *find(trainees, name);
-    if (trainee.of(lesson) == nullptr) trainee.done.push_back({std::string{lesson}, -1.0, false, 0, now});
-    auto& done = *std::find_if(trainee.done.begin(), trainee.done.end(),
-                               [&](const LessonDone& each) { return each.lesson == lesson; });
-    ++done.runs;
-    if (score <= done.best) return;
-    done.best = score;
-    done.byHand = byHand;
-    done.at = now;
+    auto done = std::find_if(trainee.done.begin(), trainee.done.end(),
+                             [&](const LessonDone& each) { return each.lesson == lesson; });
+    if (done == trainee.done.end())
+        done = trainee.done.insert(done, LessonDone{std::string{lesson}, -1.0, false, 0, now});
+    ++done->runs;
+    if (score <= done->best) return;
+    done->best = score;
+    done->byHand = byHand;
+    done->at = now;
 }
 
 Result<Progress> readProgress(const std::filesystem::path& file) {

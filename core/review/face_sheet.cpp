@@ -119,8 +119,7 @@ Section faceCautionsOf(const farm::Silo& silo, Instant now) {
 }
 
 Document faceSheet(const season::Season& season, const farm::Silo& silo, Instant now,
-                   std::optional<Length> along) {
-    const face::Face face = face::faceOf(season, silo, now, along);
+                   const face::Face& face) {
     return {"faceSheet",
             {code::reviewFaceSheet, {season.farm().farm, silo.name}},
             {faceCautionsOf(silo, now), coresOf(season, face), learntOf(season, silo, now), mapOf(face)}};

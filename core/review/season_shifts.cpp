@@ -68,12 +68,16 @@ Section shiftsSideOf(const SeasonView& view) {
                 {},
                 2};
     for (const auto& day : view.season.days()) {
+        if (day->begin > view.until) break;
+        const Instant end = std::min(day->end, view.until + std::chrono::microseconds{1});
         std::vector<Instant> edges{day->begin};
-        for (const Instant change : changesOn(*day)) edges.push_back(change);
-        edges.push_back(std::min(day->end, view.until + std::chrono::microseconds{1}));
+        for (const Instant change : changesOn(*day)) {
+            if (change < end) edges.push_back(change);
+        }
+        edges.push_back(end);
         for (std::size_t i = 0; i + 1 < edges.size(); ++i) {
             for (const auto& [silo, readings] : view.readings) {
-                if (!readings.layers || edges[i + 1] <= edges[i]) continue;
+                if (!readings.layers) continue;
                 auto row = rowOf(view, silo, *readings.layers, edges[i], edges[i + 1], table.columns.size());
                 if (!row.empty()) table.rows.push_back(std::move(row));
             }

@@ -131,9 +131,7 @@ class Carrying {
         auto belief = stream.carried.at(load.at);
         if (!belief) {
             load.basis = DryMatterBasis::assumed;
-            const FarmBook& farm = m_day.farm();
-            const DryMatter goal = (farm.rules.dryMatterLow + farm.rules.dryMatterHigh) / 2.0;
-            belief = samples::Belief{farm.lastSeasonsDryMatter.value_or(goal), samples::kSampleSd};
+            belief = samples::Belief{m_day.farm().unsampledDryMatter(), samples::kSampleSd};
         }
         if (load.basis != DryMatterBasis::fieldSample) belief = samples::fromAnotherField(*belief);
         load.dryMatter = belief->mean;

@@ -29,6 +29,11 @@ struct FarmBook {
         return known == fields.end() ? crop::Crop::maize : known->second.crop;
     }
 
+    /// Of crop that nobody has sampled: last season's mean, else the middle of the goal.
+    [[nodiscard]] DryMatter unsampledDryMatter() const {
+        return lastSeasonsDryMatter.value_or((rules.dryMatterLow + rules.dryMatterHigh) * 0.5);
+    }
+
     friend bool operator==(const FarmBook&, const FarmBook&) = default;
 };
 

@@ -71,19 +71,25 @@ season::EntryPointer Session::State::seen(const StoredEntry& stored) {
 Result<void> Session::State::load() {
     std::vector<season::EntryPointer> entries;
     const auto broken = journal.read([&](StoredEntry&& stored) { entries.push_back(seen(stored)); });
-    if (broken) cautions.push_back(broken->message());
+    warnOf(broken);
     if (entries.empty()) return fail(code::seasonEmpty, "file", files.season.string());
     seasonId = entries.front()->header.id;
     publish(season::Season::foldPointers(std::move(entries)));
     return {};
 }
 
+/// Once, however often it is looked at.
+void Session::State::warnOf(const std::optional<journal::BrokenPlace>& broken) {
+    if (!broken) return;
+    Message message = broken->message();
+    if (std::find(cautions.begin(), cautions.end(), message) == cautions.end())
+        cautions.push_back(std::move(message));
+}
+
 void Session::State::refresh() {
     std::vector<season::EntryPointer> entries;
     const auto broken = journal.readNew([&](StoredEntry&& stored) { entries.push_back(seen(stored)); });
-    if (broken && std::find(cautions.begin(), cautions.end(), broken->message()) == cautions.end()) {
-        cautions.push_back(broken->message());  // once, however often it is looked at
-    }
+    warnOf(broken);
     if (!entries.empty()) publish(season->withAll(entries));
 }
 
@@ -91,10 +97,7 @@ void Session::State::refresh() {
 /// afterwards, when nobody waits for the season any more.
 void Session::State::lookAtStructure() {
     if (std::exchange(structureIsKnown, true)) return;
-    const auto broken = journal.verify(journal::Look::quick);
-    if (broken && std::find(cautions.begin(), cautions.end(), broken->message()) == cautions.end()) {
-        cautions.push_back(broken->message());
-    }
+    warnOf(journal.verify(journal::Look::quick));
 }
 
 /// The device that this machine was in this file, or a new one where it was none or the file is behind what

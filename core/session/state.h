@@ -23,6 +23,7 @@ struct Session::State {
           openedElapsed(time.elapsed()) {}
 
     Result<void> load();
+    void warnOf(const std::optional<journal::BrokenPlace>& broken);
     void refresh();
     void lookAtStructure();
     void clockIsRight();

@@ -20,8 +20,6 @@ TEST(PublishedMoney, AnHourOfATractor) {
     EXPECT_NEAR(hourOf(machine, {}).owning.perHour(), 36.85, 0.005);
 }
 
-// (0.22 X + 0.096) kW: form published, coefficients from memory. 134.2 kW at half load: 27.65 L/h, derived.
-// Average 0.223 kW L/h (published) lies within its range of loads.
 // Crop priced by its dry matter, extension tables (published): 40 a tonne at 30 % is 36 at 27 % and 44 at 33
 // %; 75 at 30 % is 70 at 28 % and 80 at 32 %.
 TEST(PublishedMoney, CropByItsDryMatter) {
@@ -34,6 +32,8 @@ TEST(PublishedMoney, CropByItsDryMatter) {
     EXPECT_NEAR(prices.cropPerTonne(DryMatter::fromPercent(32)), 80, 1e-9);
 }
 
+// (0.22 X + 0.096) kW: form published, coefficients from memory. 134.2 kW at half load: 27.65 L/h, derived.
+// Average 0.223 kW L/h (published) lies within its range of loads.
 TEST(PublishedMoney, Fuel) {
     EXPECT_NEAR(fuel_L_per_h(134.2, Share::fromPercent(50)), 27.65, 0.01);
     EXPECT_NEAR(fuel_L_per_h(1, Share::fromPercent(57.7)), 0.223, 0.001);

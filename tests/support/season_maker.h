@@ -86,4 +86,17 @@ class SeasonMaker {
     return instantFromIso8601(iso).value();
 }
 
+/// 1,400 t at 35 % in level layers, of one day.
+[[nodiscard]] inline SeasonMaker filledLifts() {
+    SeasonMaker maker;
+    const Instant begin = at("2026-09-15T06:00:00Z");
+    maker.add(entries::SeasonStarted{"Lindenhof", "UTC"}, begin);
+    maker.add(entries::SiloDefined{someLifts()}, begin);
+    maker.add(entries::TractorDefined{someTractor(1, 14)}, begin);
+    maker.add(someWork(1, farm::Activity::packing), begin);
+    maker.add(entries::DryMatterSample{DryMatter::fromPercent(35), {}, {}, {}, {}}, begin);
+    for (int i = 0; i < 100; ++i) maker.add(someLoad(14), begin + i * std::chrono::minutes{6});
+    return maker;
+}
+
 }  // namespace treadwell::testing_support

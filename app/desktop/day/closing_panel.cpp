@@ -118,7 +118,7 @@ QWidget* ClosingPanel::makeClosed() {
 void ClosingPanel::setDay(const desk::SeasonDesk& desk, LocalDay date) {
     if (m_day != date) {
         m_day = date;
-        setSteps({}, {*desk.season(), *desk.season()->days().back(), desk.now()});
+        dropSteps();
         clearTexts();
     }
     m_now = desk.now();
@@ -147,6 +147,13 @@ void ClosingPanel::showOpen(const desk::SeasonDesk& desk, const review::Closing&
 
 void ClosingPanel::setCopies(const QString& text) {
     m_copies->setText(text);
+}
+
+void ClosingPanel::dropSteps() {
+    for (StepRow* row : std::exchange(m_steps, {})) {
+        row->hide();
+        row->deleteLater();
+    }
 }
 
 /// Rows of points that are still there stay, and with them what was typed.
@@ -250,7 +257,7 @@ void ClosingPanel::retranslate() {
     m_why->setAccessibleName(m_whyTitle->text());
     m_reopen->setText(tr("Open it again"));
     // Answers are made in the language of the moment.
-    for (StepRow* row : std::exchange(m_steps, {})) row->deleteLater();
+    dropSteps();
     follow();
 }
 

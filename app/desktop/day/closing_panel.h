@@ -49,6 +49,7 @@ class ClosingPanel final : public QWidget {
     [[nodiscard]] QWidget* makeClosed();
     void showOpen(const desk::SeasonDesk& desk, const review::Closing& closing);
     void setSteps(std::vector<Step> steps, const StepContext& context);
+    void dropSteps();
     void fillPeople(const desk::SeasonDesk& desk);
     void follow();
     void handOver();

@@ -3,6 +3,7 @@
 #include "app/desktop/day/closing_panel.h"
 #include "app/desktop/day/sheet_view.h"
 #include "app/desktop/widgets/choice_box.h"
+#include "app/desktop/widgets/page_change.h"
 #include "app/words/document.h"
 #include "core/base/atomic_file.h"
 #include "core/review/season_review.h"
@@ -46,16 +47,12 @@ DayPage::DayPage(desk::SeasonDesk& desk, const settings::Appearance& look, QWidg
       m_messages{new widgets::MessageBar{look}},
       m_view{new SheetView{look}},
       m_panel{new ClosingPanel{look}},
-      m_side{new QScrollArea} {
+      m_side{widgets::scrolled(m_panel)} {
     auto* layout = new QVBoxLayout{this};
     layout->addWidget(m_messages);
     layout->addWidget(makeTools());
     auto* columns = new QHBoxLayout;
     layout->addLayout(columns, 1);
-    m_side->setWidgetResizable(true);
-    m_side->setFrameShape(QFrame::NoFrame);
-    m_side->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_side->setWidget(m_panel);
     m_side->setFixedWidth(kSideWidth);
     columns->addWidget(m_view, 1);
     columns->addWidget(m_side);

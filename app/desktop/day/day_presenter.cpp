@@ -1,5 +1,6 @@
 #include "app/desktop/day/day_presenter.h"
 
+#include "app/desktop/settings/dates.h"
 #include "core/review/codes.h"
 
 #include <QCoreApplication>
@@ -9,11 +10,6 @@
 namespace treadwell::day_page {
 
 namespace {
-
-QDate dateOf(LocalDay day) {
-    return {static_cast<int>(day.year()), static_cast<int>(static_cast<unsigned>(day.month())),
-            static_cast<int>(static_cast<unsigned>(day.day()))};
-}
 
 StepKind kindOf(Code question) {
     if (question == code::questionStillAtWork) return StepKind::tractorAway;
@@ -57,7 +53,7 @@ std::vector<AsideRow> rowsOf(const season::Day& day, Instant until) {
 std::vector<DayChoice> daysOf(const season::Season& season, const QLocale& locale) {
     std::vector<DayChoice> choices;
     for (const auto& day : season.days()) {
-        const QString date = locale.toString(dateOf(day->date), QLocale::ShortFormat);
+        const QString date = locale.toString(settings::dateOf(day->date), QLocale::ShortFormat);
         choices.push_back(
             {day->date,
              day->closed ? QCoreApplication::translate("DayPresenter", "%1, closed").arg(date) : date});

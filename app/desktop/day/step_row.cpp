@@ -32,10 +32,11 @@ StepRow::StepRow(const settings::Appearance& look, Step step, const StepContext&
             break;
         }
         case StepKind::shiftEnd: {
-            const auto person = std::get<entries::PersonId>(m_step.subject);
-            const season::Day day = context.day;
-            addTime(context, tr("Ended then"),
-                    [day, person](Instant at) { return shiftEnded(day, person, at); });
+            const auto end =
+                shiftEnded(context.day, std::get<entries::PersonId>(m_step.subject), context.happened);
+            addTime(context, tr("Ended then"), [end](Instant at) {
+                return session::Proposal{end.body, at, end.target};
+            });
             break;
         }
         case StepKind::heights:

@@ -6,6 +6,7 @@
 #include "app/desktop/fill/id_box.h"
 #include "app/desktop/samples/lines_panel.h"
 #include "app/desktop/widgets/choice_box.h"
+#include "app/desktop/widgets/page_change.h"
 #include "core/review/face_sheet.h"
 
 #include <QEvent>
@@ -23,15 +24,6 @@ namespace {
 constexpr std::chrono::seconds kTick{60};
 constexpr int kFormWidth = 400;  // pixels
 const std::array kTabKeys{Qt::Key_F2, Qt::Key_F3, Qt::Key_F4, Qt::Key_F5};
-
-QScrollArea* scrolled(QWidget* content) {
-    auto* scroll = new QScrollArea;
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setWidget(content);
-    return scroll;
-}
 
 }  // namespace
 
@@ -64,7 +56,7 @@ FacePage::FacePage(desk::SeasonDesk& desk, const settings::Appearance& look, QWi
         connect(key, &QShortcut::activated, this,
                 [this, tab] { m_tabs->setCurrentIndex(static_cast<int>(tab)); });
     }
-    connect(m_plan, &PlanBox::edited, this, &FacePage::refresh);
+    connect(m_plan, &PlanBox::edited, this, &FacePage::showFeeding);
     connect(m_silo, &QComboBox::currentIndexChanged, this, &FacePage::refresh);
     connect(m_faces, &QComboBox::currentIndexChanged, this, &FacePage::refresh);
     connect(m_tabs, &QTabWidget::currentChanged, this,
@@ -90,8 +82,8 @@ QWidget* FacePage::makeForms() {
     row->addWidget(m_silo, 1);
     m_tabs->setObjectName(QStringLiteral("faceTabs"));
     m_tabs->setUsesScrollButtons(false);
-    for (SiloForm* form : m_forms) m_tabs->addTab(scrolled(form), QString{});
-    m_tabs->addTab(scrolled(m_plan), QString{});
+    for (SiloForm* form : m_forms) m_tabs->addTab(widgets::scrolled(form), QString{});
+    m_tabs->addTab(widgets::scrolled(m_plan), QString{});
     layout->addLayout(row);
     layout->addWidget(m_cautions);
     layout->addWidget(m_tabs, 1);
@@ -165,14 +157,23 @@ void FacePage::refresh() {
     for (SiloForm* form : m_forms) form->setSilo(silo->id);
     const season::Season& season = *m_desk.season();
     const Instant now = m_desk.now();
-    const words::Style style = fill::styleOf(m_appearance.units(), season.zone());
     m_cautions->setLines(cautionsAt(*silo, now, speech()));
-    fillFaces(face::faceOf(season, *silo, now));
-    std::optional<Length> along;
-    if (m_faces->currentData().isValid()) along = Length::fromMetres(m_faces->currentData().toDouble());
-    m_map->setPicture(pictureOf(face::faceOf(season, *silo, now, along), *silo, speech()));
-    m_faceSheet->setSheet(review::faceSheet(season, *silo, now, along), style);
-    m_feedSheet->setSheet(feedingOf(season, *silo, now, m_plan->question()), style);
+    face::Face face = face::faceOf(season, *silo, now);
+    fillFaces(face);
+    if (const QVariant chosen = m_faces->currentData(); chosen.isValid())
+        face = face::faceOf(season, *silo, now, Length::fromMetres(chosen.toDouble()));
+    m_map->setPicture(pictureOf(face, *silo, speech()));
+    m_faceSheet->setSheet(review::faceSheet(season, *silo, now, face),
+                          fill::styleOf(m_appearance.units(), season.zone()));
+    showFeeding();
+}
+
+void FacePage::showFeeding() {
+    const auto silo = chosenSilo();
+    if (!silo || !isVisible()) return;
+    const season::Season& season = *m_desk.season();
+    m_feedSheet->setSheet(feedingOf(season, *silo, m_desk.now(), m_plan->question()),
+                          fill::styleOf(m_appearance.units(), season.zone()));
 }
 
 void FacePage::record(const entries::Body& body) {

@@ -43,6 +43,7 @@ class FacePage final : public QWidget {
     [[nodiscard]] QWidget* makeForms();
     [[nodiscard]] QWidget* makeViews();
     void fillSilos();
+    void showFeeding();
     void fillFaces(const face::Face& face);
     void record(const entries::Body& body);
     void settle(desk::Ticket ticket);

@@ -1,5 +1,6 @@
 #include "app/desktop/face/plan_box.h"
 
+#include "app/desktop/widgets/date_field.h"
 #include "app/desktop/widgets/quantity_spin_box.h"
 
 #include <QDateEdit>
@@ -10,15 +11,6 @@
 namespace treadwell::face_page {
 
 namespace {
-
-const QDate kNoDate{2000, 1, 1};
-
-std::optional<LocalDay> dayOf(const QDateEdit* edit) {
-    const QDate date = edit->date();
-    if (date == kNoDate) return std::nullopt;
-    return LocalDay{std::chrono::year{date.year()}, std::chrono::month{static_cast<unsigned>(date.month())},
-                    std::chrono::day{static_cast<unsigned>(date.day())}};
-}
 
 template <class Q>
 std::optional<Q> given(const widgets::QuantitySpinBox* box) {
@@ -64,20 +56,15 @@ widgets::QuantitySpinBox* PlanBox::addBox(const char* name, Dimension dimension,
 }
 
 QDateEdit* PlanBox::addDate(const char* name) {
-    auto* edit = new QDateEdit;
-    edit->setObjectName(QLatin1String{name});
-    edit->setMinimumDate(kNoDate);
-    edit->setDate(kNoDate);
-    edit->setSpecialValueText(QStringLiteral("–"));
-    edit->setCalendarPopup(true);
+    QDateEdit* edit = widgets::makeDateField(name);
     addRow(edit);
     connect(edit, &QDateEdit::dateChanged, this, &PlanBox::edited);
     return edit;
 }
 
 review::FeedQuestion PlanBox::question() const {
-    return {dayOf(m_from), given<AsFedMass>(m_perDay), given<DryMatter>(m_dryMatter), given<Loss>(m_loss),
-            dayOf(m_week), given<Length>(m_face)};
+    return {widgets::dayOf(*m_from), given<AsFedMass>(m_perDay), given<DryMatter>(m_dryMatter),
+            given<Loss>(m_loss),     widgets::dayOf(*m_week),    given<Length>(m_face)};
 }
 
 void PlanBox::retranslate() {

@@ -1,6 +1,7 @@
 #include "app/desktop/fill/catch_up_dialog.h"
 
 #include "app/desktop/fill/id_box.h"
+#include "app/desktop/fill/load_dialog.h"
 #include "app/desktop/widgets/choice_box.h"
 #include "app/desktop/widgets/quantity_spin_box.h"
 #include "app/desktop/widgets/step_field.h"
@@ -32,18 +33,13 @@ CatchUpDialog::CatchUpDialog(const settings::Appearance& look, const entries::Lo
     m_mass->box().setObjectName(QStringLiteral("catchUpMass"));
     m_count->setRange(1, static_cast<int>(intake::kMostCaughtUp));
     m_count->setValue(kFirstGuess);
-    const auto step = [&](const QString& name, QAbstractSpinBox* box) {
-        auto* field = new widgets::StepField{look, box};
-        field->setName(name);
-        addRow(name, field);
-    };
-    step(tr("Loads"), m_count);
-    step(tr("From"), m_from);
-    step(tr("To"), m_to);
+    addStepRow(tr("Loads"), m_count);
+    addStepRow(tr("From"), m_from);
+    addStepRow(tr("To"), m_to);
     m_truck->addItem(tr("several, or not known"));
     fillBox(*m_truck, season.farm().trucks, std::optional<farm::TruckId>{});
     addRow(tr("Truck"), m_truck);
-    m_mass->box().setSiRange(100.0, 80000.0);
+    m_mass->box().setSiRange(kLightestLoad.si(), kHeaviestLoad.si());
     m_mass->box().setAccessibleName(tr("Mass of each load"));
     addRow(tr("Mass of each"), m_mass);
     suggestMass(season.farm());

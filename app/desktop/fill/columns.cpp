@@ -1,6 +1,7 @@
 #include "app/desktop/fill/columns.h"
 
 #include <QGridLayout>
+#include <utility>
 
 namespace treadwell::fill {
 
@@ -33,11 +34,12 @@ void Columns::place() {
     const int side = m_appearance.pixels(kSideMillimetres);
     const int room = viewport()->width() - kSpacing - m_middle->minimumSizeHint().width();
     const bool stacked = room < side;
-    for (QWidget* widget : {m_middle, m_side, m_foot}) m_grid->removeWidget(widget);
     m_side->setMinimumWidth(stacked ? 0 : side);
     m_side->setMaximumWidth(stacked ? QWIDGETSIZE_MAX : side);
     m_side->setMinimumHeight(stacked ? m_appearance.pixels(kStackedSideMillimetres) : 0);
     m_foot->setMinimumHeight(m_appearance.pixels(kFootMillimetres));
+    if (std::exchange(m_stacked, stacked) == stacked) return;
+    for (QWidget* widget : {m_middle, m_side, m_foot}) m_grid->removeWidget(widget);
     m_grid->addWidget(m_middle, 0, 0);
     m_grid->addWidget(m_side, stacked ? 1 : 0, stacked ? 0 : 1);
     m_grid->addWidget(m_foot, stacked ? 2 : 1, 0, 1, stacked ? 1 : 2);

@@ -3,6 +3,7 @@
 #include "app/desktop/settings/appearance.h"
 
 #include <QScrollArea>
+#include <optional>
 
 class QGridLayout;
 
@@ -28,6 +29,7 @@ class Columns final : public QScrollArea {
     QWidget* m_side;
     QWidget* m_foot;
     QGridLayout* m_grid;
+    std::optional<bool> m_stacked;  ///< as the grid was filled last
 };
 
 }  // namespace treadwell::fill

@@ -1,6 +1,7 @@
 #include "app/desktop/fill/day_loads.h"
 
 #include "app/desktop/fill/fill_presenter.h"
+#include "app/desktop/fill/load_dialog.h"
 #include "app/desktop/widgets/page_change.h"
 
 #include <QEvent>
@@ -19,9 +20,6 @@ namespace {
 constexpr std::chrono::milliseconds kStill{1500};
 constexpr int kRepeatMilliseconds = 60;
 constexpr int kFaceEdge = 8;  // pixels above and below the text
-// As the sheet of a load takes it.
-constexpr AsFedMass kLightest = AsFedMass::fromKilograms(100);
-constexpr AsFedMass kHeaviest = AsFedMass::fromTonnes(80);
 
 QString nameOrNothing(const auto& things, const auto& id) {
     if (!id) return {};
@@ -91,8 +89,8 @@ void DayLoads::step(const LoadRow& load, int direction) {
     const settings::DisplayUnits& units = m_appearance.units();
     const double step = std::pow(10.0, -units.decimals(Dimension::asFedMass));
     const double shown = units.shown(units.rounded(m_stepping->mass.amount())) + direction * step;
-    m_stepping->mass =
-        std::clamp(AsFedMass::fromSi(units.fromShown(Dimension::asFedMass, shown).si), kLightest, kHeaviest);
+    m_stepping->mass = std::clamp(AsFedMass::fromSi(units.fromShown(Dimension::asFedMass, shown).si),
+                                  kLightestLoad, kHeaviestLoad);
     m_still.start();
 }
 

@@ -163,8 +163,6 @@ QSize FillHeader::minimumSizeHint() const {
 }
 
 void FillHeader::place() {
-    const std::array rest{static_cast<QWidget*>(m_clock), static_cast<QWidget*>(m_radio),
-                          static_cast<QWidget*>(m_tablet), static_cast<QWidget*>(m_language)};
     const int all = widthOf({m_silos, m_fields, m_messages, m_clock, m_radio, m_tablet, m_language});
     const bool inTwo = width() < all;
     if (inTwo == m_inTwo) return;
@@ -177,7 +175,8 @@ void FillHeader::place() {
     m_first->addWidget(m_fields);
     if (inTwo) m_first->addStretch(1);
     row->addWidget(m_messages, 1);
-    for (QWidget* widget : rest) row->addWidget(widget);
+    for (QWidget* widget : std::initializer_list<QWidget*>{m_clock, m_radio, m_tablet, m_language})
+        row->addWidget(widget);
 }
 
 void FillHeader::resizeEvent(QResizeEvent* event) {

@@ -227,10 +227,8 @@ void FillPage::refreshSamples(const season::Rolling& rolling) {
     const AgedReading dryMatter = dryMatterAt(rolling, season().farm().rules, units);
     m_dryMatter->setLast(dryMatter.text, dryMatter.overdue);
     m_layer->setLast(layerAt(rolling, units), !rolling.layer);
-    const farm::SiteRules& rules = season().farm().rules;
-    const DryMatter usual =
-        season().farm().lastSeasonsDryMatter.value_or((rules.dryMatterLow + rules.dryMatterHigh) * 0.5);
-    m_dryMatter->setSuggestion(rolling.lastSample ? rolling.lastSample->reading.dryMatter : usual);
+    m_dryMatter->setSuggestion(rolling.lastSample ? rolling.lastSample->reading.dryMatter
+                                                  : season().farm().unsampledDryMatter());
     m_layer->setSuggestion(rolling.layer ? rolling.layer->what.thickness : density::kAssumedLayer);
 }
 

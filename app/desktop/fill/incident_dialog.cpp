@@ -1,6 +1,7 @@
 #include "app/desktop/fill/incident_dialog.h"
 
 #include "app/desktop/fill/id_box.h"
+#include "app/desktop/fill/say.h"
 #include "app/desktop/widgets/choice_box.h"
 #include "app/desktop/widgets/step_field.h"
 #include "app/words/entry.h"
@@ -20,7 +21,6 @@ IncidentDialog::IncidentDialog(const settings::Appearance& look, farm::SiloId si
       m_silo{silo},
       m_zone{season.zone()},
       m_now{now},
-      m_style{styleOf(look.units(), season.zone())},
       m_sorts{new QButtonGroup{this}},
       m_time{new widgets::ClockEdit{wallTime(season.zone(), now)}},
       m_tractor{new widgets::ChoiceBox{look}},
@@ -31,9 +31,7 @@ IncidentDialog::IncidentDialog(const settings::Appearance& look, farm::SiloId si
     addSorts(tr("The place"),
              {IncidentSort::spill, IncidentSort::fire, IncidentSort::wallMoved, IncidentSort::other});
     m_time->setObjectName(QStringLiteral("incidentTime"));
-    auto* time = new widgets::StepField{look, m_time};
-    time->setName(tr("Time"));
-    addRow(tr("Time"), time);
+    addStepRow(tr("Time"), m_time);
     m_tractor->setObjectName(QStringLiteral("incidentTractor"));
     m_tractor->addItem(tr("none, or not known"));
     fillBox(*m_tractor, season.farm().tractors, std::optional<farm::TractorId>{});
@@ -47,11 +45,12 @@ IncidentDialog::IncidentDialog(const settings::Appearance& look, farm::SiloId si
 }
 
 void IncidentDialog::addSorts(const QString& about, std::initializer_list<IncidentSort> sorts) {
+    const words::Style style = styleOf(look().units(), m_zone);
     auto* row = new QWidget;
     auto* buttons = new QHBoxLayout{row};
     buttons->setContentsMargins(0, 0, 0, 0);
     for (const IncidentSort sort : sorts) {
-        auto* button = new QPushButton{QString::fromStdString(words::wordInWords(enumText(sort), m_style))};
+        auto* button = new QPushButton{QString::fromStdString(words::wordInWords(enumText(sort), style))};
         button->setCheckable(true);
         button->setMinimumHeight(look().pixels(settings::kYardButtonMillimetres));
         m_sorts->addButton(button, static_cast<int>(sort));
@@ -67,7 +66,7 @@ void IncidentDialog::record() {
     incident.text = m_text->text().trimmed().toStdString();
     incident.silo = m_silo;
     incident.tractor = chosenIn<farm::TractorId>(*m_tractor);
-    if (const auto valid = validate(incident); !valid) return refuse(tr("Say in a few words what happened."));
+    if (!validate(incident)) return refuse(tr("Say in a few words what happened."));
     const bool moved = m_time->time() != wallTime(m_zone, m_now);
     const Instant at = moved ? instantAt(m_zone, m_now, m_time->time()) : m_now;
     if (at > m_now) return refuse(tr("This time has not come yet."));

@@ -1,6 +1,5 @@
 #pragma once
 
-#include "app/desktop/fill/say.h"
 #include "app/desktop/fill/sheet.h"
 #include "core/entries/incident.h"
 #include "core/season/season.h"
@@ -33,7 +32,6 @@ class IncidentDialog final : public Sheet {
     farm::SiloId m_silo;
     FarmZone m_zone;
     Instant m_now;
-    words::Style m_style;
     QButtonGroup* m_sorts;
     QTimeEdit* m_time;
     QComboBox* m_tractor;

@@ -37,9 +37,7 @@ LoadDialog::LoadDialog(const settings::Appearance& look, Purpose purpose, const 
     addMass();
     addPlaces(farm);
     m_time->setObjectName(QStringLiteral("loadTime"));
-    auto* time = new widgets::StepField{look, m_time};
-    time->setName(tr("Time"));
-    addRow(tr("Time"), time);
+    addStepRow(tr("Time"), m_time);
     m_usual->setObjectName(QStringLiteral("loadUsual"));
     m_usual->setCheckable(true);
     m_usual->setAutoDefault(false);  // Enter records the load
@@ -52,7 +50,7 @@ LoadDialog::LoadDialog(const settings::Appearance& look, Purpose purpose, const 
 void LoadDialog::addMass() {
     m_mass->box().setObjectName(QStringLiteral("loadMass"));
     m_mass->box().setAccessibleName(tr("Mass as fed"));
-    m_mass->box().setSiRange(100.0, 80000.0);
+    m_mass->box().setSiRange(kLightestLoad.si(), kHeaviestLoad.si());
     m_mass->box().setQuantity(m_load.mass);
     m_source->addItems({tr("weighed"), tr("from the box"), tr("usual load")});
     m_source->setCurrentIndex(

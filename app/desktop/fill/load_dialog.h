@@ -13,6 +13,10 @@ class QuantityField;
 
 namespace treadwell::fill {
 
+/// What a load may weigh, wherever somebody enters it.
+inline constexpr AsFedMass kLightestLoad = AsFedMass::fromKilograms(100);
+inline constexpr AsFedMass kHeaviestLoad = AsFedMass::fromTonnes(80);
+
 /// A load that is not the usual one, or a recorded one that has to be put right: mass and how it is known,
 /// truck, field, silo and time.
 class LoadDialog final : public Sheet {

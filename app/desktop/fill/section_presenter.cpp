@@ -1,5 +1,6 @@
 #include "app/desktop/fill/section_presenter.h"
 
+#include "app/desktop/settings/dates.h"
 #include "core/density/weak_places.h"
 
 #include <QDate>
@@ -8,10 +9,7 @@ namespace treadwell::fill {
 
 QString spanText(const FarmZone& zone, Instant begin, Instant end, const QLocale& locale) {
     const auto dayText = [&](Instant at) {
-        const LocalDay day = zone.dayOf(at);
-        const QDate date{static_cast<int>(day.year()), static_cast<int>(static_cast<unsigned>(day.month())),
-                         static_cast<int>(static_cast<unsigned>(day.day()))};
-        return locale.toString(date, QStringLiteral("d MMM")) + u' ';
+        return locale.toString(settings::dateOf(zone.dayOf(at)), QStringLiteral("d MMM")) + u' ';
     };
     const QString from = dayText(begin) + QString::fromStdString(clockText(zone, begin));
     const QString clock = QString::fromStdString(clockText(zone, end));

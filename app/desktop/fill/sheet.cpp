@@ -1,5 +1,7 @@
 #include "app/desktop/fill/sheet.h"
 
+#include "app/desktop/widgets/step_field.h"
+
 #include <QDialogButtonBox>
 #include <QFormLayout>
 #include <QLabel>
@@ -20,6 +22,12 @@ void Sheet::addRow(const QString& name, QWidget* widget) {
     widget->setMinimumHeight(m_look.pixels(settings::kControlMillimetres));
     if (widget->accessibleName().isEmpty()) widget->setAccessibleName(name);
     m_form->addRow(name, widget);
+}
+
+void Sheet::addStepRow(const QString& name, QAbstractSpinBox* box) {
+    auto* field = new widgets::StepField{m_look, box};
+    field->setName(name);
+    addRow(name, field);
 }
 
 QPushButton* Sheet::addDecision(const QString& text) {

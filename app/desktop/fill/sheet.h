@@ -6,6 +6,7 @@
 #include <QDialog>
 #include <QTime>
 
+class QAbstractSpinBox;
 class QFormLayout;
 class QLabel;
 class QPushButton;
@@ -23,6 +24,8 @@ class Sheet : public QDialog {
     [[nodiscard]] const settings::Appearance& look() const noexcept { return m_look; }
     /// Named by its row where it has no name of its own.
     void addRow(const QString& name, QWidget* widget);
+    /// Between a button less and a button more.
+    void addStepRow(const QString& name, QAbstractSpinBox* box);
     /// The last row; `text` says what is recorded.
     QPushButton* addDecision(const QString& text);
     /// Says in the sheet why it is not recorded.

@@ -10,7 +10,7 @@ void ThinnedCurve::put(const Point& point) {
     m_values.append(point.value);
 }
 
-void ThinnedCurve::flush() {
+void ThinnedCurve::finish() {
     if (!m_open) return;
     m_open = false;
     const bool lowFirst = m_lowest.at <= m_highest.at;
@@ -22,14 +22,14 @@ void ThinnedCurve::flush() {
 
 void ThinnedCurve::add(double at, double value) {
     if (!std::isfinite(value)) {
-        flush();
+        finish();
         if (m_values.isEmpty() || std::isfinite(m_values.last()))
             put({at, std::numeric_limits<double>::quiet_NaN()});
         return;
     }
     const double column = std::floor((at - m_from) / m_width);
     if (!m_open || column != m_column) {
-        flush();
+        finish();
         m_open = true;
         m_column = column;
         m_first = m_lowest = m_highest = {at, value};

@@ -15,7 +15,7 @@ class ThinnedCurve final {
     /// In the order of time. A value that is not finite is a gap; gaps stay.
     void add(double at, double value);
     /// After the last point.
-    void finish() { flush(); }
+    void finish();
 
     [[nodiscard]] const QVector<double>& times() const noexcept { return m_times; }
     [[nodiscard]] const QVector<double>& values() const noexcept { return m_values; }
@@ -26,7 +26,6 @@ class ThinnedCurve final {
         double value = 0.0;
     };
 
-    void flush();
     void put(const Point& point);
 
     double m_from;

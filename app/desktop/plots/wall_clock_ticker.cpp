@@ -1,5 +1,7 @@
 #include "app/desktop/plots/wall_clock_ticker.h"
 
+#include "app/desktop/settings/dates.h"
+
 #include <QDate>
 #include <array>
 #include <cmath>
@@ -50,10 +52,7 @@ QString WallClockTicker::getTickLabel(double tick, const QLocale& locale, QChar,
     const Instant at = instantOf(tick);
     const std::string clock = clockText(m_zone, at);
     if (clock != "00:00") return QString::fromStdString(clock);
-    const LocalDay day = m_zone.dayOf(at);
-    const QDate date{static_cast<int>(day.year()), static_cast<int>(static_cast<unsigned>(day.month())),
-                     static_cast<int>(static_cast<unsigned>(day.day()))};
-    return locale.toString(date, QLocale::ShortFormat);
+    return locale.toString(settings::dateOf(m_zone.dayOf(at)), QLocale::ShortFormat);
 }
 
 }  // namespace treadwell::plots

@@ -9,6 +9,7 @@
 #include "app/desktop/widgets/choice_box.h"
 #include "app/desktop/widgets/distribution_view.h"
 #include "app/desktop/widgets/message_bar.h"
+#include "app/desktop/widgets/page_change.h"
 #include "core/base/atomic_file.h"
 #include "core/practice/shipped.h"
 
@@ -36,15 +37,6 @@ constexpr std::array kPaces{1, 10, 30, 100, 1000};
 constexpr int kUsualPace = 2;
 constexpr int kLessonsWidth = 300;
 constexpr int kPlanWidth = 340;
-
-QScrollArea* scrolled(QWidget* inner) {
-    auto* scroll = new QScrollArea;
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setWidget(inner);
-    return scroll;
-}
 
 }  // namespace
 
@@ -153,7 +145,7 @@ QWidget* PracticePage::makePlan() {
     layout->addWidget(m_cautions);
     layout->addStretch(1);
     m_density->setMinimumHeight(m_density->minimumSizeHint().height());
-    auto* side = scrolled(inner);
+    auto* side = widgets::scrolled(inner);
     side->setFixedWidth(kPlanWidth);
     return side;
 }

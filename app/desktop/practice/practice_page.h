@@ -11,7 +11,6 @@ class QComboBox;
 class QLabel;
 class QListWidget;
 class QPushButton;
-class QStackedWidget;
 
 namespace treadwell::samples_page {
 class LinesPanel;

@@ -71,9 +71,7 @@ PadCut cutOf(const practice::LessonRun& run, Length at) {
 RunClock clockOf(const practice::LessonRun& run) {
     const practice::RunFacts& facts = run.facts();
     const auto& loads = run.lesson().deliveries;
-    RunClock clock{Text::tr("%1 of %2").arg(clockText(facts.elapsed), clockText(run.lesson().duration)),
-                   {},
-                   facts.onFoot};
+    RunClock clock{Text::tr("%1 of %2").arg(clockText(facts.elapsed), clockText(run.lesson().duration)), {}};
     if (run.isOver()) {
         clock.next = Text::tr("The lesson is over.");
     } else if (facts.onFoot) {

@@ -65,7 +65,6 @@ struct PadCut {
 struct RunClock {
     QString time;
     QString next;
-    bool onFoot = false;
 };
 [[nodiscard]] RunClock clockOf(const practice::LessonRun& run);
 

@@ -4,7 +4,7 @@
 #include "app/desktop/widgets/quantity_spin_box.h"
 
 #include <QComboBox>
-#include <QSignalBlocker>
+#include <algorithm>
 
 namespace treadwell::samples_page {
 
@@ -38,17 +38,16 @@ void DryMatterForm::setLoads(const std::vector<LoadToSample>& loads) {
     const LoadToSample* before = load();
     const auto chosen = before == nullptr ? std::nullopt : std::optional{before->entry};
     m_loads = loads;
-    showLoads(chosen);
+    showLoads();
+    const auto still =
+        std::ranges::find_if(m_loads, [&](const LoadToSample& each) { return chosen == each.entry; });
+    m_load->setCurrentIndex(still == m_loads.end() ? 0 : static_cast<int>(still - m_loads.begin()) + 1);
 }
 
-void DryMatterForm::showLoads(std::optional<entries::EntryId> chosen) {
-    const QSignalBlocker quiet{m_load};
-    m_load->clear();
-    m_load->addItem(tr("the field, no load in particular"));
-    for (const LoadToSample& each : m_loads) {
-        m_load->addItem(each.name);
-        if (chosen == each.entry) m_load->setCurrentIndex(m_load->count() - 1);
-    }
+void DryMatterForm::showLoads() {
+    QStringList names{tr("the field, no load in particular")};
+    for (const LoadToSample& each : m_loads) names << each.name;
+    setItems(m_load, names);
 }
 
 const LoadToSample* DryMatterForm::load() const {
@@ -73,8 +72,7 @@ void DryMatterForm::retranslate() {
     setItems(m_way, {tr("Dish, dried in an oven"), tr("Microwave, step by step"), tr("Meter")});
     setTitle(m_way, tr("How"));
     setTitle(m_load, tr("Taken from"));
-    const LoadToSample* chosen = load();
-    showLoads(chosen == nullptr ? std::nullopt : std::optional{chosen->entry});
+    showLoads();
     setTitle(m_dish, tr("Empty dish"));
     setTitle(m_wet, tr("With the fresh sample"));
     setTitle(m_dry, way() == Way::microwave ? tr("After this step") : tr("After drying"));

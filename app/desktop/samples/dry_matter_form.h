@@ -37,7 +37,7 @@ class DryMatterForm final : public Form {
     [[nodiscard]] QString stepText() const;
     [[nodiscard]] QString meterText() const;
     void showWay();
-    void showLoads(std::optional<entries::EntryId> chosen);
+    void showLoads();
     [[nodiscard]] const LoadToSample* load() const;
 
     samples::MeterBias m_bias;

@@ -17,6 +17,19 @@
 
 namespace treadwell::samples_page {
 
+namespace {
+
+bool canTake(const widgets::QuantitySpinBox* box) {
+    return !box->isHidden() && box->isEnabled();
+}
+
+void takeInHand(widgets::QuantitySpinBox* box) {
+    box->setFocus(Qt::TabFocusReason);
+    box->selectAll();
+}
+
+}  // namespace
+
 Form::Form(const settings::Appearance& appearance, const QString& name, QWidget* parent)
     : QFrame{parent},
       m_appearance{appearance},
@@ -118,18 +131,15 @@ const widgets::QuantitySpinBox* Form::wrongBox() const {
 
 void Form::goOn(QWidget* from) {
     const auto at = std::ranges::find(m_boxes, from);
-    const auto next = std::find_if(std::next(at), m_boxes.end(), [](const widgets::QuantitySpinBox* box) {
-        return !box->isHidden() && box->isEnabled();
-    });
+    const auto next = std::find_if(std::next(at), m_boxes.end(), canTake);
     if (next == m_boxes.end()) return finish();
-    (*next)->setFocus(Qt::TabFocusReason);
-    (*next)->selectAll();
+    takeInHand(*next);
 }
 
 std::vector<widgets::QuantitySpinBox*> Form::weighedBoxes() const {
     std::vector<widgets::QuantitySpinBox*> boxes;
     std::ranges::copy_if(m_boxes, std::back_inserter(boxes), [](const widgets::QuantitySpinBox* box) {
-        return !box->isHidden() && box->isEnabled() && box->dimension() == Dimension::dishMass;
+        return canTake(box) && box->dimension() == Dimension::dishMass;
     });
     return boxes;
 }
@@ -143,10 +153,7 @@ void Form::takeWeight(AsFedMass weight) {
     if (weight < AsFedMass{}) return tellRefused(tr("the scale shows less than nothing: set it to zero"));
     (*box)->takeSi(weight.si());
     (*box)->setFocus(Qt::OtherFocusReason);
-    if (const auto next = std::next(box); next != boxes.end()) {
-        (*next)->setFocus(Qt::TabFocusReason);
-        (*next)->selectAll();
-    }
+    if (const auto next = std::next(box); next != boxes.end()) takeInHand(*next);
 }
 
 void Form::finish() {

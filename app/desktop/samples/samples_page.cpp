@@ -1,5 +1,6 @@
 #include "app/desktop/samples/samples_page.h"
 
+#include "app/desktop/fill/id_box.h"
 #include "app/desktop/samples/dry_matter_form.h"
 #include "app/desktop/samples/kernel_form.h"
 #include "app/desktop/samples/lines_panel.h"
@@ -8,6 +9,7 @@
 #include "app/desktop/samples/sieve_form.h"
 #include "app/desktop/samples/visit_form.h"
 #include "app/desktop/widgets/choice_box.h"
+#include "app/desktop/widgets/page_change.h"
 #include "core/density/sample_change.h"
 
 #include <QEvent>
@@ -94,12 +96,8 @@ QWidget* SamplesPage::makeForms() {
     m_tabs->setObjectName(QStringLiteral("sampleTabs"));
     m_tabs->setUsesScrollButtons(false);
     for (Form* form : m_forms) {
-        auto* scroll = new QScrollArea;
-        scroll->setWidgetResizable(true);
-        scroll->setFrameShape(QFrame::NoFrame);
+        QScrollArea* scroll = widgets::scrolled(form);
         scroll->setFocusPolicy(Qt::NoFocus);  // its fields have the focus, and bring themselves into sight
-        scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-        scroll->setWidget(form);
         m_tabs->addTab(scroll, QString{});
     }
     layout->addLayout(field);
@@ -123,13 +121,8 @@ QWidget* SamplesPage::makeViews() {
     grid->setColumnStretch(0, 1);
     grid->setColumnStretch(1, 1);
     grid->setRowStretch(4, 1);
-    auto* scroll = new QScrollArea;
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setWidget(views);
-    m_views = scroll;
-    return scroll;
+    m_views = widgets::scrolled(views);
+    return m_views;
 }
 
 void SamplesPage::retranslate() {
@@ -155,8 +148,7 @@ fill::Speech SamplesPage::speech() const {
 }
 
 std::optional<farm::FieldId> SamplesPage::chosenField() const {
-    const auto id = Uuid::fromText(m_field->currentData().toString().toStdString());
-    return id ? std::optional{farm::FieldId{*id}} : std::nullopt;
+    return fill::chosenIn<farm::FieldId>(*m_field);
 }
 
 /// The choice goes on with the field of the last load until somebody chooses.

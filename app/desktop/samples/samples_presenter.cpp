@@ -1,6 +1,7 @@
 #include "app/desktop/samples/samples_presenter.h"
 
 #include "app/desktop/fill/fill_presenter.h"
+#include "app/desktop/settings/dates.h"
 #include "core/samples/particle_size.h"
 
 #include <QCoreApplication>
@@ -29,9 +30,7 @@ QString beliefText(const samples::Belief& belief, const settings::DisplayUnits& 
 }
 
 QString dayText(LocalDay day, const settings::DisplayUnits& units) {
-    const QDate date{static_cast<int>(day.year()), static_cast<int>(static_cast<unsigned>(day.month())),
-                     static_cast<int>(static_cast<unsigned>(day.day()))};
-    return units.locale().toString(date, QLocale::ShortFormat);
+    return units.locale().toString(settings::dateOf(day), QLocale::ShortFormat);
 }
 
 /// Makes the lines of a season at a moment.

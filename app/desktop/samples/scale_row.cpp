@@ -44,8 +44,8 @@ ScaleRow::ScaleRow(const settings::Appearance& appearance, QWidget* parent)
     connect(m_choose, &QPushButton::clicked, this, &ScaleRow::ask);
     connect(m_take, &QPushButton::clicked, this, &ScaleRow::take);
     connect(&m_tick, &QTimer::timeout, this, &ScaleRow::hear);
-    connect(&appearance, &settings::Appearance::changed, this, &ScaleRow::tell);
-    tell();
+    connect(&appearance, &settings::Appearance::changed, this, &ScaleRow::retranslate);
+    retranslate();
 }
 
 void ScaleRow::ask() {
@@ -109,11 +109,17 @@ void ScaleRow::take() {
     if (m_stands && m_shown) emit taken(*m_shown);
 }
 
-void ScaleRow::tell() {
+void ScaleRow::retranslate() {
     m_choose->setText(tr("Scale …"));
     m_choose->setAccessibleName(tr("Choose a scale on a wire"));
     m_take->setText(tr("Take it (F8)"));
     m_take->setAccessibleName(tr("Take the weight into the field in hand"));
+    for (QPushButton* button : {m_choose, m_take})
+        button->setMinimumHeight(m_appearance.pixels(settings::kControlMillimetres));
+    tell();
+}
+
+void ScaleRow::tell() {
     m_take->setVisible(m_line.has_value());
     m_take->setEnabled(m_stands && m_shown);
     if (m_lost) {
@@ -125,13 +131,11 @@ void ScaleRow::tell() {
         m_says->setText(m_line || m_opening ? tr("nothing heard yet") : tr("no scale on a wire"));
     }
     m_says->setAccessibleName(tr("The scale: %1").arg(m_says->text()));
-    for (QPushButton* button : {m_choose, m_take})
-        button->setMinimumHeight(m_appearance.pixels(settings::kControlMillimetres));
 }
 
 void ScaleRow::changeEvent(QEvent* event) {
     QWidget::changeEvent(event);
-    if (event->type() == QEvent::LanguageChange) tell();
+    if (event->type() == QEvent::LanguageChange) retranslate();
 }
 
 }  // namespace treadwell::samples_page

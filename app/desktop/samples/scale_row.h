@@ -37,6 +37,7 @@ class ScaleRow final : public QWidget {
     void ask();
     void hear();
     void hang(const Error& error);
+    void retranslate();
     void tell();
 
     const settings::Appearance& m_appearance;

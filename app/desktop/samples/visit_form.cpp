@@ -1,6 +1,7 @@
 #include "app/desktop/samples/visit_form.h"
 
 #include "app/desktop/fill/say.h"
+#include "app/desktop/widgets/date_field.h"
 #include "app/desktop/widgets/quantity_spin_box.h"
 #include "core/samples/dry_down.h"
 
@@ -14,34 +15,18 @@ namespace {
 constexpr int kMostHybridDays = 140;
 constexpr int kFewestHybridDays = 59;  // stands for nothing given
 
-const QDate kNoDate{2000, 1, 1};
-
-std::optional<LocalDay> dayOf(const QDateEdit* edit) {
-    const QDate date = edit->date();
-    if (date == kNoDate) return std::nullopt;
-    return LocalDay{std::chrono::year{date.year()}, std::chrono::month{static_cast<unsigned>(date.month())},
-                    std::chrono::day{static_cast<unsigned>(date.day())}};
-}
-
 }  // namespace
 
 VisitForm::VisitForm(const settings::Appearance& look, QWidget* parent)
     : Form{look, QStringLiteral("visitForm"), parent},
       m_dryMatter{addBox("visitDryMatter", Dimension::dryMatter, 0.0, 1.0)},
       m_milkLine{addBox("visitMilkLine", Dimension::share, 0.0, 1.0)},
-      m_planted{new QDateEdit},
-      m_silked{new QDateEdit},
+      m_planted{widgets::makeDateField("visitPlanted")},
+      m_silked{widgets::makeDateField("visitSilked")},
       m_hybridDays{new QSpinBox} {
-    m_planted->setObjectName(QStringLiteral("visitPlanted"));
-    m_silked->setObjectName(QStringLiteral("visitSilked"));
     m_hybridDays->setObjectName(QStringLiteral("visitHybridDays"));
-    for (QDateEdit* edit : {m_planted, m_silked}) {
-        edit->setMinimumDate(kNoDate);
-        edit->setDate(kNoDate);
-        edit->setSpecialValueText(QStringLiteral("–"));
-        edit->setCalendarPopup(true);
-        addRow(edit);
-    }
+    addRow(m_planted);
+    addRow(m_silked);
     m_hybridDays->setRange(kFewestHybridDays, kMostHybridDays);
     m_hybridDays->setSpecialValueText(QStringLiteral("–"));
     addRow(m_hybridDays);
@@ -68,8 +53,8 @@ Result<entries::Body> VisitForm::body() const {
     seen.field = field().value_or(farm::FieldId{});
     if (m_dryMatter->si() > 0.0) seen.dryMatter = m_dryMatter->quantity<DryMatter>();
     if (m_milkLine->si() > 0.0) seen.milkLine = m_milkLine->quantity<Share>();
-    seen.planted = dayOf(m_planted);
-    seen.silked = dayOf(m_silked);
+    seen.planted = widgets::dayOf(*m_planted);
+    seen.silked = widgets::dayOf(*m_silked);
     if (m_hybridDays->value() > kFewestHybridDays) seen.hybridDays = m_hybridDays->value();
     return seen;
 }
@@ -84,7 +69,7 @@ QString VisitForm::running() const {
 
 void VisitForm::clear() {
     Form::clear();
-    for (QDateEdit* edit : {m_planted, m_silked}) edit->setDate(kNoDate);
+    for (QDateEdit* edit : {m_planted, m_silked}) widgets::leaveOpen(*edit);
     m_hybridDays->setValue(kFewestHybridDays);
 }
 

@@ -16,4 +16,13 @@ void changePage(QScrollArea& area, QWidget* page) {
     area.verticalScrollBar()->setValue(place);
 }
 
+QScrollArea* scrolled(QWidget* page) {
+    auto* area = new QScrollArea;
+    area->setWidgetResizable(true);
+    area->setFrameShape(QFrame::NoFrame);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    area->setWidget(page);
+    return area;
+}
+
 }  // namespace treadwell::widgets

@@ -9,4 +9,7 @@ namespace treadwell::widgets {
 /// the button that was touched may be on it.
 void changePage(QScrollArea& area, QWidget* page);
 
+/// A page that scrolls up and down alone, without a frame.
+[[nodiscard]] QScrollArea* scrolled(QWidget* page);
+
 }  // namespace treadwell::widgets

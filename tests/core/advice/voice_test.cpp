@@ -98,12 +98,18 @@ TEST(Voice, KeepsWhatIsLeftOfAdviceWhoseSlowerDeliveryIsNotNeeded) {
     EXPECT_EQ(after.saidSince, voice.saidSince);
 }
 
+/// The fastest delivery, in whole t/h, at which all is well.
+double limitOf(const std::vector<Tractor>& fleet) {
+    double limit = 300;
+    while (advise(exampleAt(limit, fleet))->verdict != Verdict::allIsWell) limit -= 1;
+    return limit;
+}
+
 // Nothing but a slower delivery helps, and the pace wavers about the limit by 8 % (1 sd): what is said must
 // not go with each minute that is just slow enough, and come back four minutes later.
 TEST(Voice, DoesNotFlapOverTheDeliveryAlone) {
     const std::vector<Tractor> fleet{tractor("Otter", 20), tractor("Finch", 20)};
-    double limit = 300;
-    while (advise(exampleAt(limit, fleet))->verdict != Verdict::allIsWell) limit -= 1;
+    const double limit = limitOf(fleet);
     std::mt19937 noise{20260915};
     std::normal_distribution<double> off{0.0, 0.08};
     std::vector<std::string> said;
@@ -121,8 +127,7 @@ TEST(Voice, DoesNotFlapOverTheDeliveryAlone) {
 
 TEST(Voice, LetsASlowedDeliveryGoWhenItIsFarBelowTheLimit) {
     const std::vector<Tractor> fleet{tractor("Otter", 20), tractor("Finch", 20)};
-    double limit = 300;
-    while (advise(exampleAt(limit, fleet))->verdict != Verdict::allIsWell) limit -= 1;
+    const double limit = limitOf(fleet);
     const Voice voice{.said = "delivery", .saidSince = kMorning, .waiting = {}, .waitingSince = {}};
     const Advice near = advise(exampleAt(limit * 0.95, fleet)).value();
     EXPECT_EQ(near.verdict, Verdict::allIsWell);

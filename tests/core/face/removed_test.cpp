@@ -13,17 +13,8 @@ using namespace testing_support;
 
 /// 1,400 t at 35 % in level layers, and what is fed of it.
 struct Opened {
-    SeasonMaker maker;
+    SeasonMaker maker = filledLifts();
 
-    Opened() {
-        const Instant begin = at("2026-09-15T06:00:00Z");
-        maker.add(entries::SeasonStarted{"Lindenhof", "UTC"}, begin);
-        maker.add(entries::SiloDefined{someLifts()}, begin);
-        maker.add(entries::TractorDefined{someTractor(1, 14)}, begin);
-        maker.add(someWork(1, farm::Activity::packing), begin);
-        maker.add(entries::DryMatterSample{DryMatter::fromPercent(35), {}, {}, {}, {}}, begin);
-        for (int i = 0; i < 100; ++i) maker.add(someLoad(14), begin + i * std::chrono::minutes{6});
-    }
     void feed(double tonnes, std::optional<double> dryPercent, std::optional<double> face_m,
               const char* when) {
         entries::FeedRemoved removed{idOf<farm::SiloTag>(1), AsFedMass::fromTonnes(tonnes), {}, {}};

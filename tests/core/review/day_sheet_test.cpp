@@ -14,10 +14,6 @@ namespace {
 using namespace testing_support;
 using std::chrono::minutes;
 
-double si(const Cell& cell) {
-    return std::get<Amount>(cell).si;
-}
-
 std::vector<Code> questionsIn(const Document& sheet) {
     std::vector<Code> codes;
     for (const Block& block : sectionOf(sheet, "questions").blocks) {
@@ -32,10 +28,10 @@ TEST(DaySheet, SumsWhatCameInByHand) {
     ASSERT_EQ(silo.rows.size(), 1u);
     EXPECT_EQ(silo.rows[0][0], Cell{std::string{"Bunker 1"}});
     EXPECT_EQ(silo.rows[0][1], Cell{std::int64_t{10}});
-    EXPECT_NEAR(si(silo.rows[0][2]), 120'000, 1e-6);
+    EXPECT_NEAR(siOf(silo.rows[0][2]), 120'000, 1e-6);
     // 84 t at 36 % and 36 t at 32 %.
-    EXPECT_NEAR(si(silo.rows[0][3]), 84'000 * 0.36 + 36'000 * 0.32, 1e-6);
-    EXPECT_NEAR(si(silo.rows[0][4]), 0.348, 1e-12);
+    EXPECT_NEAR(siOf(silo.rows[0][3]), 84'000 * 0.36 + 36'000 * 0.32, 1e-6);
+    EXPECT_NEAR(siOf(silo.rows[0][4]), 0.348, 1e-12);
 }
 
 TEST(DaySheet, EveryTableOfLoadsHasTheSameTotal) {
@@ -46,12 +42,12 @@ TEST(DaySheet, EveryTableOfLoadsHasTheSameTotal) {
         double mass = 0;
         for (std::size_t i = 0; i + 1 < table.rows.size(); ++i) {
             loads += std::get<std::int64_t>(table.rows[i][1]);
-            mass += si(table.rows[i][2]);
+            mass += siOf(table.rows[i][2]);
         }
         EXPECT_EQ(table.rows.back()[0], (Cell{Message{code::reviewTotal, {}}})) << key;
         EXPECT_EQ(table.rows.back()[1], Cell{loads}) << key;
         EXPECT_EQ(loads, 10) << key;
-        EXPECT_NEAR(si(table.rows.back()[2]), mass, 1e-6) << key;
+        EXPECT_NEAR(siOf(table.rows.back()[2]), mass, 1e-6) << key;
     }
 }
 
@@ -66,8 +62,8 @@ TEST(DaySheet, LayersAreListedByTheHourWithTheLoosest) {
     const Table& hours = tableOf(sheet, "laidLayers", "byHour");
     double mass = 0, packing = 0, volume = 0, dry = 0;
     for (const auto& row : hours.rows) {
-        mass += si(row[4]);
-        packing += si(row[4]) * si(row[6]);
+        mass += siOf(row[4]);
+        packing += siOf(row[4]) * siOf(row[6]);
     }
     EXPECT_NEAR(mass, 120'000, 1e-6);
     EXPECT_NEAR(packing / mass, readings.silo.asItLies->packing.allTime.si(), 1e-12);
@@ -77,14 +73,14 @@ TEST(DaySheet, LayersAreListedByTheHourWithTheLoosest) {
         dry += layer.dry.si();
         volume += readings.layers->whenFull.layers[k].volume.si();
     }
-    EXPECT_NEAR(si(hours.rows[0][8]), dry / volume, 1e-9);
+    EXPECT_NEAR(siOf(hours.rows[0][8]), dry / volume, 1e-9);
     const Table& loosest = tableOf(sheet, "laidLayers", "loosest");
     ASSERT_EQ(loosest.rows.size(), 3u);
     double least = 1e9;
     for (const auto& layer : readings.layers->whenFull.layers) least = std::min(least, layer.density.si());
-    EXPECT_NEAR(si(loosest.rows[0][8]), least, 1e-9);
-    EXPECT_LE(si(loosest.rows[0][8]), si(loosest.rows[1][8]));
-    EXPECT_LE(si(loosest.rows[1][8]), si(loosest.rows[2][8]));
+    EXPECT_NEAR(siOf(loosest.rows[0][8]), least, 1e-9);
+    EXPECT_LE(siOf(loosest.rows[0][8]), siOf(loosest.rows[1][8]));
+    EXPECT_LE(siOf(loosest.rows[1][8]), siOf(loosest.rows[2][8]));
 }
 
 TEST(DaySheet, FewLayersHaveARowEach) {
@@ -96,8 +92,8 @@ TEST(DaySheet, FewLayersHaveARowEach) {
     double mass = 0;
     for (std::size_t i = 0; i < table.rows.size(); ++i) {
         EXPECT_EQ(table.rows[i][1], Cell{static_cast<std::int64_t>(i + 1)});
-        EXPECT_NEAR(si(table.rows[i][5]), 0.60, 1e-12);
-        mass += si(table.rows[i][4]);
+        EXPECT_NEAR(siOf(table.rows[i][5]), 0.60, 1e-12);
+        mass += siOf(table.rows[i][4]);
     }
     EXPECT_NEAR(mass, 120'000, 1e-6);
 }
@@ -130,7 +126,6 @@ TEST(DaySheet, CountsTheTractorsHoursAndCost) {
     EXPECT_EQ(tractors.rows[2][5], Cell{}) << "a total without one tractor's cost would be a wrong total";
 }
 
-// 14 t packs all of its time, 10 t half of it.
 // 60 L and 40 L for the first tractor, the second without a price.
 TEST(DaySheet, SumsTheFuelAndItsCost) {
     testing_support::SeasonMaker maker = exampleDay();
@@ -190,11 +185,12 @@ TEST(DaySheet, TellsWhatAFurtherTractorWouldHaveBrought) {
     EXPECT_GT(std::get<Amount>(message.arguments[2]).si, 0.0);
 }
 
+// 14 t packs all of its time, 10 t half of it.
 TEST(DaySheet, TellsTheShareOfTimeThatPacked) {
     const Table& tractors = tableOf(exampleSheet(), "tractors", "tractors");
-    EXPECT_NEAR(si(tractors.rows[0][4]), 1.0, 1e-12);
-    EXPECT_NEAR(si(tractors.rows[1][4]), 0.5, 1e-12);
-    EXPECT_NEAR(si(tractors.rows[2][4]), (100.0 / 60 + 0.55) / (100.0 / 60 + 1.1), 1e-12);
+    EXPECT_NEAR(siOf(tractors.rows[0][4]), 1.0, 1e-12);
+    EXPECT_NEAR(siOf(tractors.rows[1][4]), 0.5, 1e-12);
+    EXPECT_NEAR(siOf(tractors.rows[2][4]), (100.0 / 60 + 0.55) / (100.0 / 60 + 1.1), 1e-12);
 }
 
 TEST(DaySheet, TheSummaryAgreesWithTheTables) {
@@ -237,7 +233,7 @@ TEST(DaySheet, NamesTheWeakPlacesWithTheirCauses) {
     const Document sheet = exampleSheet(maker);
     const Table& places = tableOf(sheet, "weakPlaces", "weakPlaces");
     ASSERT_FALSE(places.rows.empty());
-    EXPECT_LT(si(places.rows[0][4]), si(tableOf(sheet, "density", "readings").rows[1][2]))
+    EXPECT_LT(siOf(places.rows[0][4]), siOf(tableOf(sheet, "density", "readings").rows[1][2]))
         << "looser than the silo's mean";
     EXPECT_FALSE(tableOf(sheet, "weakPlaces", "causes").rows.empty());
 }
@@ -253,10 +249,10 @@ TEST(DaySheet, StandsBesideTheDayBefore) {
     ASSERT_EQ(days.rows.size(), 3u);
     EXPECT_EQ(days.rows[1][0], Cell{std::string{"2026-02-10"}});
     EXPECT_EQ(days.rows[2][1], Cell{std::int64_t{-5}});
-    EXPECT_NEAR(si(days.rows[2][2]), 50'000 - 120'000, 1e-6);
+    EXPECT_NEAR(siOf(days.rows[2][2]), 50'000 - 120'000, 1e-6);
     const Table& density = tableOf(sheet.value(), "dayBefore", "density");
     ASSERT_EQ(density.rows.size(), 3u);
-    EXPECT_NEAR(si(density.rows[2][2]), si(density.rows[0][2]) - si(density.rows[1][2]), 1e-9);
+    EXPECT_NEAR(siOf(density.rows[2][2]), siOf(density.rows[0][2]) - siOf(density.rows[1][2]), 1e-9);
     EXPECT_EQ(density.rows[2][3], Cell{});
     EXPECT_EQ(std::get<Message>(sectionOf(exampleSheet(), "dayBefore").blocks[0]).code,
               code::reviewNoDayBefore);
@@ -275,10 +271,10 @@ TEST(DaySheet, TellsWhatFollowedAnAdvice) {
         (before ? minutesBefore : minutesAfter) += facts.layer->packingTime().count();
         (before ? massBefore : massAfter) += facts.layer->mass.si();
     }
-    EXPECT_NEAR(si(followed.rows[0][3]), minutesBefore / massBefore, 1e-9);
-    EXPECT_NEAR(si(followed.rows[0][4]), minutesAfter / massAfter, 1e-9);
-    EXPECT_GT(si(followed.rows[0][5]), 0);
-    EXPECT_GT(si(followed.rows[0][6]), 0);
+    EXPECT_NEAR(siOf(followed.rows[0][3]), minutesBefore / massBefore, 1e-9);
+    EXPECT_NEAR(siOf(followed.rows[0][4]), minutesAfter / massAfter, 1e-9);
+    EXPECT_GT(siOf(followed.rows[0][5]), 0);
+    EXPECT_GT(siOf(followed.rows[0][6]), 0);
 }
 
 TEST(DaySheet, ShowsTheReadingsWithTheirBand) {
@@ -290,8 +286,8 @@ TEST(DaySheet, ShowsTheReadingsWithTheirBand) {
     const density::Estimate& silo = *readings.silo.estimate;
     EXPECT_EQ(table.rows[1][1], (Cell{Message{code::readingSilo, {}}}));
     EXPECT_EQ(table.rows[1][2], Cell{silo.density.median().amount()});
-    EXPECT_LT(si(table.rows[1][3]), si(table.rows[1][2]));
-    EXPECT_GT(si(table.rows[1][4]), si(table.rows[1][2]));
+    EXPECT_LT(siOf(table.rows[1][3]), siOf(table.rows[1][2]));
+    EXPECT_GT(siOf(table.rows[1][4]), siOf(table.rows[1][2]));
     EXPECT_EQ(table.rows[1][6], Cell{silo.chance.amount()});
     EXPECT_EQ(table.rows[1][10], Cell{silo.packing.allTime.amount()});
 }
@@ -305,7 +301,7 @@ TEST(DaySheet, ListsWhatWasRecorded) {
     EXPECT_EQ(pauses.rows[0][1], Cell{at("2026-02-10T12:55:00Z")});
     const Table& heights = tableOf(sheet, "heights", "heights");
     EXPECT_EQ(heights.rows[0][2], Cell{std::int64_t{3}});
-    EXPECT_NEAR(si(heights.rows[0][4]), 1.6, 1e-12);
+    EXPECT_NEAR(siOf(heights.rows[0][4]), 1.6, 1e-12);
     EXPECT_EQ(tableOf(sheet, "notes", "notes").rows[0][1], Cell{std::string{"Shower at two"}});
     EXPECT_EQ(tableOf(sheet, "cautions", "shown").rows[0][1], Cell{std::string{"siloGas"}});
     EXPECT_EQ(sectionOf(sheet, "layers").blocks, (std::vector<Block>{Message{code::reviewNothing, {}}}));

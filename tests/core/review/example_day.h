@@ -70,6 +70,10 @@ inline Document exampleSheet(const testing_support::SeasonMaker& maker = example
     return daySheet(season::Season::fold(maker.entries), exampleDate(), testing_support::at(now)).value();
 }
 
+inline double siOf(const Cell& cell) {
+    return std::get<Amount>(cell).si;
+}
+
 inline Section sectionOf(const Document& document, std::string_view key) {
     for (const Section& section : document.sections) {
         if (section.key == key) return section;

@@ -12,18 +12,6 @@ namespace {
 
 using namespace testing_support;
 
-SeasonMaker filled() {
-    SeasonMaker maker;
-    const Instant begin = at("2026-09-15T06:00:00Z");
-    maker.add(entries::SeasonStarted{"Lindenhof", "UTC"}, begin);
-    maker.add(entries::SiloDefined{someLifts()}, begin);
-    maker.add(entries::TractorDefined{someTractor(1, 14)}, begin);
-    maker.add(someWork(1, farm::Activity::packing), begin);
-    maker.add(entries::DryMatterSample{DryMatter::fromPercent(35), {}, {}, {}, {}}, begin);
-    for (int i = 0; i < 100; ++i) maker.add(someLoad(14), begin + i * std::chrono::minutes{6});
-    return maker;
-}
-
 Document sheetOf(const SeasonMaker& maker, const FeedQuestion& question = {}) {
     const auto season = season::Season::fold(maker.entries);
     return feedSheet(season, season.farm().silos.begin()->second, at("2027-01-20T12:00:00Z"), question)
@@ -39,7 +27,7 @@ std::vector<Code> codesIn(const Document& sheet, std::string_view section) {
 }
 
 TEST(FeedSheet, WithoutAPlanOrALogSaysWhatIsMissing) {
-    const Document sheet = sheetOf(filled());
+    const Document sheet = sheetOf(filledLifts());
     EXPECT_THAT(codesIn(sheet, "end"), testing::ElementsAre(code::feedNoPlan));
     EXPECT_THAT(codesIn(sheet, "removed"), testing::ElementsAre(code::reviewNothing));
     EXPECT_THAT(codesIn(sheet, "balance"), testing::ElementsAre(code::reviewNothing));
@@ -47,7 +35,7 @@ TEST(FeedSheet, WithoutAPlanOrALogSaysWhatIsMissing) {
 
 // The log is the plan: the day after it, its daily mean, its dry matter, its face.
 TEST(FeedSheet, GoesOnAsTheLogEnds) {
-    SeasonMaker maker = filled();
+    SeasonMaker maker = filledLifts();
     const auto silo = idOf<farm::SiloTag>(1);
     maker.add(entries::FeedRemoved{silo, AsFedMass::fromTonnes(24), DryMatter::fromPercent(34),
                                    Length::fromMetres(59)},
@@ -74,7 +62,7 @@ TEST(FeedSheet, GoesOnAsTheLogEnds) {
 
 // More than 5 K above the core: Borreani & Tabacco 2010, J. Dairy Sci. 93:2620 (published).
 TEST(FeedSheet, TellsAFaceThatHeats) {
-    SeasonMaker maker = filled();
+    SeasonMaker maker = filledLifts();
     const auto silo = idOf<farm::SiloTag>(1);
     maker.add(
         entries::FaceTemperature{silo, Temperature::fromCelsius(25), Temperature::fromCelsius(24), {}, {}},

@@ -12,10 +12,6 @@ namespace {
 using namespace testing_support;
 using std::chrono::minutes;
 
-double siOf(const Cell& cell) {
-    return std::get<Amount>(cell).si;
-}
-
 /// The example's day with its second tractor gone in the end, and two days later five loads of 10 t.
 SeasonMaker twoDays() {
     SeasonMaker maker = exampleDay();
@@ -87,6 +83,18 @@ TEST(SeasonReview, SetsShiftsSideBySide) {
     // 11:50 to 12:30 by the first tractor alone is counted from the day's begin: 40 min over 60 t.
     EXPECT_NEAR(siOf(shifts.rows[0][6]), PackingIntensity::fromMinutesPerTonne(40.0 / 60).si(), 1e-6);
     for (const auto& row : shifts.rows) EXPECT_LT(siOf(row[8]), siOf(row[7]));
+}
+
+// Noted ahead, for after the moment of the review: what comes later is not counted before.
+TEST(SeasonReview, AHandOverToComeEndsNoShiftBeforeIt) {
+    SeasonMaker maker = twoDays();
+    maker.add(entries::HandOver{"Mind the left wall"}, at("2026-02-10T13:00:00Z"));
+    const Document review = seasonReview(season::Season::fold(maker.entries), at("2026-02-10T12:15:00Z"));
+    const Table shifts = tableOf(review, "shifts", "shifts");
+    const Table days = tableOf(review, "days", "days");
+    ASSERT_EQ(shifts.rows.size(), 1u);
+    ASSERT_EQ(days.rows.size(), 1u);
+    EXPECT_EQ(siOf(shifts.rows[0][5]), siOf(days.rows[0][2]));
 }
 
 TEST(SeasonReview, TellsWhatLimitedDensityForHowLong) {

@@ -3,7 +3,6 @@
 #include "app/desktop/widgets/density_gauge.h"
 #include "tests/app/desktop/fill/fill_window.h"
 
-#include <QAbstractButton>
 #include <QComboBox>
 #include <QLineEdit>
 #include <QScrollArea>
