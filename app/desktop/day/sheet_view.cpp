@@ -36,6 +36,7 @@ SheetView::SheetView(const settings::Appearance& appearance, QWidget* parent)
     : QTextBrowser{parent}, m_appearance{appearance} {
     setOpenLinks(false);
     setTabChangesFocus(true);
+    setUndoRedoEnabled(false);
     setObjectName(QStringLiteral("sheet"));
     connect(&appearance, &settings::Appearance::changed, this, &SheetView::write);
 }
@@ -64,7 +65,9 @@ void SheetView::write() {
     m_charts = 0;
     m_written = textOf(words::inWords(m_sheet->title, m_style));
     setAccessibleName(m_written);
+    // As one edit, or every cell of every table lays the document out again.
     QTextCursor cursor{document()};
+    cursor.beginEditBlock();
     const double size = font().pointSizeF();
     const auto line = [&](const QString& text, double scale, double above) {
         QTextBlockFormat block;
@@ -80,6 +83,7 @@ void SheetView::write() {
         line(textOf(words::inWords(Message{section.title, {}}, m_style)), kHeadingScale, kAboveHeading);
         for (const review::Block& block : section.blocks) writeBlock(cursor, block);
     }
+    cursor.endEditBlock();
     moveCursor(QTextCursor::Start);
 }
 

@@ -10,6 +10,7 @@
 
 #include <gmock/gmock.h>
 
+#include <QAbstractTextDocumentLayout>
 #include <QClipboard>
 #include <QComboBox>
 #include <QFileDialog>
@@ -18,6 +19,7 @@
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QSignalSpy>
 #include <QTextTable>
 #include <QTimeEdit>
 
@@ -140,6 +142,17 @@ TEST_F(DayWindow, ThePageHoldsEveryCellOfTheSheet) {
     EXPECT_EQ(charts, 1u);
     EXPECT_FALSE(
         view->document()->resource(QTextDocument::ImageResource, QUrl{QStringLiteral("chart:0")}).isNull());
+}
+
+TEST_F(DayWindow, TheSheetIsLaidOutAsAWhole) {
+    openDay();
+    auto* view = named<day_page::SheetView>("sheet");
+    const QSignalSpy layouts{view->document()->documentLayout(),
+                             &QAbstractTextDocumentLayout::documentSizeChanged};
+    m_window->setUnits(UnitSystem::us);
+    QCoreApplication::processEvents();
+    EXPECT_GE(layouts.size(), 1);
+    EXPECT_LE(layouts.size(), 20) << "and not once for every cell";
 }
 
 TEST_F(DayWindow, WalksThroughWhatIsMissingAndCloses) {
