@@ -91,7 +91,7 @@ build_apps() {
 }
 
 # make_example FOLDER: the example season in FOLDER/example/example.treadwell, made by the command line built there
-# from the farm, tickets, logs, samples and heights in examples/. What is there already is kept.
+# from the farm, tickets, logs, samples, heights and the plan in examples/. What is there already is kept.
 # It grows beside its place and is moved there when whole, so that half a season is never taken for one.
 make_example() {
     local cli=$root/$1/bin/treadwell-cli place=$root/$1/example data=$root/examples
@@ -103,6 +103,7 @@ make_example() {
         --tractors "$data/tractor_log.csv" --samples "$data/samples.csv" --heights "$data/heights.csv" --layers "$data/layers.csv" \
         --sieves "$data/sieves.csv" --kernels "$data/kernels.csv" --chop "$data/chop.csv" \
         --temperatures "$data/temperatures.csv" --fields "$data/fields.csv"
+    "$cli" plan "$data/adopted.plan.json" --adopt "$place.part/example.treadwell" --at 2026-09-14T18:00:00+02:00
     mv "$place.part"/* "$place"
     rmdir "$place.part"
 }

@@ -62,4 +62,9 @@ std::string chopFile();
 std::string temperatureFile();
 std::string fieldFile();
 
+// Written before the harvest: the plan that is adopted, and two beside it.
+std::string adoptedPlan();
+std::string plainPlan();
+std::string swiftPlan();
+
 }  // namespace example

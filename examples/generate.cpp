@@ -299,7 +299,10 @@ int main(int argc, char** argv) {
                                                          {"kernels.csv", kernelFile()},
                                                          {"chop.csv", chopFile()},
                                                          {"temperatures.csv", temperatureFile()},
-                                                         {"fields.csv", fieldFile()}};
+                                                         {"fields.csv", fieldFile()},
+                                                         {"adopted.plan.json", adoptedPlan()},
+                                                         {"last_year.plan.json", plainPlan()},
+                                                         {"more_trucks.plan.json", swiftPlan()}};
     for (const auto& [name, content] : files) {
         if (const auto written = writeFileAtomically(folder / name, content); !written) {
             std::cerr << name << " cannot be written into " << folder

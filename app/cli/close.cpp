@@ -2,7 +2,6 @@
 #include "app/cli/day.h"
 #include "app/cli/open_season.h"
 #include "app/cli/season_entries.h"
-#include "core/intake/from_season.h"
 #include "core/review/closing.h"
 
 #include <ostream>
@@ -40,11 +39,7 @@ Outcome close(const DayOptions& options, const Answer& answer) {
     const auto season = opened->snapshot();
     const auto found = dayFrom(*season, options.date);
     if (!found) return tl::unexpected{found.error()};
-    const auto people = opened->people().all();
-    if (!people) return failed(people.error(), answer.style);
-    intake::Context context = intake::contextOf(*season);
-    for (const auto& [id, name] : *people) context.people.add(name, id);
-    const auto author = authorFrom(context, options.file, options.author);
+    const auto author = authorIn(*opened, options.file, options.author, answer.style);
     if (!author) return tl::unexpected{author.error()};
     Answer local = answer;
     local.style.zone = season->zone();

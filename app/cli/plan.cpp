@@ -89,8 +89,11 @@ Outcome plan(const PlanOptions& options, const Answer& answer) {
         answer.out << plan::toJson(plan::exampleInputs()) << '\n';
         return {};
     }
+    if (options.adopted) return printAdopted(*options.adopted, answer);
+    if (options.of) return printBegun(*options.of, answer);
     if (options.file.empty())
         return tl::unexpected{Failure{Status::misused, "PLAN is missing: give a file, or --example for one"}};
+    if (options.adopt) return adopt(options, answer);
     const auto tables = tablesOf(options, answer);
     if (!tables) return tl::unexpected{tables.error()};
     printPlanTables(*tables, answer);

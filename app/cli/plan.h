@@ -15,6 +15,11 @@ struct PlanOptions {
     std::string what = "all";
     std::vector<std::string> against;  ///< further plans to stand beside the first
     bool example = false;
+    std::optional<std::string> adopt;    ///< the season that takes the plan
+    std::optional<std::string> adopted;  ///< the season whose plan is to be printed
+    std::optional<std::string> of;       ///< the season whose farm a plan begins with
+    std::optional<std::string> author;
+    std::optional<std::string> at;
 };
 
 /// A harvest planned: what fits, what flows, what pays; or an example of its inputs.
@@ -23,6 +28,12 @@ struct PlanOptions {
 /// The inputs in a file.
 [[nodiscard]] tl::expected<plan::Inputs, Failure> inputsFrom(const std::string& file,
                                                              const words::Style& style);
+
+// The plan and the season: the plan becomes the season's; the season's is printed; one is begun from its
+// farm.
+[[nodiscard]] Outcome adopt(const PlanOptions& options, const Answer& answer);
+[[nodiscard]] Outcome printAdopted(const std::string& season, const Answer& answer);
+[[nodiscard]] Outcome printBegun(const std::string& season, const Answer& answer);
 
 /// A table with its name, and what is to be said beneath it.
 struct PlanTable {
@@ -35,7 +46,7 @@ struct PlanTable {
 /// The options of the sealing list, as typed.
 struct SealingOptions {
     std::string file;
-    std::string plan;                 ///< a file of inputs
+    std::optional<std::string> plan;  ///< a file of inputs instead of the season's plan
     std::optional<std::string> done;  ///< a step
     std::optional<std::string> silo, from, to, product, author, at;
 };

@@ -5,7 +5,6 @@
 #include "app/cli/plan.h"
 #include "app/cli/season_entries.h"
 #include "app/cli/season_file.h"
-#include "core/intake/from_season.h"
 #include "core/plan/codes.h"
 #include "core/plan/sealing_list.h"
 
@@ -17,6 +16,20 @@ namespace treadwell::cli {
 namespace {
 
 using Tasks = std::vector<plan::SealTask>;
+
+tl::expected<plan::Inputs, Failure> plannedIn(const season::Season& season, const SealingOptions& options,
+                                              const words::Style& style) {
+    if (options.plan) return inputsFrom(*options.plan, style);
+    const auto& days = season.days();
+    Error error{{code::planNoneAdopted, {}}, {}, {}};
+    if (!days.empty() && days.back()->after.plan) {
+        auto inputs = plan::inputsFromJson(days.back()->after.plan->what.inputs);
+        if (inputs) return *std::move(inputs);
+        error = inputs.error();
+    }
+    error.place.file = options.file;
+    return failed(error, style);
+}
 
 PlanTable listed(const Tasks& tasks) {
     PlanTable result{"sealing", "Sealing, in order of filling", {}};
@@ -80,11 +93,7 @@ Outcome record(const SealingOptions& options, session::Session& session, const T
     if (!stretch) return tl::unexpected{stretch.error()};
     const auto body = plan::doneEntry(*task, *stretch, options.product.value_or(std::string{}));
     if (!body) return failed(body.error(), answer.style);
-    const auto people = session.people().all();
-    if (!people) return failed(people.error(), answer.style);
-    intake::Context context = intake::contextOf(*session.snapshot());
-    for (const auto& [id, name] : *people) context.people.add(name, id);
-    const auto author = authorFrom(context, options.file, options.author);
+    const auto author = authorIn(session, options.file, options.author, answer.style);
     if (!author) return tl::unexpected{author.error()};
     const auto recorded = session.propose(*body, at, *author);
     if (!recorded) return failed(recorded.error(), answer.style);
@@ -98,7 +107,7 @@ Outcome sealing(const SealingOptions& options, const Answer& answer) {
     if (!at) return tl::unexpected{at.error()};
     auto session = openSeason(options.file, options.done ? Purpose::writing : Purpose::reading, answer);
     if (!session) return tl::unexpected{session.error()};
-    const auto inputs = inputsFrom(options.plan, answer.style);
+    const auto inputs = plannedIn(*session->snapshot(), options, answer.style);
     if (!inputs) return tl::unexpected{inputs.error()};
     const auto seals = plan::sealsOf(*inputs);
     if (!seals) return failed(seals.error(), answer.style);

@@ -156,6 +156,16 @@ tl::expected<entries::PersonId, Failure> authorFrom(const intake::Context& conte
                        file + " --add \"" + *name + "\"`");
 }
 
+tl::expected<entries::PersonId, Failure> authorIn(session::Session& session, const std::string& file,
+                                                  const std::optional<std::string>& name,
+                                                  const words::Style& style) {
+    const auto people = session.people().all();
+    if (!people) return failed(people.error(), style);
+    intake::Context context = intake::contextOf(*session.snapshot());
+    for (const auto& [id, called] : *people) context.people.add(called, id);
+    return authorFrom(context, file, name);
+}
+
 Outcome add(const EntryOptions& options, const Answer& answer) {
     auto desk = deskOf(options, answer);
     if (!desk) return tl::unexpected{desk.error()};

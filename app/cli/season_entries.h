@@ -37,6 +37,12 @@ struct EntryOptions {
                                                                   const std::string& file,
                                                                   const std::optional<std::string>& name);
 
+/// The same among the people of an open season.
+[[nodiscard]] tl::expected<entries::PersonId, Failure> authorIn(session::Session& session,
+                                                                const std::string& file,
+                                                                const std::optional<std::string>& name,
+                                                                const words::Style& style);
+
 using PeopleNames = std::map<entries::PersonId, std::string>;
 
 /// The fact that is meant, or a change of one.

@@ -94,7 +94,8 @@ class FieldTeller {
         } else if constexpr (std::is_same_v<T, bool>) {
             return term(kWordContext, value ? "yes" : "no", m_style);
         } else if constexpr (std::is_same_v<T, std::string>) {
-            return value;
+            // A plan's inputs: a JSON object is for programs.
+            return value.starts_with('{') ? "{...}" : value;
         } else if constexpr (std::is_integral_v<T>) {
             return std::to_string(value);
         } else {

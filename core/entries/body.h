@@ -24,6 +24,7 @@
 #include "core/entries/load.h"
 #include "core/entries/note.h"
 #include "core/entries/pause.h"
+#include "core/entries/plan_adopted.h"
 #include "core/entries/row_set_aside.h"
 #include "core/entries/rules_set.h"
 #include "core/entries/season_carried.h"
@@ -47,12 +48,12 @@ namespace treadwell::entries {
 
 /// What an entry says. A kind that this version does not know is kept as it stands (std::monostate here) and
 /// counted.
-using Body =
-    std::variant<std::monostate, SeasonStarted, SiloDefined, TractorDefined, TruckDefined, FieldDefined,
-                 RulesSet, Load, DryMatterSample, TractorWork, LayerSeen, HeightSurvey, Core, Pause, Note,
-                 VoidEntry, DayClosed, AdviceDecided, CautionShown, RowSetAside, SeasonCarried, WeatherSeen,
-                 Incident, Shift, Additive, SurfaceTreatment, Cover, SieveTest, KernelTest, FieldObserved,
-                 ChopSet, ChopRangesSet, Temperatures, HandOver, FuelTaken, FeedRemoved, FaceTemperature>;
+using Body = std::variant<std::monostate, SeasonStarted, SiloDefined, TractorDefined, TruckDefined,
+                          FieldDefined, RulesSet, Load, DryMatterSample, TractorWork, LayerSeen, HeightSurvey,
+                          Core, Pause, Note, VoidEntry, DayClosed, AdviceDecided, CautionShown, RowSetAside,
+                          SeasonCarried, WeatherSeen, Incident, Shift, Additive, SurfaceTreatment, Cover,
+                          SieveTest, KernelTest, FieldObserved, ChopSet, ChopRangesSet, Temperatures,
+                          HandOver, FuelTaken, FeedRemoved, FaceTemperature, PlanAdopted>;
 
 struct Entry {
     Header header;

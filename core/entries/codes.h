@@ -17,7 +17,8 @@
     X(documentUnreadable) \
     X(documentForeign) \
     X(documentNewer) \
-    X(fieldUnknown)
+    X(fieldUnknown) \
+    X(planDaysUnordered)
 // clang-format on
 
 namespace treadwell::code {

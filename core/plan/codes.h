@@ -8,6 +8,8 @@
     X(planNothingListed) \
     X(planNameTwice) \
     X(planRoundTooLong) \
+    X(planTooManyDays) \
+    X(planNoneAdopted) \
     X(planSiloUnknown) \
     X(planSiloCautions) \
     X(planPackingSlowest) \

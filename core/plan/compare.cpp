@@ -22,18 +22,20 @@ Result<Summary> summaryOf(const Inputs& inputs) {
     return payOf(inputs).map([&](const Pay& pay) {
         const Fleet& fleet = pay.planned.fleet;
         const density::Distribution& density = pay.planned.estimate.density;
-        return Summary{.name = inputs.name,
-                       .delivery = fleet.delivery,
-                       .days = fit->crop / (fleet.delivery * inputs.workday),
-                       .leftOver = fit->leftOver.median,
-                       .fits = fit->fits,
-                       .low80 = density.low80(),
-                       .density = density.median(),
-                       .high80 = density.high80(),
-                       .chance = pay.planned.estimate.chance,
-                       .loss = fleet.loss,
-                       .hour = fleet.hour,
-                       .margin_per_t_dm = fleet.margin_per_t_dm};
+        Summary summary;
+        summary.name = inputs.name;
+        summary.delivery = fleet.delivery;
+        summary.days = fit->crop / (fleet.delivery * inputs.workday);
+        summary.leftOver = fit->leftOver.median;
+        summary.fits = fit->fits;
+        summary.low80 = density.low80();
+        summary.density = density.median();
+        summary.high80 = density.high80();
+        summary.chance = pay.planned.estimate.chance;
+        summary.loss = fleet.loss;
+        summary.hour = fleet.hour;
+        summary.margin_per_t_dm = fleet.margin_per_t_dm;
+        return summary;
     });
 }
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/entries/plan_adopted.h"
 #include "core/plan/fits.h"
 #include "core/plan/pays.h"
 
@@ -8,19 +9,8 @@
 namespace treadwell::plan {
 
 /// A plan in a few figures, to stand beside others.
-struct Summary {
+struct Summary : entries::PlanFigures {
     std::string name;
-    AsFedRate delivery;  ///< simulated, all fields
-    double days = 0.0;   ///< of harvest
-    AsFedMass leftOver;  ///< at the median density
-    Chance fits;
-    DryDensity low80;  ///< of the density when full
-    DryDensity density;
-    DryDensity high80;
-    Chance chance;  ///< of the target
-    Loss loss;      ///< expected
-    CostRate hour;
-    double margin_per_t_dm = 0.0;
 };
 
 /// Errors: those of fitOf() and payOf().

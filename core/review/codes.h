@@ -234,7 +234,25 @@
     X(feedNoPlan) \
     X(feedShrink) \
     X(feedLoss) \
-    X(feedPartByField)
+    X(feedPartByField) \
+    X(reviewPlan) \
+    X(planNone) \
+    X(planInForce) \
+    X(planNotThisDay) \
+    X(planRowPlanned) \
+    X(planRowWas) \
+    X(planMassLess) \
+    X(planMassMore) \
+    X(planRateLess) \
+    X(planRateMore) \
+    X(planPackingLess) \
+    X(planPackingMore) \
+    X(planLayerThinner) \
+    X(planLayerThicker) \
+    X(planDensityLess) \
+    X(planDensityMore) \
+    X(planKept) \
+    X(planSoFar)
 // clang-format on
 
 namespace treadwell::code {

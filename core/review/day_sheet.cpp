@@ -47,10 +47,10 @@ Result<Document> daySheet(const season::Season& season, LocalDay date, Instant n
     }
     Document sheet{"daySheet", {code::reviewDaySheet, {day->farm().farm, toIso8601(date)}}, {}};
     for (const auto section :
-         {headOf,       summaryOf,  deliveriesOf, dryMatterOf,  chopOf,      tractorsOf,  densityOf,
-          laidLayersOf, limitedOf,  furtherOf,    weakPlacesOf, dayBeforeOf, adviceOf,    pausesOf,
-          layersOf,     heightsOf,  additivesOf,  coverOf,      weatherOf,   incidentsOf, feedingOf,
-          shiftsOf,     handOverOf, notesOf,      cautionsOf,   questionsOf}) {
+         {headOf,       summaryOf, deliveriesOf, dryMatterOf,  chopOf,      tractorsOf,    densityOf,
+          laidLayersOf, limitedOf, furtherOf,    weakPlacesOf, dayBeforeOf, againstPlanOf, adviceOf,
+          pausesOf,     layersOf,  heightsOf,    additivesOf,  coverOf,     weatherOf,     incidentsOf,
+          feedingOf,    shiftsOf,  handOverOf,   notesOf,      cautionsOf,  questionsOf}) {
         sheet.sections.push_back(section(view));
     }
     return sheet;

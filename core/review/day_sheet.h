@@ -17,7 +17,7 @@ struct SheetOrigin {
 
 /// The sheet of one local day: its sum in a few sentences, what came in, its dry matter, the tractors' hours,
 /// the density of each silo with its band, what limited it hour by hour, what a further tractor would have
-/// brought, weak places and their causes, the day before beside it, advice and
+/// brought, weak places and their causes, the day before and the plan beside it, advice and
 /// what followed it, pauses, layers, heights, additives, cover, weather, incidents, feeding, shifts, the
 /// hand-over, notes, cautions and what is still open. Facts after `now` are not seen; for a past day `now` is
 /// held to the day's end. Sections stand even where nothing was recorded, and say so. Errors: dayUnknown for

@@ -83,6 +83,7 @@ struct WeakPlaceOfDay {
 [[nodiscard]] Section limitedOf(const DayView& view);
 [[nodiscard]] Section furtherOf(const DayView& view);
 [[nodiscard]] Section dayBeforeOf(const DayView& view);
+[[nodiscard]] Section againstPlanOf(const DayView& view);
 [[nodiscard]] Section adviceOf(const DayView& view);
 [[nodiscard]] Section pausesOf(const DayView& view);
 [[nodiscard]] Section layersOf(const DayView& view);

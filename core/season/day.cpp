@@ -65,6 +65,10 @@ class DayFold {
     void operator()(const entries::HeightSurvey& survey) { m_day.surveys.push_back(dated(survey)); }
     void operator()(const entries::VoidEntry& /*without a target*/) {}
     void operator()(const entries::DayClosed& closed) { m_day.closed = dated(closed); }
+    void operator()(const entries::PlanAdopted& plan) {
+        m_day.records.add(dated(plan));
+        m_carry.plan = std::make_shared<const Dated<entries::PlanAdopted>>(dated(plan));
+    }
     template <RecordKind Kind>
     void operator()(const Kind& record) {
         m_day.records.add(dated(record));
@@ -206,7 +210,8 @@ Delivered sinceFirstLoadOn(const Day& day, farm::SiloId silo, Instant now) {
 bool operator==(const Carry& a, const Carry& b) {
     return (a.farm == b.farm || *a.farm == *b.farm) && a.working == b.working && a.layers == b.layers &&
            a.fieldSamples == b.fieldSamples && a.allSamples == b.allSamples && a.meterPairs == b.meterPairs &&
-           a.lastSample == b.lastSample && a.pauses == b.pauses && a.shifts == b.shifts && a.begun == b.begun;
+           a.lastSample == b.lastSample && a.pauses == b.pauses && a.shifts == b.shifts &&
+           a.begun == b.begun && (a.plan == b.plan || (a.plan && b.plan && *a.plan == *b.plan));
 }
 
 Day foldDay(LocalDay date, Instant begin, Instant end, std::vector<FactPointer> facts, const Carry& before) {

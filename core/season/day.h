@@ -128,9 +128,10 @@ struct Carry {
     Stream allSamples;
     std::vector<samples::MeterPair> meterPairs;
     std::optional<Sample> lastSample;
-    std::vector<PauseSpan> pauses;                  ///< those that go on
-    std::map<entries::PersonId, ShiftSpan> shifts;  ///< those that go on
-    std::set<farm::SiloId> begun;                   ///< silos that hold a load
+    std::vector<PauseSpan> pauses;                            ///< those that go on
+    std::map<entries::PersonId, ShiftSpan> shifts;            ///< those that go on
+    std::set<farm::SiloId> begun;                             ///< silos that hold a load
+    std::shared_ptr<const Dated<entries::PlanAdopted>> plan;  ///< in force; null without one
 
     friend bool operator==(const Carry& a, const Carry& b);
 };

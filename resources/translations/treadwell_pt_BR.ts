@@ -2460,6 +2460,90 @@
         <translation>Matéria seca: a média da última safra, {1}, até que se tire uma amostra</translation>
     </message>
     <message>
+        <source>The days of a plan follow each other: {1} stands too late</source>
+        <translation>Os dias de um plano seguem um ao outro: {1} está tarde demais</translation>
+    </message>
+    <message>
+        <source>The harvest would take more than {1} days: check the crop, the trucks and the working day</source>
+        <translation>A colheita levaria mais de {1} dias: confira a forragem, os caminhões e a jornada</translation>
+    </message>
+    <message>
+        <source>Against the plan</source>
+        <translation>Em relação ao plano</translation>
+    </message>
+    <message>
+        <source>No plan was adopted for this season</source>
+        <translation>Nenhum plano foi adotado para esta safra</translation>
+    </message>
+    <message>
+        <source>The plan {1}, adopted on {2}</source>
+        <translation>O plano {1}, adotado em {2}</translation>
+    </message>
+    <message>
+        <source>The plan had no crop for this day</source>
+        <translation>O plano não previa forragem para este dia</translation>
+    </message>
+    <message>
+        <source>planned</source>
+        <translation>planejado</translation>
+    </message>
+    <message>
+        <source>this day</source>
+        <translation>este dia</translation>
+    </message>
+    <message>
+        <source>{1} came in, {2} were planned: the day fell short</source>
+        <translation>Entraram {1}, o plano previa {2}: o dia ficou abaixo</translation>
+    </message>
+    <message>
+        <source>{1} came in, {2} were planned: the day brought more</source>
+        <translation>Entraram {1}, o plano previa {2}: o dia trouxe mais</translation>
+    </message>
+    <message>
+        <source>From the first load to the last, pauses left out, {1} came in and {2} were planned: slower</source>
+        <translation>Da primeira à última carga, sem as pausas, entraram {1} e o plano previa {2}: mais devagar</translation>
+    </message>
+    <message>
+        <source>From the first load to the last, pauses left out, {1} came in and {2} were planned: faster, and packing had less time</source>
+        <translation>Da primeira à última carga, sem as pausas, entraram {1} e o plano previa {2}: mais rápido, e a compactação teve menos tempo</translation>
+    </message>
+    <message>
+        <source>The tractors packed for {1} together, {2} were planned</source>
+        <translation>Os tratores compactaram {1} ao todo, o plano previa {2}</translation>
+    </message>
+    <message>
+        <source>The tractors packed for {1} together, more than the {2} planned</source>
+        <translation>Os tratores compactaram {1} ao todo, mais que {2} do plano</translation>
+    </message>
+    <message>
+        <source>Layers were spread {1} thick, thinner than the {2} planned</source>
+        <translation>As camadas foram espalhadas com {1}, mais finas que {2} do plano</translation>
+    </message>
+    <message>
+        <source>Layers were spread {1} thick, thicker than the {2} planned</source>
+        <translation>As camadas foram espalhadas com {1}, mais grossas que {2} do plano</translation>
+    </message>
+    <message>
+        <source>{1}: {2} ({3} to {4}) for the day's crop, looser than the {5} ({6} to {7}) planned</source>
+        <translation>{1}: {2} ({3} a {4}) na forragem do dia, mais solta que {5} ({6} a {7}) do plano</translation>
+    </message>
+    <message>
+        <source>{1}: {2} ({3} to {4}) for the day's crop, denser than the {5} ({6} to {7}) planned</source>
+        <translation>{1}: {2} ({3} a {4}) na forragem do dia, mais densa que {5} ({6} a {7}) do plano</translation>
+    </message>
+    <message>
+        <source>The day kept to the plan, to a twentieth in each figure</source>
+        <translation>O dia seguiu o plano, a um vigésimo em cada número</translation>
+    </message>
+    <message>
+        <source>Since {1} {2} came in, and {3} were planned by this day's end</source>
+        <translation>Desde {1} entraram {2}, e o plano previa {3} até o fim deste dia</translation>
+    </message>
+    <message>
+        <source>This season has no plan: adopt one first</source>
+        <translation>Esta safra não tem plano: adote um primeiro</translation>
+    </message>
+    <message>
         <source>The farm has no silo called {1}: name it so in the plan, or define it</source>
         <translation>A fazenda não tem silo chamado {1}: dê esse nome no plano ou cadastre-o</translation>
     </message>
@@ -3156,6 +3240,58 @@
     <message>
         <source>fuel taken</source>
         <translation>combustível abastecido</translation>
+    </message>
+    <message>
+        <source>plan adopted</source>
+        <translation>plano adotado</translation>
+    </message>
+    <message>
+        <source>inputs</source>
+        <translation>bases</translation>
+    </message>
+    <message>
+        <source>layer</source>
+        <translation>camada</translation>
+    </message>
+    <message>
+        <source>chance of room</source>
+        <translation>chance de caber</translation>
+    </message>
+    <message>
+        <source>chance of target</source>
+        <translation>chance da meta</translation>
+    </message>
+    <message>
+        <source>delivery</source>
+        <translation>entrega</translation>
+    </message>
+    <message>
+        <source>density high80</source>
+        <translation>densidade alta</translation>
+    </message>
+    <message>
+        <source>density low80</source>
+        <translation>densidade baixa</translation>
+    </message>
+    <message>
+        <source>expected loss</source>
+        <translation>perda esperada</translation>
+    </message>
+    <message>
+        <source>harvest days</source>
+        <translation>dias de colheita</translation>
+    </message>
+    <message>
+        <source>left over</source>
+        <translation>sobra</translation>
+    </message>
+    <message>
+        <source>margin per t dm</source>
+        <translation>margem por t de MS</translation>
+    </message>
+    <message>
+        <source>packing</source>
+        <translation>compactação</translation>
     </message>
 </context>
 <context>

@@ -19,6 +19,7 @@ const std::vector<Phrase>& entriesPhrases() {
         {code::documentUnreadable, QT_TRANSLATE_NOOP("Phrase", "This is no JSON document that can be read ({1}): export the season again")},
         {code::documentForeign, QT_TRANSLATE_NOOP("Phrase", "This JSON document is not of a season of Treadwell: choose another file")},
         {code::documentNewer, QT_TRANSLATE_NOOP("Phrase", "The document has version {1}, and this program reads up to {2}: use a newer program")},
+        {code::planDaysUnordered, QT_TRANSLATE_NOOP("Phrase", "The days of a plan follow each other: {1} stands too late")},
         {code::fieldUnknown, QT_TRANSLATE_NOOP("Phrase", "No field of this name is known here: correct the name or take it out")},
     };
     // clang-format on

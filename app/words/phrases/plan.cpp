@@ -10,6 +10,8 @@ const std::vector<Phrase>& planPhrases() {
         {code::planNothingListed, QT_TRANSLATE_NOOP("Phrase", "The plan lists none: give at least one")},
         {code::planNameTwice, QT_TRANSLATE_NOOP("Phrase", "The plan has two called {1}: give each a name of its own")},
         {code::planRoundTooLong, QT_TRANSLATE_NOOP("Phrase", "A round to {1} takes {2}, more than half a working day of {3}: check the distance and the speed")},
+        {code::planTooManyDays, QT_TRANSLATE_NOOP("Phrase", "The harvest would take more than {1} days: check the crop, the trucks and the working day")},
+        {code::planNoneAdopted, QT_TRANSLATE_NOOP("Phrase", "This season has no plan: adopt one first")},
         {code::planSiloUnknown, QT_TRANSLATE_NOOP("Phrase", "The farm has no silo called {1}: name it so in the plan, or define it")},
         {code::planSiloCautions, QT_TRANSLATE_NOOP("Phrase", "Cautions for {1}:")},
         {code::planPackingSlowest, QT_TRANSLATE_NOOP("Phrase", "{1} brings {2}, and the tractors reach the target up to {3}: add packing time, or let the density fall short")},

@@ -134,5 +134,68 @@ TEST(Sealing, AStepIsRecordedAndShown) {
     EXPECT_THAT(wrong.err, HasSubstr("edgesSealed"));
 }
 
+/// A season of the example farm with its plan adopted.
+class Adopted : public testing::Test {
+  protected:
+    Adopted() {
+        EXPECT_EQ(runProgram({"new", season, "--farm", TREADWELL_SOURCE "/examples/farm.json"}).status, 0);
+        EXPECT_EQ(runProgram({"people", season, "--add", "Anna"}).status, 0);
+        adopted = runProgram({"plan", kPlan, "--adopt", season, "--author", "Anna", "--at",
+                              "2026-09-14T18:00:00+02:00", "--json"});
+    }
+    static constexpr const char* kPlan = TREADWELL_SOURCE "/examples/adopted.plan.json";
+    Folder folder;
+    std::string season = folder.file("season.treadwell");
+    Answered adopted;
+};
+
+TEST_F(Adopted, IsAnEntryWithItsDays) {
+    ASSERT_EQ(adopted.status, 0) << adopted.err;
+    const Json json{adopted.out};
+    EXPECT_EQ(json.text("/kind"), "plan_adopted");
+    EXPECT_EQ(json.text("/plan/name"), "Three tractors");
+    EXPECT_EQ(json.text("/plan/days/0/day"), "2026-09-15");
+    EXPECT_GT(json.number("/plan/days/0/mass_kg"), 100'000);
+    EXPECT_LT(json.number("/plan/figures/density_low80_kg_dm_m3"),
+              json.number("/plan/figures/density_kg_dm_m3"));
+    const Answered list = runProgram({"list", season});
+    EXPECT_THAT(list.out, HasSubstr("plan adopted"));
+    EXPECT_THAT(list.out, testing::Not(HasSubstr("crop_per_t_dm"))) << "the inputs are for programs";
+}
+
+TEST_F(Adopted, OpensAgainAsItWas) {
+    const Answered back = runProgram({"plan", "--adopted", season});
+    ASSERT_EQ(back.status, 0) << back.err;
+    const Answered example = runProgram({"plan", kPlan, "fits", "--json"});
+    EXPECT_EQ(runProgram({"plan", folder.file("back.json", back.out), "fits", "--json"}).out, example.out);
+}
+
+TEST_F(Adopted, APlanBeginsWithTheFarm) {
+    const Answered begun = runProgram({"plan", "--of", season});
+    ASSERT_EQ(begun.status, 0) << begun.err;
+    const Json json{begun.out};
+    EXPECT_EQ(json.text("/silos/0/name"), "Long bunker");
+    EXPECT_EQ(json.number("/haulage/trucks"), 6);
+    EXPECT_EQ(runProgram({"plan", folder.file("begun.json", begun.out), "fits"}).status, 0);
+}
+
+TEST_F(Adopted, ASeasonWithoutAPlanSaysWhatToDo) {
+    const std::string bare = folder.file("bare.treadwell");
+    ASSERT_EQ(runProgram({"new", bare, "--farm", TREADWELL_SOURCE "/examples/farm.json"}).status, 0);
+    const Answered none = runProgram({"plan", "--adopted", bare});
+    EXPECT_EQ(none.status, 1);
+    EXPECT_THAT(none.err, HasSubstr("adopt one first"));
+    EXPECT_EQ(runProgram({"sealing", bare}).status, 1);
+}
+
+TEST_F(Adopted, SealingGoesByTheSeasonsPlan) {
+    const Json before{runProgram({"sealing", season, "--json"}).out};
+    EXPECT_EQ(before.text("/sealing/0/step"), "wallSheets");
+    const Answered done = runProgram({"sealing", season, "--done", "wallSheets", "--author", "Anna", "--at",
+                                      "2026-09-15T08:00:00+02:00", "--json"});
+    ASSERT_EQ(done.status, 0) << done.err;
+    EXPECT_NEAR(Json{done.out}.number("/sealing/0/done_percent"), 100, 1e-9);
+}
+
 }  // namespace
 }  // namespace treadwell::cli

@@ -21,6 +21,8 @@ class Example : public testing::Test {
     Example() {
         made = runProgram({"new", season, "--farm", kExamples + "farm.json"});
         imported = importAll();
+        adopted = runProgram({"plan", kExamples + "adopted.plan.json", "--adopt", season, "--at",
+                              "2026-09-14T18:00:00+02:00", "--json"});
     }
 
     Answered importAll() {
@@ -40,7 +42,7 @@ class Example : public testing::Test {
 
     Folder folder;
     std::string season = folder.file("season.treadwell");
-    Answered made, imported;
+    Answered made, imported, adopted;
 };
 
 // Counted by hand in the ticket file: 138 rows, of which one ticket is voided by a second row, one stands

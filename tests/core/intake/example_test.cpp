@@ -58,7 +58,8 @@ TEST(Example, ItsMakerWritesTheFilesThatAreKept) {
     ASSERT_EQ(std::system(('"' + maker + "\" \"" + folder.string() + '"').c_str()), 0);
     for (const char* name :
          {"farm.json", "tickets.csv", "tractor_log.csv", "samples.csv", "heights.csv", "layers.csv",
-          "sieves.csv", "kernels.csv", "chop.csv", "temperatures.csv", "fields.csv"}) {
+          "sieves.csv", "kernels.csv", "chop.csv", "temperatures.csv", "fields.csv", "adopted.plan.json",
+          "last_year.plan.json", "more_trucks.plan.json"}) {
         EXPECT_EQ(*readFile(folder / name), example(name)) << name;
     }
 }

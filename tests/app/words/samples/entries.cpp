@@ -22,6 +22,7 @@ std::vector<Sample> entriesSamples() {
         {code::documentForeign, {}},
         {code::documentNewer, {kMore, kCount}},
         {code::fieldUnknown, {}},
+        {code::planDaysUnordered, {kText}},
     };
     // clang-format on
 }

@@ -12,6 +12,8 @@ std::vector<Sample> planSamples() {
         {code::planNothingListed, {}},
         {code::planNameTwice, {kText}},
         {code::planRoundTooLong, {kText, kMinutes, kFewerMinutes}},
+        {code::planTooManyDays, {kCount}},
+        {code::planNoneAdopted, {}},
         {code::planSiloUnknown, {kText}},
         {code::planSiloCautions, {kText}},
         {code::planPackingSlowest, {kText, kFaster, kRate}},
