@@ -9,6 +9,7 @@
 #include <QAction>
 #include <QFileDialog>
 #include <QPushButton>
+#include <algorithm>
 
 namespace treadwell {
 namespace {
@@ -44,8 +45,11 @@ class CopiesWindow : public SeasonWindow {
         m_desk->propose(
             entries::DayClosed{*dayFromIso8601("2026-09-15"), m_clock.time - 12h, m_clock.time + 12h});
     }
+    /// A copy grows beside its place and has its name when it is whole.
     static std::ptrdiff_t filesIn(const std::filesystem::path& folder) {
-        return std::distance(std::filesystem::directory_iterator{folder}, {});
+        return std::ranges::count_if(std::filesystem::directory_iterator{folder}, [](const auto& file) {
+            return file.path().extension() == ".treadwell";
+        });
     }
 
     std::filesystem::path m_stick = std::filesystem::path{m_folder.path().toStdString()} / "stick";
