@@ -3,6 +3,7 @@
 #include "app/desktop/day/day_page.h"
 #include "app/desktop/face/face_page.h"
 #include "app/desktop/fill/fill_page.h"
+#include "app/desktop/plan/plan_page.h"
 #include "app/desktop/practice/practice_page.h"
 #include "app/desktop/samples/samples_page.h"
 #include "core/session/state_folder.h"
@@ -27,6 +28,8 @@ QWidget* makePracticePage(desk::SeasonDesk& desk, const settings::Appearance& ap
 
 std::span<const PageKind> pageKinds() {
     static constexpr std::array kKinds{
+        PageKind{Page::plan, [] { return QCoreApplication::translate("Pages", "Plan"); }, plan_page::planKeys,
+                 makePage<plan_page::PlanPage>},
         PageKind{Page::fill, [] { return QCoreApplication::translate("Pages", "Fill"); }, fill::fillKeys,
                  makePage<fill::FillPage>},
         PageKind{Page::day, [] { return QCoreApplication::translate("Pages", "Day"); }, day_page::dayKeys,

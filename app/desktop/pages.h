@@ -19,9 +19,9 @@ class Appearance;
 
 /// The pages, each named by its moment, in the order of the season's work: planning, filling, closing the
 /// day, samples, opening the silo, training.
-enum class Page : std::uint8_t { fill, day, samples, face, practice };
-constexpr std::array<std::string_view, 5> enumTexts(Page /*page*/) noexcept {
-    return {"fill", "day", "samples", "face", "practice"};
+enum class Page : std::uint8_t { plan, fill, day, samples, face, practice };
+constexpr std::array<std::string_view, 6> enumTexts(Page /*page*/) noexcept {
+    return {"plan", "fill", "day", "samples", "face", "practice"};
 }
 
 /// A page as the window needs it; the page itself listens to desk and appearance.

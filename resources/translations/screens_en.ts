@@ -197,6 +197,10 @@
 <context>
     <name>Pages</name>
     <message>
+        <source>Plan</source>
+        <translation>Plan</translation>
+    </message>
+    <message>
         <source>Fill</source>
         <translation>Fill</translation>
     </message>
@@ -3257,6 +3261,792 @@ none yet</translation>
         <source>saving %1</source>
         <comment>loads that wait for their commit</comment>
         <translation>saving %1</translation>
+    </message>
+</context>
+<context>
+    <name>PlanNumbers</name>
+    <message>
+        <source>Dry matter</source>
+        <translation>Dry matter</translation>
+    </message>
+    <message>
+        <source>Layer as spread</source>
+        <translation>Layer as spread</translation>
+    </message>
+    <message>
+        <source>Working day</source>
+        <translation>Working day</translation>
+    </message>
+    <message>
+        <source>Harvester while it chops</source>
+        <translation>Harvester while it chops</translation>
+    </message>
+    <message>
+        <source>Part of the time that it chops</source>
+        <translation>Part of the time that it chops</translation>
+    </message>
+    <message>
+        <source>Load of a truck</source>
+        <translation>Load of a truck</translation>
+    </message>
+    <message>
+        <source>Speed on the road</source>
+        <translation>Speed on the road</translation>
+    </message>
+    <message>
+        <source>Tipping</source>
+        <translation>Tipping</translation>
+    </message>
+    <message>
+        <source>Weighing, gates, turning</source>
+        <translation>Weighing, gates, turning</translation>
+    </message>
+    <message>
+        <source>What is spread in an hour</source>
+        <translation>What is spread in an hour</translation>
+    </message>
+    <message>
+        <source>Least density</source>
+        <translation>Least density</translation>
+    </message>
+    <message>
+        <source>A tonne of dry matter</source>
+        <translation>A tonne of dry matter</translation>
+    </message>
+    <message>
+        <source>A litre of fuel</source>
+        <translation>A litre of fuel</translation>
+    </message>
+    <message>
+        <source>A driver&apos;s hour</source>
+        <translation>A driver&apos;s hour</translation>
+    </message>
+    <message>
+        <source>The harvester&apos;s hour</source>
+        <translation>The harvester&apos;s hour</translation>
+    </message>
+    <message>
+        <source>A truck&apos;s hour, driver included</source>
+        <translation>A truck&apos;s hour, driver included</translation>
+    </message>
+    <message>
+        <source>The farm&apos;s own loss</source>
+        <translation>The farm&apos;s own loss</translation>
+    </message>
+    <message>
+        <source>at a density of</source>
+        <translation>at a density of</translation>
+    </message>
+    <message>
+        <source>Width of a sheet</source>
+        <translation>Width of a sheet</translation>
+    </message>
+    <message>
+        <source>Overlap of sheets</source>
+        <translation>Overlap of sheets</translation>
+    </message>
+    <message>
+        <source>Lap over walls and edges</source>
+        <translation>Lap over walls and edges</translation>
+    </message>
+    <message>
+        <source>Tyres a square metre</source>
+        <translation>Tyres a square metre</translation>
+    </message>
+    <message>
+        <source>Litres of treatment a square metre</source>
+        <translation>Litres of treatment a square metre</translation>
+    </message>
+    <message>
+        <source>People in the crew</source>
+        <translation>People in the crew</translation>
+    </message>
+    <message>
+        <source>Minutes of one person a square metre</source>
+        <translation>Minutes of one person a square metre</translation>
+    </message>
+    <message>
+        <source>The herd&apos;s dry matter a day</source>
+        <translation>The herd&apos;s dry matter a day</translation>
+    </message>
+    <message>
+        <source>Face a day in summer, at least</source>
+        <translation>Face a day in summer, at least</translation>
+    </message>
+    <message>
+        <source>Face a day in winter, at least</source>
+        <translation>Face a day in winter, at least</translation>
+    </message>
+    <message>
+        <source>First month of summer</source>
+        <translation>First month of summer</translation>
+    </message>
+    <message>
+        <source>Last month of summer</source>
+        <translation>Last month of summer</translation>
+    </message>
+    <message>
+        <source>Days closed before opening</source>
+        <translation>Days closed before opening</translation>
+    </message>
+    <message>
+        <source>Crop on it</source>
+        <translation>Crop on it</translation>
+    </message>
+    <message>
+        <source>Road to the silo</source>
+        <translation>Road to the silo</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Width</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Length</translation>
+    </message>
+    <message>
+        <source>Height in the middle when full</source>
+        <translation>Height in the middle when full</translation>
+    </message>
+    <message>
+        <source>Height of the walls</source>
+        <translation>Height of the walls</translation>
+    </message>
+    <message>
+        <source>Slope of the ramp, run for one of rise</source>
+        <translation>Slope of the ramp, run for one of rise</translation>
+    </message>
+    <message>
+        <source>Mass</source>
+        <translation>Mass</translation>
+    </message>
+    <message>
+        <source>Part of the time that it packs</source>
+        <translation>Part of the time that it packs</translation>
+    </message>
+    <message>
+        <source>List price</source>
+        <translation>List price</translation>
+    </message>
+    <message>
+        <source>Paid</source>
+        <translation>Paid</translation>
+    </message>
+    <message>
+        <source>Years of life</source>
+        <translation>Years of life</translation>
+    </message>
+    <message>
+        <source>Hours a year</source>
+        <translation>Hours a year</translation>
+    </message>
+    <message>
+        <source>Interest a year</source>
+        <translation>Interest a year</translation>
+    </message>
+    <message>
+        <source>Power in kW</source>
+        <translation>Power in kW</translation>
+    </message>
+    <message>
+        <source>Load of the engine</source>
+        <translation>Load of the engine</translation>
+    </message>
+    <message>
+        <source>Repairs and tyres an hour</source>
+        <translation>Repairs and tyres an hour</translation>
+    </message>
+</context>
+<context>
+    <name>PlanPresenter</name>
+    <message numerus="yes">
+        <source>%1: %n truck(s) keep the harvester busy there; with fixed times it would be %2.</source>
+        <translation>
+            <numerusform>%1: %n truck keeps the harvester busy there; with fixed times it would be %2.</numerusform>
+            <numerusform>%1: %n trucks keep the harvester busy there; with fixed times it would be %2.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: no number of trucks keeps the harvester busy there.</source>
+        <translation>%1: no number of trucks keeps the harvester busy there.</translation>
+    </message>
+    <message>
+        <source>%1: if one truck breaks, %2 loads an hour come, and the harvester waits %3.</source>
+        <translation>%1: if one truck breaks, %2 loads an hour come, and the harvester waits %3.</translation>
+    </message>
+    <message>
+        <source>%1: the tractors pack %2 (%3) and pass %4 times over each layer.</source>
+        <translation>%1: the tractors pack %2 (%3) and pass %4 times over each layer.</translation>
+    </message>
+    <message>
+        <source>%1: density %2; the chance of the %3 target is %4.</source>
+        <translation>%1: density %2; the chance of the %3 target is %4.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 and %n truck(s)</source>
+        <comment>tractors</comment>
+        <translation>
+            <numerusform>%1 and %n truck</numerusform>
+            <numerusform>%1 and %n trucks</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2 loads an hour; the harvester waits %3 of the day, a truck %4 min a load; %5 days of harvest.</source>
+        <comment>field, band, band, band, days</comment>
+        <translation>%1: %2 loads an hour; the harvester waits %3 of the day, a truck %4 min a load; %5 days of harvest.</translation>
+    </message>
+    <message>
+        <source>Planned: %1. The hour costs %2; expected loss %3 at %4; %5 are left of a tonne of dry matter.</source>
+        <translation>Planned: %1. The hour costs %2; expected loss %3 at %4; %5 are left of a tonne of dry matter.</translation>
+    </message>
+    <message numerus="yes">
+        <source>No other of %n fleet(s) leaves more.</source>
+        <translation>
+            <numerusform>No other of %n fleet leaves more.</numerusform>
+            <numerusform>No other of %n fleets leaves more.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The best of those compared: %1. The hour costs %2; expected loss %3 at %4; %5 are left.</source>
+        <translation>The best of those compared: %1. The hour costs %2; expected loss %3 at %4; %5 are left.</translation>
+    </message>
+    <message>
+        <source>%1 costs %2, which is %3 of the crop&apos;s dry matter or %4 of density; it brings %5.</source>
+        <translation>%1 costs %2, which is %3 of the crop&apos;s dry matter or %4 of density; it brings %5.</translation>
+    </message>
+    <message>
+        <source>It pays from %1 on.</source>
+        <translation>It pays from %1 on.</translation>
+    </message>
+    <message>
+        <source>It does not pay at any delivery.</source>
+        <translation>It does not pay at any delivery.</translation>
+    </message>
+    <message>
+        <source>not reckoned</source>
+        <translation>not reckoned</translation>
+    </message>
+    <message>
+        <source>%1 chance of room</source>
+        <translation>%1 chance of room</translation>
+    </message>
+    <message>
+        <source>slowest: %1</source>
+        <translation>slowest: %1</translation>
+    </message>
+    <message>
+        <source>differs by field</source>
+        <translation>differs by field</translation>
+    </message>
+    <message>
+        <source>%1 a t DM left</source>
+        <translation>%1 a t DM left</translation>
+    </message>
+    <message>
+        <source>%1 of film</source>
+        <translation>%1 of film</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 days</translation>
+    </message>
+    <message>
+        <source>Does it fit?</source>
+        <translation>Does it fit?</translation>
+    </message>
+    <message>
+        <source>Does it flow?</source>
+        <translation>Does it flow?</translation>
+    </message>
+    <message>
+        <source>Does it pay?</source>
+        <translation>Does it pay?</translation>
+    </message>
+    <message>
+        <source>How is it sealed?</source>
+        <translation>How is it sealed?</translation>
+    </message>
+    <message>
+        <source>How is it fed?</source>
+        <translation>How is it fed?</translation>
+    </message>
+    <message>
+        <source>harvester</source>
+        <translation>harvester</translation>
+    </message>
+    <message>
+        <source>trucks</source>
+        <translation>trucks</translation>
+    </message>
+    <message>
+        <source>tipping</source>
+        <translation>tipping</translation>
+    </message>
+    <message>
+        <source>spreading</source>
+        <translation>spreading</translation>
+    </message>
+    <message>
+        <source>packing</source>
+        <translation>packing</translation>
+    </message>
+    <message>
+        <source>km</source>
+        <translation>km</translation>
+    </message>
+    <message>
+        <source>mi</source>
+        <translation>mi</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of crop stand on %n field(s); the chance that all of it finds room is %2.</source>
+        <translation>
+            <numerusform>%1 of crop stand on %n field; the chance that all of it finds room is %2.</numerusform>
+            <numerusform>%1 of crop stand on %n fields; the chance that all of it finds room is %2.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2 holds %3 (%4) at the density that this fleet reaches, %5.</source>
+        <comment>silo, volume, mass, band of mass, density with band</comment>
+        <translation>%1: %2 holds %3 (%4) at the density that this fleet reaches, %5.</translation>
+    </message>
+    <message>
+        <source>%1 from %2 go into %3.</source>
+        <comment>mass, field, silo</comment>
+        <translation>%1 from %2 go into %3.</translation>
+    </message>
+    <message>
+        <source>Left over: %1 (%2).</source>
+        <translation>Left over: %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Nothing is left over.</source>
+        <translation>Nothing is left over.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>silo and caution</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 is full on %2. Cover it then, with %n sheet(s) of barrier film and as many of black-and-white sheet above, %3 each kind; %4 of side sheets; %5 tyres.</source>
+        <comment>silo, day, area, area, count</comment>
+        <translation>
+            <numerusform>%1 is full on %2. Cover it then, with %n sheet of barrier film and one of black-and-white sheet above, %3 each kind; %4 of side sheets; %5 tyres.</numerusform>
+            <numerusform>%1 is full on %2. Cover it then, with %n sheets of barrier film and as many of black-and-white sheet above, %3 each kind; %4 of side sheets; %5 tyres.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2 of treatment on the surface.</source>
+        <comment>silo, litres</comment>
+        <translation>%1: %2 of treatment on the surface.</translation>
+    </message>
+    <message>
+        <source>%1: the crew of %2 is at it for %3. A day&apos;s wait costs about %4 of dry matter, %5.</source>
+        <comment>silo, people, time, mass, money</comment>
+        <translation>%1: the crew of %2 is at it for %3. A day&apos;s wait costs about %4 of dry matter, %5.</translation>
+    </message>
+    <message>
+        <source>%1: %2 of dry matter, feed for %3 days; opened on %4, and the next must be open by %5.</source>
+        <comment>silo, mass, days, day, day</comment>
+        <translation>%1: %2 of dry matter, feed for %3 days; opened on %4, and the next must be open by %5.</translation>
+    </message>
+    <message>
+        <source>%1: the herd moves the face of %2 by %3 a day. At this height it may be %4 wide in summer and %5 in winter.</source>
+        <comment>silo, area, length, width, width</comment>
+        <translation>%1: the herd moves the face of %2 by %3 a day. At this height it may be %4 wide in summer and %5 in winter.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: on %n day(s) of feed that is too little for the season: the face heats.</source>
+        <translation>
+            <numerusform>%1: on %n day of feed that is too little for the season: the face heats.</numerusform>
+            <numerusform>%1: on %n days of feed that is too little for the season: the face heats.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: silo gas until %2 at the earliest, 21 days after the last load.</source>
+        <translation>%1: silo gas until %2 at the earliest, 21 days after the last load.</translation>
+    </message>
+    <message>
+        <source>%1: %2 of effluent run out: have room for it.</source>
+        <translation>%1: %2 of effluent run out: have room for it.</translation>
+    </message>
+    <message numerus="yes">
+        <source>On %n day(s) no silo is ripe to be opened.</source>
+        <translation>
+            <numerusform>On %n day no silo is ripe to be opened.</numerusform>
+            <numerusform>On %n days no silo is ripe to be opened.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::plan_page::ChainBand</name>
+    <message>
+        <source>%1: each link alone could carry: %2. The slowest is %3; %4 come in with fixed times.</source>
+        <comment>field, links, link, rate</comment>
+        <translation>%1: each link alone could carry: %2. The slowest is %3; %4 come in with fixed times.</translation>
+    </message>
+    <message>
+        <source>The chain from the field to the silo</source>
+        <translation>The chain from the field to the silo</translation>
+    </message>
+    <message>
+        <source>%1: the channel is as wide as each link could carry; the crop fills it</source>
+        <translation>%1: the channel is as wide as each link could carry; the crop fills it</translation>
+    </message>
+    <message>
+        <source>slowest</source>
+        <translation>slowest</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::plan_page::Decisions</name>
+    <message>
+        <source>%1, packs %2 of the time</source>
+        <translation>%1, packs %2 of the time</translation>
+    </message>
+    <message>
+        <source>%1, %2 of road</source>
+        <translation>%1, %2 of road</translation>
+    </message>
+    <message>
+        <source>%1 by %2, %3 high</source>
+        <translation>%1 by %2, %3 high</translation>
+    </message>
+    <message>
+        <source>%1 counts</source>
+        <translation>%1 counts</translation>
+    </message>
+    <message>
+        <source>%1 is left out</source>
+        <translation>%1 is left out</translation>
+    </message>
+    <message>
+        <source>%1; one has to stay</source>
+        <translation>%1; one has to stay</translation>
+    </message>
+    <message>
+        <source>Change %1</source>
+        <translation>Change %1</translation>
+    </message>
+    <message>
+        <source>Tractors that pack</source>
+        <translation>Tractors that pack</translation>
+    </message>
+    <message>
+        <source>Fields</source>
+        <translation>Fields</translation>
+    </message>
+    <message>
+        <source>Silos</source>
+        <translation>Silos</translation>
+    </message>
+    <message>
+        <source>Trucks</source>
+        <translation>Trucks</translation>
+    </message>
+    <message>
+        <source>What is decided</source>
+        <translation>What is decided</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::plan_page::PlanPage</name>
+    <message>
+        <source>Try another</source>
+        <translation>Try another</translation>
+    </message>
+    <message>
+        <source>A copy to change</source>
+        <translation>A copy to change</translation>
+    </message>
+    <message>
+        <source>One truck fewer</source>
+        <translation>One truck fewer</translation>
+    </message>
+    <message>
+        <source>Two more trucks</source>
+        <translation>Two more trucks</translation>
+    </message>
+    <message>
+        <source>Without the lightest tractor</source>
+        <translation>Without the lightest tractor</translation>
+    </message>
+    <message>
+        <source>Drop it</source>
+        <translation>Drop it</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Back</translation>
+    </message>
+    <message>
+        <source>Crop and work</source>
+        <translation>Crop and work</translation>
+    </message>
+    <message>
+        <source>Prices</source>
+        <translation>Prices</translation>
+    </message>
+    <message>
+        <source>Prices, in the farm&apos;s own currency</source>
+        <translation>Prices, in the farm&apos;s own currency</translation>
+    </message>
+    <message>
+        <source>Sealing</source>
+        <translation>Sealing</translation>
+    </message>
+    <message>
+        <source>Feeding</source>
+        <translation>Feeding</translation>
+    </message>
+    <message>
+        <source>The step is not recorded: %1</source>
+        <translation>The step is not recorded: %1</translation>
+    </message>
+    <message>
+        <source>Surface treatment</source>
+        <translation>Surface treatment</translation>
+    </message>
+    <message>
+        <source>Reckoning …</source>
+        <translation>Reckoning …</translation>
+    </message>
+    <message>
+        <source>Side by side</source>
+        <translation>Side by side</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n plan(s)</source>
+        <translation>
+            <numerusform>%n plan</numerusform>
+            <numerusform>%n plans</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Plans side by side</source>
+        <translation>Plans side by side</translation>
+    </message>
+    <message>
+        <source>side sheets</source>
+        <translation>side sheets</translation>
+    </message>
+    <message>
+        <source>surface treatment</source>
+        <translation>surface treatment</translation>
+    </message>
+    <message>
+        <source>barrier film</source>
+        <translation>barrier film</translation>
+    </message>
+    <message>
+        <source>black-and-white sheet</source>
+        <translation>black-and-white sheet</translation>
+    </message>
+    <message>
+        <source>weights</source>
+        <translation>weights</translation>
+    </message>
+    <message>
+        <source>edges sealed</source>
+        <translation>edges sealed</translation>
+    </message>
+    <message>
+        <source>%1: %2, by %3</source>
+        <comment>silo, step, day</comment>
+        <translation>%1: %2, by %3</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n tyre(s)</source>
+        <translation>
+            <numerusform>%n tyre</numerusform>
+            <numerusform>%n tyres</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 done, last on %2 at %3</source>
+        <comment>part, day, time</comment>
+        <translation>%1 done, last on %2 at %3</translation>
+    </message>
+    <message>
+        <source>The five questions: fits, flows, pays, seals, feeds</source>
+        <translation>The five questions: fits, flows, pays, seals, feeds</translation>
+    </message>
+    <message>
+        <source>The plans side by side</source>
+        <translation>The plans side by side</translation>
+    </message>
+    <message>
+        <source>Ctrl+N</source>
+        <translation>Ctrl+N</translation>
+    </message>
+    <message>
+        <source>Try another plan beside this one</source>
+        <translation>Try another plan beside this one</translation>
+    </message>
+    <message>
+        <source>Ctrl+Z</source>
+        <translation>Ctrl+Z</translation>
+    </message>
+    <message>
+        <source>Take the last change of the plans back</source>
+        <translation>Take the last change of the plans back</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter</source>
+        <translation>Ctrl+Enter</translation>
+    </message>
+    <message>
+        <source>Adopt this plan as the season&apos;s</source>
+        <translation>Adopt this plan as the season&apos;s</translation>
+    </message>
+    <message>
+        <source>The plan is not adopted: %1</source>
+        <translation>The plan is not adopted: %1</translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation>Plan</translation>
+    </message>
+    <message>
+        <source>Step by step: a touch records when it was done</source>
+        <translation>Step by step: a touch records when it was done</translation>
+    </message>
+    <message>
+        <source>Silo</source>
+        <translation>Silo</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>From</translation>
+    </message>
+    <message>
+        <source>A copy</source>
+        <translation>A copy</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::plan_page::PlanSheet</name>
+    <message>
+        <source>Take it over</source>
+        <translation>Take it over</translation>
+    </message>
+    <message>
+        <source>Name of the plan</source>
+        <translation>Name of the plan</translation>
+    </message>
+    <message>
+        <source>A plan has a name.</source>
+        <translation>A plan has a name.</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::plan_page::ScenarioCards</name>
+    <message>
+        <source>%1 come in, %2 days of harvest</source>
+        <comment>rate, days</comment>
+        <translation>%1 come in, %2 days of harvest</translation>
+    </message>
+    <message>
+        <source>Density %1</source>
+        <comment>median and band</comment>
+        <translation>Density %1</translation>
+    </message>
+    <message>
+        <source>Chance of the target %1</source>
+        <translation>Chance of the target %1</translation>
+    </message>
+    <message>
+        <source>Chance of room %1, left over %2</source>
+        <comment>chance, mass</comment>
+        <translation>Chance of room %1, left over %2</translation>
+    </message>
+    <message>
+        <source>Expected loss %1</source>
+        <translation>Expected loss %1</translation>
+    </message>
+    <message>
+        <source>The hour costs %1; %2 are left of a t DM</source>
+        <comment>cost, money</comment>
+        <translation>The hour costs %1; %2 are left of a t DM</translation>
+    </message>
+    <message>
+        <source>Plans side by side</source>
+        <translation>Plans side by side</translation>
+    </message>
+    <message>
+        <source>This is the season&apos;s plan.</source>
+        <translation>This is the season&apos;s plan.</translation>
+    </message>
+    <message>
+        <source>Against %1:</source>
+        <translation>Against %1:</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>button, plan</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Look at it</source>
+        <translation>Look at it</translation>
+    </message>
+    <message>
+        <source>Adopt as the season&apos;s plan</source>
+        <translation>Adopt as the season&apos;s plan</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::plan_page::SealingPanel</name>
+    <message>
+        <source>Done now</source>
+        <translation>Done now</translation>
+    </message>
+    <message>
+        <source>Done now: %1</source>
+        <translation>Done now: %1</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::plan_page::SiloDrawing</name>
+    <message>
+        <source>%1, a pile of %2 by %3 and %4 high; all its sides rise 1:%5.</source>
+        <comment>name, width, length, height, run</comment>
+        <translation>%1, a pile of %2 by %3 and %4 high; all its sides rise 1:%5.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, %2 wide and %3 long, walls %4, %5 high in the middle; %n ramp(s) of 1:%6.</source>
+        <comment>name, width, length, height, height, run</comment>
+        <translation>
+            <numerusform>%1, %2 wide and %3 long, walls %4, %5 high in the middle; %n ramp of 1:%6.</numerusform>
+            <numerusform>%1, %2 wide and %3 long, walls %4, %5 high in the middle; %n ramps of 1:%6.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Caution: %1</source>
+        <translation>Caution: %1</translation>
+    </message>
+    <message>
+        <source>Drawing of the silo</source>
+        <translation>Drawing of the silo</translation>
+    </message>
+    <message>
+        <source>from the side and from above, 1:%1</source>
+        <comment>run of the ramp</comment>
+        <translation>from the side and from above, 1:%1</translation>
+    </message>
+    <message>
+        <source>across, larger</source>
+        <translation>across, larger</translation>
+    </message>
+    <message>
+        <source>%1 long</source>
+        <translation>%1 long</translation>
+    </message>
+    <message>
+        <source>%1 wide, %2 high</source>
+        <translation>%1 wide, %2 high</translation>
     </message>
 </context>
 </TS>

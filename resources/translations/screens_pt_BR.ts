@@ -197,6 +197,10 @@
 <context>
     <name>Pages</name>
     <message>
+        <source>Plan</source>
+        <translation>Plano</translation>
+    </message>
+    <message>
         <source>Fill</source>
         <translation>Enchimento</translation>
     </message>
@@ -3257,6 +3261,792 @@ ainda nenhuma</translation>
         <source>saving %1</source>
         <comment>loads that wait for their commit</comment>
         <translation>salvando %1</translation>
+    </message>
+</context>
+<context>
+    <name>PlanNumbers</name>
+    <message>
+        <source>Dry matter</source>
+        <translation>Matéria seca</translation>
+    </message>
+    <message>
+        <source>Layer as spread</source>
+        <translation>Camada espalhada</translation>
+    </message>
+    <message>
+        <source>Working day</source>
+        <translation>Jornada</translation>
+    </message>
+    <message>
+        <source>Harvester while it chops</source>
+        <translation>Colhedora enquanto pica</translation>
+    </message>
+    <message>
+        <source>Part of the time that it chops</source>
+        <translation>Parte do tempo em que pica</translation>
+    </message>
+    <message>
+        <source>Load of a truck</source>
+        <translation>Carga de um caminhão</translation>
+    </message>
+    <message>
+        <source>Speed on the road</source>
+        <translation>Velocidade na estrada</translation>
+    </message>
+    <message>
+        <source>Tipping</source>
+        <translation>Descarga</translation>
+    </message>
+    <message>
+        <source>Weighing, gates, turning</source>
+        <translation>Pesagem, porteiras, manobras</translation>
+    </message>
+    <message>
+        <source>What is spread in an hour</source>
+        <translation>O que se espalha em uma hora</translation>
+    </message>
+    <message>
+        <source>Least density</source>
+        <translation>Densidade mínima</translation>
+    </message>
+    <message>
+        <source>A tonne of dry matter</source>
+        <translation>Uma tonelada de matéria seca</translation>
+    </message>
+    <message>
+        <source>A litre of fuel</source>
+        <translation>Um litro de combustível</translation>
+    </message>
+    <message>
+        <source>A driver&apos;s hour</source>
+        <translation>Hora de um motorista</translation>
+    </message>
+    <message>
+        <source>The harvester&apos;s hour</source>
+        <translation>Hora da colhedora</translation>
+    </message>
+    <message>
+        <source>A truck&apos;s hour, driver included</source>
+        <translation>Hora de um caminhão, com motorista</translation>
+    </message>
+    <message>
+        <source>The farm&apos;s own loss</source>
+        <translation>Perda própria da fazenda</translation>
+    </message>
+    <message>
+        <source>at a density of</source>
+        <translation>com densidade de</translation>
+    </message>
+    <message>
+        <source>Width of a sheet</source>
+        <translation>Largura de uma lona</translation>
+    </message>
+    <message>
+        <source>Overlap of sheets</source>
+        <translation>Sobreposição das lonas</translation>
+    </message>
+    <message>
+        <source>Lap over walls and edges</source>
+        <translation>Dobra sobre paredes e bordas</translation>
+    </message>
+    <message>
+        <source>Tyres a square metre</source>
+        <translation>Pneus por metro quadrado</translation>
+    </message>
+    <message>
+        <source>Litres of treatment a square metre</source>
+        <translation>Litros de tratamento por metro quadrado</translation>
+    </message>
+    <message>
+        <source>People in the crew</source>
+        <translation>Pessoas na equipe</translation>
+    </message>
+    <message>
+        <source>Minutes of one person a square metre</source>
+        <translation>Minutos de uma pessoa por metro quadrado</translation>
+    </message>
+    <message>
+        <source>The herd&apos;s dry matter a day</source>
+        <translation>Matéria seca do rebanho por dia</translation>
+    </message>
+    <message>
+        <source>Face a day in summer, at least</source>
+        <translation>Painel por dia no verão, no mínimo</translation>
+    </message>
+    <message>
+        <source>Face a day in winter, at least</source>
+        <translation>Painel por dia no inverno, no mínimo</translation>
+    </message>
+    <message>
+        <source>First month of summer</source>
+        <translation>Primeiro mês do verão</translation>
+    </message>
+    <message>
+        <source>Last month of summer</source>
+        <translation>Último mês do verão</translation>
+    </message>
+    <message>
+        <source>Days closed before opening</source>
+        <translation>Dias fechado antes de abrir</translation>
+    </message>
+    <message>
+        <source>Crop on it</source>
+        <translation>Forragem nele</translation>
+    </message>
+    <message>
+        <source>Road to the silo</source>
+        <translation>Estrada até o silo</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Largura</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Comprimento</translation>
+    </message>
+    <message>
+        <source>Height in the middle when full</source>
+        <translation>Altura no meio quando cheio</translation>
+    </message>
+    <message>
+        <source>Height of the walls</source>
+        <translation>Altura das paredes</translation>
+    </message>
+    <message>
+        <source>Slope of the ramp, run for one of rise</source>
+        <translation>Rampa: avanço para um de subida</translation>
+    </message>
+    <message>
+        <source>Mass</source>
+        <translation>Massa</translation>
+    </message>
+    <message>
+        <source>Part of the time that it packs</source>
+        <translation>Parte do tempo em que compacta</translation>
+    </message>
+    <message>
+        <source>List price</source>
+        <translation>Preço de tabela</translation>
+    </message>
+    <message>
+        <source>Paid</source>
+        <translation>Pago</translation>
+    </message>
+    <message>
+        <source>Years of life</source>
+        <translation>Anos de vida</translation>
+    </message>
+    <message>
+        <source>Hours a year</source>
+        <translation>Horas por ano</translation>
+    </message>
+    <message>
+        <source>Interest a year</source>
+        <translation>Juros ao ano</translation>
+    </message>
+    <message>
+        <source>Power in kW</source>
+        <translation>Potência em kW</translation>
+    </message>
+    <message>
+        <source>Load of the engine</source>
+        <translation>Carga do motor</translation>
+    </message>
+    <message>
+        <source>Repairs and tyres an hour</source>
+        <translation>Reparos e pneus por hora</translation>
+    </message>
+</context>
+<context>
+    <name>PlanPresenter</name>
+    <message numerus="yes">
+        <source>%1: %n truck(s) keep the harvester busy there; with fixed times it would be %2.</source>
+        <translation>
+            <numerusform>%1: %n caminhão mantém a colhedora ocupada ali; com tempos fixos seria %2.</numerusform>
+            <numerusform>%1: %n caminhões mantêm a colhedora ocupada ali; com tempos fixos seriam %2.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: no number of trucks keeps the harvester busy there.</source>
+        <translation>%1: nenhum número de caminhões mantém a colhedora ocupada ali.</translation>
+    </message>
+    <message>
+        <source>%1: if one truck breaks, %2 loads an hour come, and the harvester waits %3.</source>
+        <translation>%1: se um caminhão quebra, chegam %2 cargas por hora, e a colhedora espera %3.</translation>
+    </message>
+    <message>
+        <source>%1: the tractors pack %2 (%3) and pass %4 times over each layer.</source>
+        <translation>%1: os tratores compactam %2 (%3) e passam %4 vezes sobre cada camada.</translation>
+    </message>
+    <message>
+        <source>%1: density %2; the chance of the %3 target is %4.</source>
+        <translation>%1: densidade %2; a chance da meta de %3 é %4.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 and %n truck(s)</source>
+        <comment>tractors</comment>
+        <translation>
+            <numerusform>%1 e %n caminhão</numerusform>
+            <numerusform>%1 e %n caminhões</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2 loads an hour; the harvester waits %3 of the day, a truck %4 min a load; %5 days of harvest.</source>
+        <comment>field, band, band, band, days</comment>
+        <translation>%1: %2 cargas por hora; a colhedora espera %3 do dia, um caminhão %4 min por carga; %5 dias de colheita.</translation>
+    </message>
+    <message>
+        <source>Planned: %1. The hour costs %2; expected loss %3 at %4; %5 are left of a tonne of dry matter.</source>
+        <translation>Planejado: %1. A hora custa %2; perda esperada %3 com %4; sobram %5 de uma tonelada de matéria seca.</translation>
+    </message>
+    <message numerus="yes">
+        <source>No other of %n fleet(s) leaves more.</source>
+        <translation>
+            <numerusform>Nenhuma outra de %n frota deixa mais.</numerusform>
+            <numerusform>Nenhuma outra de %n frotas deixa mais.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The best of those compared: %1. The hour costs %2; expected loss %3 at %4; %5 are left.</source>
+        <translation>O melhor dos comparados: %1. A hora custa %2; perda esperada %3 com %4; sobram %5.</translation>
+    </message>
+    <message>
+        <source>%1 costs %2, which is %3 of the crop&apos;s dry matter or %4 of density; it brings %5.</source>
+        <translation>%1 custa %2, o que é %3 da matéria seca ou %4 de densidade; traz %5.</translation>
+    </message>
+    <message>
+        <source>It pays from %1 on.</source>
+        <translation>Compensa a partir de %1.</translation>
+    </message>
+    <message>
+        <source>It does not pay at any delivery.</source>
+        <translation>Não compensa em nenhuma entrega.</translation>
+    </message>
+    <message>
+        <source>not reckoned</source>
+        <translation>não calculado</translation>
+    </message>
+    <message>
+        <source>%1 chance of room</source>
+        <translation>chance de caber %1</translation>
+    </message>
+    <message>
+        <source>slowest: %1</source>
+        <translation>limita: %1</translation>
+    </message>
+    <message>
+        <source>differs by field</source>
+        <translation>varia por talhão</translation>
+    </message>
+    <message>
+        <source>%1 a t DM left</source>
+        <translation>%1 por t MS</translation>
+    </message>
+    <message>
+        <source>%1 of film</source>
+        <translation>%1 de filme</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 dias</translation>
+    </message>
+    <message>
+        <source>Does it fit?</source>
+        <translation>Cabe?</translation>
+    </message>
+    <message>
+        <source>Does it flow?</source>
+        <translation>Flui?</translation>
+    </message>
+    <message>
+        <source>Does it pay?</source>
+        <translation>Compensa?</translation>
+    </message>
+    <message>
+        <source>How is it sealed?</source>
+        <translation>Como se veda?</translation>
+    </message>
+    <message>
+        <source>How is it fed?</source>
+        <translation>Como se trata?</translation>
+    </message>
+    <message>
+        <source>harvester</source>
+        <translation>colhedora</translation>
+    </message>
+    <message>
+        <source>trucks</source>
+        <translation>caminhões</translation>
+    </message>
+    <message>
+        <source>tipping</source>
+        <translation>descarga</translation>
+    </message>
+    <message>
+        <source>spreading</source>
+        <translation>espalhamento</translation>
+    </message>
+    <message>
+        <source>packing</source>
+        <translation>compactação</translation>
+    </message>
+    <message>
+        <source>km</source>
+        <translation>km</translation>
+    </message>
+    <message>
+        <source>mi</source>
+        <translation>mi</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of crop stand on %n field(s); the chance that all of it finds room is %2.</source>
+        <translation>
+            <numerusform>%1 de forragem em %n talhão; a chance de que tudo caiba é %2.</numerusform>
+            <numerusform>%1 de forragem em %n talhões; a chance de que tudo caiba é %2.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2 holds %3 (%4) at the density that this fleet reaches, %5.</source>
+        <comment>silo, volume, mass, band of mass, density with band</comment>
+        <translation>%1: %2 guarda %3 (%4) na densidade que esta frota alcança, %5.</translation>
+    </message>
+    <message>
+        <source>%1 from %2 go into %3.</source>
+        <comment>mass, field, silo</comment>
+        <translation>%1 de %2 vão para %3.</translation>
+    </message>
+    <message>
+        <source>Left over: %1 (%2).</source>
+        <translation>Sobram: %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Nothing is left over.</source>
+        <translation>Nada sobra.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>silo and caution</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 is full on %2. Cover it then, with %n sheet(s) of barrier film and as many of black-and-white sheet above, %3 each kind; %4 of side sheets; %5 tyres.</source>
+        <comment>silo, day, area, area, count</comment>
+        <translation>
+            <numerusform>%1 está cheio em %2. Cubra então, com %n peça de filme barreira e uma de lona preta e branca por cima, %3 de cada; %4 de lonas laterais; %5 pneus.</numerusform>
+            <numerusform>%1 está cheio em %2. Cubra então, com %n peças de filme barreira e outras tantas de lona preta e branca por cima, %3 de cada; %4 de lonas laterais; %5 pneus.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: %2 of treatment on the surface.</source>
+        <comment>silo, litres</comment>
+        <translation>%1: %2 de tratamento na superfície.</translation>
+    </message>
+    <message>
+        <source>%1: the crew of %2 is at it for %3. A day&apos;s wait costs about %4 of dry matter, %5.</source>
+        <comment>silo, people, time, mass, money</comment>
+        <translation>%1: a equipe de %2 leva %3. Um dia de espera custa cerca de %4 de matéria seca, %5.</translation>
+    </message>
+    <message>
+        <source>%1: %2 of dry matter, feed for %3 days; opened on %4, and the next must be open by %5.</source>
+        <comment>silo, mass, days, day, day</comment>
+        <translation>%1: %2 de matéria seca, trato para %3 dias; aberto em %4, e o próximo tem de estar aberto até %5.</translation>
+    </message>
+    <message>
+        <source>%1: the herd moves the face of %2 by %3 a day. At this height it may be %4 wide in summer and %5 in winter.</source>
+        <comment>silo, area, length, width, width</comment>
+        <translation>%1: o rebanho avança o painel de %2 em %3 por dia. Nesta altura pode ter %4 de largura no verão e %5 no inverno.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: on %n day(s) of feed that is too little for the season: the face heats.</source>
+        <translation>
+            <numerusform>%1: em %n dia de trato isso é pouco para a estação: o painel esquenta.</numerusform>
+            <numerusform>%1: em %n dias de trato isso é pouco para a estação: o painel esquenta.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: silo gas until %2 at the earliest, 21 days after the last load.</source>
+        <translation>%1: gás do silo pelo menos até %2, 21 dias após a última carga.</translation>
+    </message>
+    <message>
+        <source>%1: %2 of effluent run out: have room for it.</source>
+        <translation>%1: escorrem %2 de efluente: tenha lugar para ele.</translation>
+    </message>
+    <message numerus="yes">
+        <source>On %n day(s) no silo is ripe to be opened.</source>
+        <translation>
+            <numerusform>Em %n dia nenhum silo pode ainda ser aberto.</numerusform>
+            <numerusform>Em %n dias nenhum silo pode ainda ser aberto.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::plan_page::ChainBand</name>
+    <message>
+        <source>%1: each link alone could carry: %2. The slowest is %3; %4 come in with fixed times.</source>
+        <comment>field, links, link, rate</comment>
+        <translation>%1: cada elo sozinho poderia levar: %2. O mais lento é %3; entram %4 com tempos fixos.</translation>
+    </message>
+    <message>
+        <source>The chain from the field to the silo</source>
+        <translation>A cadeia do talhão ao silo</translation>
+    </message>
+    <message>
+        <source>%1: the channel is as wide as each link could carry; the crop fills it</source>
+        <translation>%1: o canal tem a largura do que cada elo poderia levar; a forragem o enche</translation>
+    </message>
+    <message>
+        <source>slowest</source>
+        <translation>mais lento</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::plan_page::Decisions</name>
+    <message>
+        <source>%1, packs %2 of the time</source>
+        <translation>%1, compacta %2 do tempo</translation>
+    </message>
+    <message>
+        <source>%1, %2 of road</source>
+        <translation>%1, %2 de estrada</translation>
+    </message>
+    <message>
+        <source>%1 by %2, %3 high</source>
+        <translation>%1 por %2, %3 de altura</translation>
+    </message>
+    <message>
+        <source>%1 counts</source>
+        <translation>%1 conta</translation>
+    </message>
+    <message>
+        <source>%1 is left out</source>
+        <translation>%1 fica de fora</translation>
+    </message>
+    <message>
+        <source>%1; one has to stay</source>
+        <translation>%1; um tem de ficar</translation>
+    </message>
+    <message>
+        <source>Change %1</source>
+        <translation>Mudar %1</translation>
+    </message>
+    <message>
+        <source>Tractors that pack</source>
+        <translation>Tratores que compactam</translation>
+    </message>
+    <message>
+        <source>Fields</source>
+        <translation>Talhões</translation>
+    </message>
+    <message>
+        <source>Silos</source>
+        <translation>Silos</translation>
+    </message>
+    <message>
+        <source>Trucks</source>
+        <translation>Caminhões</translation>
+    </message>
+    <message>
+        <source>What is decided</source>
+        <translation>O que se decide</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::plan_page::PlanPage</name>
+    <message>
+        <source>Try another</source>
+        <translation>Outro</translation>
+    </message>
+    <message>
+        <source>A copy to change</source>
+        <translation>Uma cópia para mudar</translation>
+    </message>
+    <message>
+        <source>One truck fewer</source>
+        <translation>Um caminhão a menos</translation>
+    </message>
+    <message>
+        <source>Two more trucks</source>
+        <translation>Mais dois caminhões</translation>
+    </message>
+    <message>
+        <source>Without the lightest tractor</source>
+        <translation>Sem o trator mais leve</translation>
+    </message>
+    <message>
+        <source>Drop it</source>
+        <translation>Tirar</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Voltar</translation>
+    </message>
+    <message>
+        <source>Crop and work</source>
+        <translation>Forragem e trabalho</translation>
+    </message>
+    <message>
+        <source>Prices</source>
+        <translation>Preços</translation>
+    </message>
+    <message>
+        <source>Prices, in the farm&apos;s own currency</source>
+        <translation>Preços, na moeda da fazenda</translation>
+    </message>
+    <message>
+        <source>Sealing</source>
+        <translation>Vedação</translation>
+    </message>
+    <message>
+        <source>Feeding</source>
+        <translation>Trato</translation>
+    </message>
+    <message>
+        <source>The step is not recorded: %1</source>
+        <translation>O passo não foi registrado: %1</translation>
+    </message>
+    <message>
+        <source>Surface treatment</source>
+        <translation>Tratamento de superfície</translation>
+    </message>
+    <message>
+        <source>Reckoning …</source>
+        <translation>Calculando …</translation>
+    </message>
+    <message>
+        <source>Side by side</source>
+        <translation>Lado a lado</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n plan(s)</source>
+        <translation>
+            <numerusform>%n plano</numerusform>
+            <numerusform>%n planos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Plans side by side</source>
+        <translation>Planos lado a lado</translation>
+    </message>
+    <message>
+        <source>side sheets</source>
+        <translation>lonas laterais</translation>
+    </message>
+    <message>
+        <source>surface treatment</source>
+        <translation>tratamento de superfície</translation>
+    </message>
+    <message>
+        <source>barrier film</source>
+        <translation>filme barreira</translation>
+    </message>
+    <message>
+        <source>black-and-white sheet</source>
+        <translation>lona preta e branca</translation>
+    </message>
+    <message>
+        <source>weights</source>
+        <translation>pesos</translation>
+    </message>
+    <message>
+        <source>edges sealed</source>
+        <translation>bordas vedadas</translation>
+    </message>
+    <message>
+        <source>%1: %2, by %3</source>
+        <comment>silo, step, day</comment>
+        <translation>%1: %2, até %3</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n tyre(s)</source>
+        <translation>
+            <numerusform>%n pneu</numerusform>
+            <numerusform>%n pneus</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 done, last on %2 at %3</source>
+        <comment>part, day, time</comment>
+        <translation>%1 feito, por último em %2 às %3</translation>
+    </message>
+    <message>
+        <source>The five questions: fits, flows, pays, seals, feeds</source>
+        <translation>As cinco perguntas: cabe, flui, compensa, veda, trata</translation>
+    </message>
+    <message>
+        <source>The plans side by side</source>
+        <translation>Os planos lado a lado</translation>
+    </message>
+    <message>
+        <source>Ctrl+N</source>
+        <translation>Ctrl+N</translation>
+    </message>
+    <message>
+        <source>Try another plan beside this one</source>
+        <translation>Tentar outro plano ao lado deste</translation>
+    </message>
+    <message>
+        <source>Ctrl+Z</source>
+        <translation>Ctrl+Z</translation>
+    </message>
+    <message>
+        <source>Take the last change of the plans back</source>
+        <translation>Desfazer a última mudança dos planos</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter</source>
+        <translation>Ctrl+Enter</translation>
+    </message>
+    <message>
+        <source>Adopt this plan as the season&apos;s</source>
+        <translation>Adotar este plano para a safra</translation>
+    </message>
+    <message>
+        <source>The plan is not adopted: %1</source>
+        <translation>O plano não foi adotado: %1</translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation>Plano</translation>
+    </message>
+    <message>
+        <source>Step by step: a touch records when it was done</source>
+        <translation>Passo a passo: um toque registra quando foi feito</translation>
+    </message>
+    <message>
+        <source>Silo</source>
+        <translation>Silo</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>A copy</source>
+        <translation>Uma cópia</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::plan_page::PlanSheet</name>
+    <message>
+        <source>Take it over</source>
+        <translation>Assumir</translation>
+    </message>
+    <message>
+        <source>Name of the plan</source>
+        <translation>Nome do plano</translation>
+    </message>
+    <message>
+        <source>A plan has a name.</source>
+        <translation>Um plano tem nome.</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::plan_page::ScenarioCards</name>
+    <message>
+        <source>%1 come in, %2 days of harvest</source>
+        <comment>rate, days</comment>
+        <translation>entram %1, %2 dias de colheita</translation>
+    </message>
+    <message>
+        <source>Density %1</source>
+        <comment>median and band</comment>
+        <translation>Densidade %1</translation>
+    </message>
+    <message>
+        <source>Chance of the target %1</source>
+        <translation>Chance da meta %1</translation>
+    </message>
+    <message>
+        <source>Chance of room %1, left over %2</source>
+        <comment>chance, mass</comment>
+        <translation>Chance de caber %1, sobram %2</translation>
+    </message>
+    <message>
+        <source>Expected loss %1</source>
+        <translation>Perda esperada %1</translation>
+    </message>
+    <message>
+        <source>The hour costs %1; %2 are left of a t DM</source>
+        <comment>cost, money</comment>
+        <translation>A hora custa %1; sobram %2 por t MS</translation>
+    </message>
+    <message>
+        <source>Plans side by side</source>
+        <translation>Planos lado a lado</translation>
+    </message>
+    <message>
+        <source>This is the season&apos;s plan.</source>
+        <translation>Este é o plano da safra.</translation>
+    </message>
+    <message>
+        <source>Against %1:</source>
+        <translation>Em relação a %1:</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>button, plan</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Look at it</source>
+        <translation>Olhar</translation>
+    </message>
+    <message>
+        <source>Adopt as the season&apos;s plan</source>
+        <translation>Adotar para a safra</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::plan_page::SealingPanel</name>
+    <message>
+        <source>Done now</source>
+        <translation>Feito agora</translation>
+    </message>
+    <message>
+        <source>Done now: %1</source>
+        <translation>Feito agora: %1</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::plan_page::SiloDrawing</name>
+    <message>
+        <source>%1, a pile of %2 by %3 and %4 high; all its sides rise 1:%5.</source>
+        <comment>name, width, length, height, run</comment>
+        <translation>%1, uma pilha de %2 por %3 e %4 de altura; todos os lados sobem 1:%5.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, %2 wide and %3 long, walls %4, %5 high in the middle; %n ramp(s) of 1:%6.</source>
+        <comment>name, width, length, height, height, run</comment>
+        <translation>
+            <numerusform>%1, %2 de largura e %3 de comprimento, paredes %4, %5 de altura no meio; %n rampa de 1:%6.</numerusform>
+            <numerusform>%1, %2 de largura e %3 de comprimento, paredes %4, %5 de altura no meio; %n rampas de 1:%6.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Caution: %1</source>
+        <translation>Cuidado: %1</translation>
+    </message>
+    <message>
+        <source>Drawing of the silo</source>
+        <translation>Desenho do silo</translation>
+    </message>
+    <message>
+        <source>from the side and from above, 1:%1</source>
+        <comment>run of the ramp</comment>
+        <translation>de lado e de cima, 1:%1</translation>
+    </message>
+    <message>
+        <source>across, larger</source>
+        <translation>em corte, maior</translation>
+    </message>
+    <message>
+        <source>%1 long</source>
+        <translation>%1 de comprimento</translation>
+    </message>
+    <message>
+        <source>%1 wide, %2 high</source>
+        <translation>%1 de largura, %2 de altura</translation>
     </message>
 </context>
 </TS>

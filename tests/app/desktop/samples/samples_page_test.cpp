@@ -320,9 +320,9 @@ TEST_F(SamplesWindow, AVisitNeedsItsField) {
 
 TEST_F(SamplesWindow, IsReachedByKeyAndFollowsLanguageUnitsAndLook) {
     openSamples();
-    QTest::keyClick(m_window.get(), Qt::Key_1, Qt::AltModifier);
+    QTest::keyClick(m_window.get(), Qt::Key_2, Qt::AltModifier);
     EXPECT_FALSE(m_window->findChild<samples_page::SamplesPage*>()->isVisible());
-    QTest::keyClick(m_window.get(), Qt::Key_3, Qt::AltModifier);
+    QTest::keyClick(m_window.get(), Qt::Key_4, Qt::AltModifier);
     EXPECT_TRUE(m_window->findChild<samples_page::SamplesPage*>()->isVisible());
     QTest::keyClick(m_window.get(), Qt::Key_F3);
     EXPECT_EQ(named<QTabWidget>("sampleTabs")->currentIndex(), 1);
