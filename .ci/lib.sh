@@ -59,8 +59,8 @@ configure() {
     local folder=$1 options=()
     shift
     if command -v ccache >/dev/null; then
-        # Relative paths let all worktrees share one cache; the precompiled header needs the two allowances.
-        export CCACHE_BASEDIR=$root CCACHE_NOHASHDIR=1 CCACHE_SLOPPINESS=pch_defines,time_macros
+        # All build folders of a checkout share what they compile alike; the precompiled header needs allowances.
+        export CCACHE_NOHASHDIR=1 CCACHE_SLOPPINESS=pch_defines,time_macros
         options=(-DCMAKE_CXX_COMPILER_LAUNCHER=ccache)
     fi
     cmake -S "$root" -B "$root/$folder" -G Ninja "${options[@]}" "$@"
