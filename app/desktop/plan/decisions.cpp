@@ -7,6 +7,7 @@
 #include <QGridLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QSignalBlocker>
 #include <QSpinBox>
 #include <QToolButton>
@@ -64,6 +65,15 @@ Decisions::Decisions(const settings::Appearance& appearance, QWidget* parent)
     setFrameShape(QFrame::NoFrame);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     retranslate();
+}
+
+QSize Decisions::minimumSizeHint() const {
+    const int bar = verticalScrollBar()->sizeHint().width();
+    return {widget()->minimumSizeHint().width() + bar, QScrollArea::minimumSizeHint().height()};
+}
+
+QSize Decisions::sizeHint() const {
+    return {minimumSizeHint().width(), QScrollArea::sizeHint().height()};
 }
 
 void Decisions::setScenario(const Scenario& scenario) {
@@ -177,6 +187,12 @@ void Decisions::retranslate() {
     m_trucksField->setName(tr("Trucks"));
     setAccessibleName(tr("What is decided"));
     refresh();
+}
+
+/// A scroll area does not hand on that what it holds has become wider.
+bool Decisions::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == widget() && event->type() == QEvent::LayoutRequest) updateGeometry();
+    return QScrollArea::eventFilter(watched, event);
 }
 
 void Decisions::changeEvent(QEvent* event) {

@@ -26,6 +26,10 @@ class Decisions final : public QScrollArea {
 
     void setScenario(const Scenario& scenario);
 
+    /// As wide as what it holds: it scrolls up and down alone.
+    [[nodiscard]] QSize minimumSizeHint() const override;
+    [[nodiscard]] QSize sizeHint() const override;
+
     enum class Group : std::uint8_t { tractors, fields, silos };
 
   signals:
@@ -36,6 +40,7 @@ class Decisions final : public QScrollArea {
 
   protected:
     void changeEvent(QEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
   private:
     struct Chip {

@@ -3,6 +3,7 @@
 #include "app/desktop/plan/plan_page.h"
 #include "app/desktop/plan/plan_sheets.h"
 #include "app/desktop/plan/silo_drawing.h"
+#include "app/desktop/widgets/page_change.h"
 #include "core/attention/shape_cautions.h"
 
 #include <QComboBox>
@@ -20,19 +21,10 @@ namespace treadwell::plan_page {
 
 namespace {
 
-constexpr int kLeftWidth = 330;  // pixels
+constexpr int kLeftWidth = 330;  // pixels, at least
 constexpr std::size_t kSections = kQuestions + 1;
 const std::array<Qt::Key, kSections> kSectionKeys{Qt::Key_F2, Qt::Key_F3, Qt::Key_F4,
                                                   Qt::Key_F5, Qt::Key_F6, Qt::Key_F7};
-
-QScrollArea* scrolled(QWidget* widget) {
-    auto* scroll = new QScrollArea;
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    scroll->setWidget(widget);
-    return scroll;
-}
 
 bool isSeen(const std::vector<attention::CautionNow>& cautions, attention::Caution caution) {
     return std::ranges::any_of(cautions, [&](const auto& each) { return each.caution == caution; });
@@ -125,7 +117,8 @@ QWidget* PlanPage::makeLeft() {
         [this] { openSheet(tr("Feeding"), feedingNumbers(), false); });
     layout->addLayout(second);
     layout->addLayout(third);
-    left->setFixedWidth(kLeftWidth);
+    left->setMinimumWidth(kLeftWidth);
+    left->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Preferred);
     return left;
 }
 
@@ -145,7 +138,7 @@ QWidget* PlanPage::makeSection(std::size_t question) {
     layout->addWidget(m_lines[question]);
     if (Question(question) == Question::seals) layout->addWidget(m_sealing);
     layout->addStretch(1);
-    return scrolled(section);
+    return widgets::scrolled(section);
 }
 
 QWidget* PlanPage::makeRight() {
@@ -160,8 +153,8 @@ QWidget* PlanPage::makeRight() {
         headline->setCheckable(true);
         headline->setMinimumHeight(m_appearance.pixels(settings::kControlMillimetres) +
                                    fontMetrics().height());
-        headline->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
-        row->addWidget(headline, 1);
+        headline->setSizePolicy(QSizePolicy::Minimum, QSizePolicy::Fixed);
+        row->addWidget(headline);
         m_headlines.push_back(headline);
         connect(headline, &QPushButton::clicked, this, [this, i] { showSection(i); });
     }

@@ -2,6 +2,7 @@
 #include "app/desktop/plan/plan_page.h"
 
 #include "app/desktop/plan/chain_band.h"
+#include "app/desktop/plan/decisions.h"
 #include "app/desktop/plan/plan_sheets.h"
 #include "app/desktop/plan/silo_drawing.h"
 #include "app/desktop/widgets/quantity_spin_box.h"
@@ -206,6 +207,28 @@ TEST_F(PlanWindow, SpeaksPortugueseAndUsUnits) {
     QCoreApplication::processEvents();
     EXPECT_TRUE(headline(0).contains(u"Cabe?")) << headline(0).toStdString();
     EXPECT_FALSE(lines(1).contains(u"harvester")) << lines(1).toStdString();
+}
+
+TEST_F(PlanWindow, NothingIsCutInAnyLanguageOrLook) {
+    openPlan();
+    m_window->resize(1280, 800);
+    for (const char* language : {"en", "pt_BR"}) {
+        m_window->setLanguage(QLatin1String{language});
+        for (const settings::Look look :
+             {settings::Look::light, settings::Look::dark, settings::Look::outdoor}) {
+            m_window->setLook(look);
+            QCoreApplication::processEvents();
+            EXPECT_LE(m_window->width(), 1280);
+            for (const QPushButton* button : page().findChildren<QPushButton*>()) {
+                if (!button->isVisible()) continue;
+                EXPECT_GE(button->width(), button->sizeHint().width()) << button->text().toStdString();
+            }
+            const auto* decisions = m_window->findChild<plan_page::Decisions*>();
+            EXPECT_TRUE(QTest::qWaitFor([&] {
+                return decisions->viewport()->width() >= decisions->widget()->minimumSizeHint().width();
+            })) << language;
+        }
+    }
 }
 
 TEST_F(PlanWindow, EveryControlHasANameForScreenReaders) {
