@@ -3612,6 +3612,11 @@ ainda nenhuma</translation>
         <translation>%1: %2 guarda %3 (%4) na densidade que esta frota alcança, %5.</translation>
     </message>
     <message>
+        <source>%1 up to %2</source>
+        <comment>volume, height</comment>
+        <translation>%1 até %2</translation>
+    </message>
+    <message>
         <source>%1 from %2 go into %3.</source>
         <comment>mass, field, silo</comment>
         <translation>%1 de %2 vão para %3.</translation>
@@ -3643,14 +3648,14 @@ ainda nenhuma</translation>
         <translation>%1: %2 de tratamento na superfície.</translation>
     </message>
     <message>
-        <source>%1: the crew of %2 is at it for %3. A day&apos;s wait costs about %4 of dry matter, %5.</source>
+        <source>%1: the crew of %2 is at it for %3. A day&apos;s wait costs about %4, %5.</source>
         <comment>silo, people, time, mass, money</comment>
-        <translation>%1: a equipe de %2 leva %3. Um dia de espera custa cerca de %4 de matéria seca, %5.</translation>
+        <translation>%1: a equipe de %2 leva %3. Um dia de espera custa cerca de %4, %5.</translation>
     </message>
     <message>
-        <source>%1: %2 of dry matter, feed for %3 days; opened on %4, and the next must be open by %5.</source>
+        <source>%1: %2, feed for %3 days; opened on %4, and the next must be open by %5.</source>
         <comment>silo, mass, days, day, day</comment>
-        <translation>%1: %2 de matéria seca, trato para %3 dias; aberto em %4, e o próximo tem de estar aberto até %5.</translation>
+        <translation>%1: %2, trato para %3 dias; aberto em %4, e o próximo tem de estar aberto até %5.</translation>
     </message>
     <message>
         <source>%1: the herd moves the face of %2 by %3 a day. At this height it may be %4 wide in summer and %5 in winter.</source>
@@ -4032,9 +4037,9 @@ ainda nenhuma</translation>
         <translation>Desenho do silo</translation>
     </message>
     <message>
-        <source>from the side and from above, 1:%1</source>
-        <comment>run of the ramp</comment>
-        <translation>de lado e de cima, 1:%1</translation>
+        <source>from the side and from above, to scale; ramp 1:%1</source>
+        <comment>its run</comment>
+        <translation>de lado e de cima, em escala; rampa 1:%1</translation>
     </message>
     <message>
         <source>across, larger</source>

@@ -128,6 +128,18 @@ PlanView viewOf(const Answers& answers, const fill::Speech& speech) {
                       linesOr(answers.feeds, answers, speech, feedLines)}};
 }
 
+/// At the quarters of its height, the whole being told already.
+QString byHeightText(const plan::SiloFit& silo, const settings::DisplayUnits& units) {
+    constexpr std::size_t kParts = 4;
+    QStringList parts;
+    for (std::size_t part = 1; part < kParts; ++part) {
+        const plan::HeightVolume& up = silo.byHeight[part * (silo.byHeight.size() - 1) / kParts];
+        parts.push_back(
+            Text::tr("%1 up to %2", "volume, height").arg(units.text(up.volume), units.text(up.height)));
+    }
+    return QString::fromStdString(silo.name) + QStringLiteral(": ") + parts.join(QStringLiteral(", ")) + u'.';
+}
+
 Lines fitLines(const Answers& answers, const fill::Speech& speech) {
     const plan::Fit& fit = *answers.fit;
     const settings::DisplayUnits& units = speech.units();
@@ -144,6 +156,7 @@ Lines fitLines(const Answers& answers, const fill::Speech& speech) {
                                   units.rangeText(silo.holds.low80.amount(), silo.holds.high80.amount()),
                                   densityText(silo.density.median(), silo.density.low80(),
                                               silo.density.high80(), units))});
+        lines.push_back({byHeightText(silo, units)});
     }
     for (const plan::Placement& placed : fit.placements) {
         lines.push_back({Text::tr("%1 from %2 go into %3.", "mass, field, silo")
@@ -188,7 +201,7 @@ Lines sealLines(const Answers& answers, const fill::Speech& speech) {
                                       units.text(ProductVolume::fromLitres(seal.treatment_L)))});
         }
         lines.push_back(
-            {Text::tr("%1: the crew of %2 is at it for %3. A day's wait costs about %4 of dry matter, %5.",
+            {Text::tr("%1: the crew of %2 is at it for %3. A day's wait costs about %4, %5.",
                       "silo, people, time, mass, money")
                  .arg(QString::fromStdString(seal.silo), QString::number(answers.inputs.sealing.crew),
                       units.text(durationAmount(seal.crewTime)), units.text(seal.lostByADay),
@@ -205,12 +218,11 @@ Lines feedLines(const Answers& answers, const fill::Speech& speech) {
     Lines lines;
     for (const plan::Feed& feed : feeds.silos) {
         const QString name = QString::fromStdString(feed.silo);
-        lines.push_back(
-            {Text::tr("%1: %2 of dry matter, feed for %3 days; opened on %4, and the next must be "
-                      "open by %5.",
-                      "silo, mass, days, day, day")
-                 .arg(name, units.text(feed.left), units.locale().toString(feed.days, 'f', 0),
-                      dayText(feed.opens, units), dayText(feed.empty, units))});
+        lines.push_back({Text::tr("%1: %2, feed for %3 days; opened on %4, and the next must be "
+                                  "open by %5.",
+                                  "silo, mass, days, day, day")
+                             .arg(name, units.text(feed.left), units.locale().toString(feed.days, 'f', 0),
+                                  dayText(feed.opens, units), dayText(feed.empty, units))});
         lines.push_back(
             {Text::tr("%1: the herd moves the face of %2 by %3 a day. At this height it may be %4 wide in "
                       "summer and %5 in winter.",

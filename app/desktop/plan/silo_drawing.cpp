@@ -231,7 +231,7 @@ void SiloDrawing::paintEvent(QPaintEvent*) {
                          fontMetrics().elidedText(text, Qt::ElideRight, static_cast<int>(area.width())));
     };
     write({along.left(), 2.0, along.width(), row},
-          tr("from the side and from above, 1:%1", "run of the ramp")
+          tr("from the side and from above, to scale; ramp 1:%1", "its run")
               .arg(units.locale().toString(m_picture.shape.rampSlope.runPerRise(), 'f', 1)));
     write({across.left() - kMargin, 2.0, across.width() + kMargin, row}, tr("across, larger"));
     write({along.left(), height() - row - 2.0, along.width(), row},
