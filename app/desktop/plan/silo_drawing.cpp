@@ -48,7 +48,7 @@ void SiloDrawing::setPicture(const SiloPicture& picture) {
 }
 
 QSize SiloDrawing::minimumSizeHint() const {
-    return {360, 190 + 2 * fontMetrics().height()};
+    return {360, 200 + 2 * fontMetrics().height()};
 }
 
 QSize SiloDrawing::sizeHint() const {
@@ -93,8 +93,8 @@ void SiloDrawing::changeEvent(QEvent* event) {
 
 QRectF SiloDrawing::alongArea() const {
     const double row = fontMetrics().height();
-    return QRectF{kMargin, row + kMargin, width() * kAlongPart - 2.0 * kMargin,
-                  height() - 2.0 * row - 2.0 * kMargin};
+    const double top = row + kMargin + kMark / 2.0;  // a mark on the highest line stays clear of the words
+    return QRectF{kMargin, top, width() * kAlongPart - 2.0 * kMargin, height() - top - row - kMargin};
 }
 
 QRectF SiloDrawing::acrossArea() const {

@@ -4,6 +4,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <array>
+#include <charconv>
 #include <fstream>
 #include <iterator>
 #include <regex>
@@ -342,8 +344,13 @@ TEST_F(Example, TheFieldIsAskedByPlace) {
     const Json middle{withForm("--json")};
     EXPECT_NEAR(middle.number("/places/0/up_m"), 0.9144, 1e-12);
     EXPECT_NEAR(middle.number("/places/0/across_m"), 7, 1e-12);
-    EXPECT_THAT(withForm("--csv"),
-                testing::StartsWith("along_m,up_m,across_m,layer,laid,depth_m,density_kg_dm_m3,"));
+    const std::string csv = withForm("--csv");
+    EXPECT_THAT(csv, testing::StartsWith("along_m,up_m,across_m,layer,laid,depth_m,density_kg_dm_m3,"));
+    std::array<char, 32> density{};
+    const auto end = std::to_chars(density.data(), density.data() + density.size(),
+                                   middle.number("/places/0/density_kg_dm_m3/median"));
+    EXPECT_THAT(csv, HasSubstr("," + std::string{density.data(), end.ptr} + ","))
+        << "the same number as in the JSON";
     EXPECT_THAT(runProgram({"field", season, "--at", at, "--along", "59m", "--up", "2.9m"}).out,
                 HasSubstr("No crop lies there."));
     EXPECT_EQ(runProgram({"field", season, "--at", at, "--along", "59"}).status, 2);
