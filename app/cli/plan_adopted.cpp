@@ -61,22 +61,21 @@ Outcome adopt(const PlanOptions& options, const Answer& answer) {
 Outcome printAdopted(const std::string& file, const Answer& answer) {
     const auto season = readSeason(file, answer);
     if (!season) return tl::unexpected{season.error()};
-    const auto& days = season->days();
-    if (days.empty() || !days.back()->after.plan) {
+    const entries::PlanAdopted* adopted = plan::adoptedIn(*season);
+    if (adopted == nullptr) {
         Error error{{code::planNoneAdopted, {}}, {}, {}};
         error.place.file = file;
         return failed(error, answer.style);
     }
-    answer.out << days.back()->after.plan->what.inputs << '\n';
+    answer.out << adopted->inputs << '\n';
     return {};
 }
 
 Outcome printBegun(const std::string& file, const Answer& answer) {
     const auto season = readSeason(file, answer);
     if (!season) return tl::unexpected{season.error()};
-    const auto& days = season->days();
-    const LocalDay begins = days.empty() ? season->zone().dayOf(machineClock().now()) : days.front()->date;
-    answer.out << plan::toJson(plan::inputsOf(season->farm(), begins)) << '\n';
+    const LocalDay today = season->zone().dayOf(machineClock().now());
+    answer.out << plan::toJson(plan::inputsOf(*season, today)) << '\n';
     return {};
 }
 

@@ -6,6 +6,7 @@
 #include "app/cli/season_entries.h"
 #include "app/cli/season_file.h"
 #include "core/plan/codes.h"
+#include "core/plan/from_farm.h"
 #include "core/plan/sealing_list.h"
 
 #include <algorithm>
@@ -20,10 +21,9 @@ using Tasks = std::vector<plan::SealTask>;
 tl::expected<plan::Inputs, Failure> plannedIn(const season::Season& season, const SealingOptions& options,
                                               const words::Style& style) {
     if (options.plan) return inputsFrom(*options.plan, style);
-    const auto& days = season.days();
     Error error{{code::planNoneAdopted, {}}, {}, {}};
-    if (!days.empty() && days.back()->after.plan) {
-        auto inputs = plan::inputsFromJson(days.back()->after.plan->what.inputs);
+    if (const entries::PlanAdopted* adopted = plan::adoptedIn(season)) {
+        auto inputs = plan::inputsFromJson(adopted->inputs);
         if (inputs) return *std::move(inputs);
         error = inputs.error();
     }

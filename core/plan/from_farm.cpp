@@ -69,4 +69,14 @@ Inputs inputsOf(const season::FarmBook& farm, LocalDay begins) {
     return inputs;
 }
 
+Inputs inputsOf(const season::Season& season, LocalDay today) {
+    const auto& days = season.days();
+    return inputsOf(season.farm(), days.empty() ? today : days.front()->date);
+}
+
+const entries::PlanAdopted* adoptedIn(const season::Season& season) {
+    const auto& days = season.days();
+    return days.empty() || !days.back()->after.plan ? nullptr : &days.back()->after.plan->what;
+}
+
 }  // namespace treadwell::plan

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/plan/inputs.h"
-#include "core/season/farm_book.h"
+#include "core/season/season.h"
 
 namespace treadwell::plan {
 
@@ -10,5 +10,10 @@ namespace treadwell::plan {
 /// is that of exampleInputs(); the crop, which no farm knows beforehand, fills the silos at the farm's
 /// minimum density, in equal parts (assumed). `begins` is the first day of harvest.
 [[nodiscard]] Inputs inputsOf(const season::FarmBook& farm, LocalDay begins);
+/// Of this season's farm, from the season's first day; from `today` where it has none yet.
+[[nodiscard]] Inputs inputsOf(const season::Season& season, LocalDay today);
+
+/// The plan that the season goes by at its end; null without one.
+[[nodiscard]] const entries::PlanAdopted* adoptedIn(const season::Season& season);
 
 }  // namespace treadwell::plan

@@ -5,6 +5,7 @@
 #include "app/desktop/plan/silo_drawing.h"
 #include "app/desktop/widgets/page_change.h"
 #include "core/attention/shape_cautions.h"
+#include "core/plan/from_farm.h"
 
 #include <QComboBox>
 #include <QLabel>
@@ -222,7 +223,7 @@ void PlanPage::refresh() {
     }
     write();
     if (m_compared == nullptr) return;
-    const entries::PlanAdopted* adopted = adoptedIn(*m_desk.season());
+    const entries::PlanAdopted* adopted = plan::adoptedIn(*m_desk.season());
     m_cards->setCards(*m_compared, m_current,
                       adopted == nullptr ? QString{} : QString::fromStdString(adopted->name), speech(),
                       m_desk.standing().writable);

@@ -1,10 +1,10 @@
 #include "app/desktop/plan/plan_presenter.h"
 
+#include "app/desktop/settings/dates.h"
 #include "core/attention/shape_cautions.h"
 #include "core/plan/codes.h"
 
 #include <QCoreApplication>
-#include <QDate>
 #include <algorithm>
 
 namespace treadwell::plan_page {
@@ -73,6 +73,18 @@ Headline feedHeadline(const Answers& answers, const settings::DisplayUnits& unit
     return headline;
 }
 
+/// At the quarters of its height, the whole being told already.
+QString byHeightText(const plan::SiloFit& silo, const settings::DisplayUnits& units) {
+    constexpr std::size_t kParts = 4;
+    QStringList parts;
+    for (std::size_t part = 1; part < kParts; ++part) {
+        const plan::HeightVolume& up = silo.byHeight[part * (silo.byHeight.size() - 1) / kParts];
+        parts.push_back(
+            Text::tr("%1 up to %2", "volume, height").arg(units.text(up.volume), units.text(up.height)));
+    }
+    return QString::fromStdString(silo.name) + QStringLiteral(": ") + parts.join(QStringLiteral(", ")) + u'.';
+}
+
 }  // namespace
 
 QString questionName(Question question) {
@@ -88,9 +100,7 @@ QString linkName(plan::Link link) {
 }
 
 QString dayText(LocalDay day, const settings::DisplayUnits& units) {
-    const QDate date{static_cast<int>(day.year()), static_cast<int>(static_cast<unsigned>(day.month())),
-                     static_cast<int>(static_cast<unsigned>(day.day()))};
-    return units.locale().toString(date, QLocale::ShortFormat);
+    return units.locale().toString(settings::dateOf(day), QLocale::ShortFormat);
 }
 
 QString bandText(const plan::Band& band, int decimals, const settings::DisplayUnits& units) {
@@ -126,18 +136,6 @@ PlanView viewOf(const Answers& answers, const fill::Speech& speech) {
                       linesOr(answers.pay, answers, speech, payLines),
                       linesOr(answers.seals, answers, speech, sealLines),
                       linesOr(answers.feeds, answers, speech, feedLines)}};
-}
-
-/// At the quarters of its height, the whole being told already.
-QString byHeightText(const plan::SiloFit& silo, const settings::DisplayUnits& units) {
-    constexpr std::size_t kParts = 4;
-    QStringList parts;
-    for (std::size_t part = 1; part < kParts; ++part) {
-        const plan::HeightVolume& up = silo.byHeight[part * (silo.byHeight.size() - 1) / kParts];
-        parts.push_back(
-            Text::tr("%1 up to %2", "volume, height").arg(units.text(up.volume), units.text(up.height)));
-    }
-    return QString::fromStdString(silo.name) + QStringLiteral(": ") + parts.join(QStringLiteral(", ")) + u'.';
 }
 
 Lines fitLines(const Answers& answers, const fill::Speech& speech) {

@@ -49,18 +49,11 @@ Scenario variationOf(const Scenario& scenario, Variation variation, std::string 
     return varied;
 }
 
-const entries::PlanAdopted* adoptedIn(const season::Season& season) {
-    const auto days = season.days();
-    if (days.empty() || !days.back()->after.plan) return nullptr;
-    return &days.back()->after.plan->what;
-}
-
 Scenario firstOf(const season::Season& season, LocalDay today) {
-    if (const entries::PlanAdopted* adopted = adoptedIn(season)) {
+    if (const entries::PlanAdopted* adopted = plan::adoptedIn(season)) {
         if (auto inputs = plan::inputsFromJson(adopted->inputs)) return {*std::move(inputs), {}, {}, {}};
     }
-    const auto days = season.days();
-    return {plan::inputsOf(season.farm(), days.empty() ? today : days.front()->date), {}, {}, {}};
+    return {plan::inputsOf(season, today), {}, {}, {}};
 }
 
 std::string freeName(const std::vector<Scenario>& scenarios, const std::string& name) {

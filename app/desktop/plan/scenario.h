@@ -30,9 +30,6 @@ enum class Variation : std::uint8_t { copy, oneTruckFewer, twoTrucksMore, withou
 /// What to begin with: the plan that the season has adopted or else one from its farm.
 [[nodiscard]] Scenario firstOf(const season::Season& season, LocalDay today);
 
-/// The plan that the season goes by; null without one.
-[[nodiscard]] const entries::PlanAdopted* adoptedIn(const season::Season& season);
-
 /// `name`, or with the first number behind it that makes it one of its own.
 [[nodiscard]] std::string freeName(const std::vector<Scenario>& scenarios, const std::string& name);
 

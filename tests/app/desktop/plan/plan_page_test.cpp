@@ -6,6 +6,7 @@
 #include "app/desktop/plan/plan_sheets.h"
 #include "app/desktop/plan/silo_drawing.h"
 #include "app/desktop/widgets/quantity_spin_box.h"
+#include "core/plan/from_farm.h"
 #include "tests/app/desktop/season_window.h"
 
 #include <QComboBox>
@@ -64,7 +65,7 @@ class PlanWindow : public SeasonWindow {
     }
     plan_page::ScenarioCards& cards() { return *m_window->findChild<plan_page::ScenarioCards*>(); }
     QWidget* sheet() { return m_window->findChild<plan_page::PlanSheet*>(); }
-    const entries::PlanAdopted* adopted() { return plan_page::adoptedIn(*m_desk->season()); }
+    const entries::PlanAdopted* adopted() { return plan::adoptedIn(*m_desk->season()); }
 };
 
 TEST_F(PlanWindow, AnswersItsFiveQuestionsFromTheFarm) {
