@@ -2,7 +2,6 @@
 
 #include "app/desktop/fill/fill_presenter.h"
 #include "app/desktop/fill/load_dialog.h"
-#include "app/desktop/widgets/page_change.h"
 
 #include <QEvent>
 #include <QHBoxLayout>
@@ -12,6 +11,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace treadwell::fill {
 
@@ -56,10 +56,16 @@ std::vector<LoadRow> loadsToday(const season::Season& season, Instant now, const
 }
 
 DayLoads::DayLoads(const settings::Appearance& appearance, QWidget* parent)
-    : QScrollArea{parent}, m_appearance{appearance} {
+    : QScrollArea{parent}, m_appearance{appearance}, m_none{new QLabel} {
     setWidgetResizable(true);
     setFrameShape(QFrame::NoFrame);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    auto* page = new QWidget;
+    m_list = new QVBoxLayout{page};
+    m_list->setContentsMargins(0, 0, 0, 0);
+    m_list->addWidget(m_none);
+    m_list->addStretch(1);
+    setWidget(page);
     m_still.setSingleShot(true);
     m_still.setInterval(kStill);
     connect(&m_still, &QTimer::timeout, this, &DayLoads::giveStepped);
@@ -68,9 +74,9 @@ DayLoads::DayLoads(const settings::Appearance& appearance, QWidget* parent)
 }
 
 void DayLoads::setLoads(const std::vector<LoadRow>& loads) {
-    if (loads == m_loads) return;  // a rebuilt list would lose place and focus
+    if (loads == m_loads) return;
     m_loads = loads;
-    if (!m_stepping) refresh();  // a button that is held must not go
+    if (!m_stepping) follow();  // a button that is held must not go
 }
 
 QString DayLoads::faceOf(const LoadRow& load) const {
@@ -100,7 +106,8 @@ void DayLoads::giveStepped() {
     const Stepping stepped = *m_stepping;
     m_stepping.reset();
     emit massCorrected(stepped.entry, stepped.mass);
-    refresh();
+    if (const auto row = m_rows.find(stepped.entry); row != m_rows.end()) row->second.shown.reset();
+    follow();
 }
 
 QWidget* DayLoads::makeRow(const LoadRow& load) {
@@ -144,14 +151,57 @@ QWidget* DayLoads::makeRow(const LoadRow& load) {
 
 void DayLoads::refresh() {
     setAccessibleName(tr("Loads of the day"));
-    auto* page = new QWidget;
-    auto* list = new QVBoxLayout{page};
-    list->setContentsMargins(0, 0, 0, 0);
-    list->setSpacing(m_appearance.pixels(1.0));
-    if (m_loads.empty()) list->addWidget(new QLabel{tr("No load yet today.")});
-    for (const LoadRow& load : m_loads) list->addWidget(makeRow(load));
-    list->addStretch(1);
-    widgets::changePage(*this, page);
+    m_none->setText(tr("No load yet today."));
+    m_list->setSpacing(m_appearance.pixels(1.0));
+    for (auto& [entry, row] : m_rows) row.shown.reset();
+    follow();
+}
+
+void DayLoads::follow() {
+    // Made anew are only the rows that changed: a day has hundreds, and the others keep place and focus.
+    m_none->setVisible(m_loads.empty());
+    std::map<entries::EntryId, Row> before = std::exchange(m_rows, {});
+    for (std::size_t i = 0; i < m_loads.size(); ++i) {
+        const LoadRow& load = m_loads[i];
+        const auto known = before.find(load.entry);
+        QWidget* old = known == before.end() ? nullptr : known->second.widget;
+        const bool isSame = old != nullptr && known->second.shown == load;
+        QWidget* row = isSame ? old : makeRow(load);
+        const int place = static_cast<int>(i) + 1;  // below the words for an empty list
+        if (old != nullptr) before.erase(known);
+        if (m_list->itemAt(place)->widget() != row) insert(place, row);
+        if (!isSame && old != nullptr) putAway(old, row);
+        m_rows[load.entry] = {load, row};
+    }
+    for (const auto& [entry, row] : before) putAway(row.widget, nullptr);
+}
+
+void DayLoads::insert(int place, QWidget* row) {
+    m_list->removeWidget(row);
+    m_list->insertWidget(place, row);
+    // What is read aloud and what Tab reaches follow the list too, not the order in which rows were made.
+    if (QWidget* next = m_list->itemAt(place + 1)->widget()) row->stackUnder(next);
+    QWidget* before = this;
+    if (place > 1) {
+        const QLayout* above = m_list->itemAt(place - 1)->widget()->layout();
+        before = above->itemAt(above->count() - 1)->widget();
+    }
+    for (int i = 0; i < row->layout()->count(); ++i) {
+        QWidget* button = row->layout()->itemAt(i)->widget();
+        setTabOrder(before, button);
+        before = button;
+    }
+}
+
+void DayLoads::putAway(QWidget* row, QWidget* successor) {
+    const QWidget* focused = row->focusWidget();
+    if (successor != nullptr && focused != nullptr && focused->hasFocus()) {
+        // The button at the same place is the same button to whoever types.
+        successor->layout()->itemAt(row->layout()->indexOf(focused))->widget()->setFocus();
+    }
+    m_list->removeWidget(row);
+    row->hide();
+    row->deleteLater();  // the button that was touched may be on it
 }
 
 void DayLoads::changeEvent(QEvent* event) {

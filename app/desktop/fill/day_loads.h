@@ -6,8 +6,12 @@
 
 #include <QScrollArea>
 #include <QTimer>
+#include <map>
 #include <optional>
 #include <vector>
+
+class QLabel;
+class QVBoxLayout;
 
 namespace treadwell::fill {
 
@@ -49,14 +53,26 @@ class DayLoads final : public QScrollArea {
         AsFedMass mass;
     };
 
+    /// A row of the list; what it shows is not known where words, units or look have changed.
+    struct Row {
+        std::optional<LoadRow> shown;
+        QWidget* widget = nullptr;
+    };
+
     void refresh();
+    void follow();
+    void insert(int place, QWidget* row);
+    void putAway(QWidget* row, QWidget* successor);
     [[nodiscard]] QWidget* makeRow(const LoadRow& load);
     [[nodiscard]] QString faceOf(const LoadRow& load) const;
     void step(const LoadRow& load, int direction);
     void giveStepped();
 
     const settings::Appearance& m_appearance;
+    QLabel* m_none;
+    QVBoxLayout* m_list = nullptr;
     std::vector<LoadRow> m_loads;
+    std::map<entries::EntryId, Row> m_rows;
     std::optional<Stepping> m_stepping;
     QTimer m_still;
 };

@@ -10,6 +10,7 @@
 #include <QGuiApplication>
 #include <QLabel>
 #include <QLineEdit>
+#include <QPointer>
 #include <QSpinBox>
 #include <QTimeEdit>
 #include <QToolButton>
@@ -144,6 +145,56 @@ TEST_F(Yard, TheMassOfAnOldLoadIsPutRightInTwoTouches) {
     EXPECT_EQ(today().loads[0].load.source, entries::MassSource::weighed);
     const double tenths = today().loads[0].load.mass.tonnes() * 10;
     EXPECT_NEAR(tenths, std::round(tenths), 1e-6);
+}
+
+// A day has hundreds of rows, and somebody may be on one of them.
+TEST_F(Yard, ANewLoadLeavesTheRowsOfTheOthersAlone) {
+    open();
+    load();
+    m_clock.time += 4min;
+    press("dayLoads");
+    const QPointer<QToolButton> more = tool("More mass", 0);
+    more->setFocus();
+    m_desk->propose(testing_support::someLoad(11));
+    ASSERT_TRUE(QTest::qWaitFor([&] {
+        m_window->fillPage().refresh();
+        return tool("More mass", 1) != nullptr;
+    }));
+    EXPECT_EQ(tool("More mass", 1), more);
+    EXPECT_TRUE(more->hasFocus());
+}
+
+TEST_F(Yard, TheTabulatorGoesDownTheListOfLoads) {
+    open();
+    load();
+    m_clock.time += 4min;
+    press("dayLoads");
+    m_clock.time += 4min;
+    m_desk->propose(testing_support::someLoad(11));
+    ASSERT_TRUE(QTest::qWaitFor([&] {
+        m_window->fillPage().refresh();
+        return tool("More mass", 1) != nullptr && tool("More mass", 0)->isVisible();
+    }));
+    tool("More mass", 0)->setFocus();
+    QTest::keyClick(m_window->focusWidget(), Qt::Key_Tab);
+    EXPECT_TRUE(tool("Take back", 0)->hasFocus());
+    QTest::keyClick(m_window->focusWidget(), Qt::Key_Tab);
+    EXPECT_EQ(m_window->focusWidget()->parentWidget(), tool("More mass", 1)->parentWidget());
+}
+
+TEST_F(Yard, AMassPutRightKeepsTheFocusOnItsButton) {
+    open();
+    load();
+    press("dayLoads");
+    tool("More mass", 0)->setFocus();
+    QTest::keyClick(tool("More mass", 0), Qt::Key_Space);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return today().loads[0].load.mass.tonnes() > 12.45; }));
+    ASSERT_TRUE(QTest::qWaitFor([&] {
+        auto* more = tool("More mass", 0);
+        return !more->parentWidget()->findChild<QPushButton*>()->text().contains(u'→');
+    }));
+    QTest::qWait(50);
+    EXPECT_TRUE(tool("More mass", 0)->hasFocus());
 }
 
 TEST_F(Yard, AnOldLoadIsPutRightInItsPlace) {
