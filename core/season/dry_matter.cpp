@@ -15,12 +15,20 @@ bool isDish(entries::DryMatterMethod method) {
     return method == entries::DryMatterMethod::oven || method == entries::DryMatterMethod::microwave;
 }
 
+/// A sample of a load is one of its field too.
+std::optional<farm::FieldId> fieldOf(const Day& day, const Sample& sample) {
+    if (sample.reading.field || !sample.reading.load) return sample.reading.field;
+    const auto load = std::ranges::find(day.loads, *sample.reading.load, &LoadTipped::entry);
+    return load == day.loads.end() ? std::nullopt : load->load.field;
+}
+
 /// The dish nearest in time that a meter's reading can be held against.
-const Sample* dishFor(const Sample& meter, const std::vector<Sample>& samples) {
+const Sample* dishFor(const Sample& meter, const Day& day) {
     const Sample* nearest = nullptr;
+    const auto field = fieldOf(day, meter);
     const auto apart = [&](const Sample& sample) { return std::chrono::abs(sample.at - meter.at); };
-    for (const Sample& sample : samples) {
-        if (!isDish(sample.reading.method) || sample.reading.field != meter.reading.field) continue;
+    for (const Sample& sample : day.samples) {
+        if (!isDish(sample.reading.method) || fieldOf(day, sample) != field) continue;
         if (Seconds{apart(sample)} > kMeterPairWithin) continue;
         if (nearest == nullptr || apart(sample) < apart(*nearest)) nearest = &sample;
     }
@@ -44,7 +52,7 @@ class Carrying {
         std::vector<bool> paired;
         for (const Sample& sample : day.samples) {
             const bool byMeter = sample.reading.method == entries::DryMatterMethod::meter;
-            const Sample* dish = byMeter ? dishFor(sample, day.samples) : nullptr;
+            const Sample* dish = byMeter ? dishFor(sample, day) : nullptr;
             paired.push_back(dish != nullptr);
             if (dish != nullptr)
                 m_carry.meterPairs.push_back({sample.reading.dryMatter, dish->reading.dryMatter});
@@ -93,17 +101,10 @@ class Carrying {
         load.sample = own.back()->entry;
     }
 
-    /// A sample of a load is one of its field too.
-    [[nodiscard]] std::optional<farm::FieldId> fieldOf(const Sample& sample) const {
-        if (sample.reading.field || !sample.reading.load) return sample.reading.field;
-        const auto load = std::ranges::find(m_day.loads, *sample.reading.load, &LoadTipped::entry);
-        return load == m_day.loads.end() ? std::nullopt : load->load.field;
-    }
-
     void takeUntil(Instant moment) {
         for (; m_next < m_speaking.size() && m_speaking[m_next]->at <= moment; ++m_next) {
             const Sample& sample = *m_speaking[m_next];
-            take(m_carry.fieldSamples[fieldOf(sample)], sample);
+            take(m_carry.fieldSamples[fieldOf(m_day, sample)], sample);
             take(m_carry.allSamples, sample);
         }
     }
@@ -119,7 +120,7 @@ class Carrying {
     }
 
     void carryTo(LoadTipped& load) const {
-        const auto ofField = [&](const Sample& sample) { return fieldOf(sample) == load.load.field; };
+        const auto ofField = [&](const Sample& sample) { return fieldOf(m_day, sample) == load.load.field; };
         const auto own = m_carry.fieldSamples.find(load.load.field);
         Stream stream = own != m_carry.fieldSamples.end() ? own->second : toCome(ofField);
         load.basis = DryMatterBasis::fieldSample;

@@ -110,6 +110,29 @@ TEST(CarryDryMatter, WhereDishAndMeterSawOneCropTheDishSpeaks) {
     EXPECT_NEAR(dayOf(maker).loads[0].dryMatter.percent(), 34, 1e-9);
 }
 
+// Who samples a truck names its load alone; the dish beside it may name the field, or that load too.
+TEST(CarryDryMatter, ASampleThatNamesOnlyItsLoadIsPairedByTheFieldOfThatLoad) {
+    for (const bool dishOfLoad : {false, true}) {
+        for (const std::uint8_t sampledField : {std::uint8_t{1}, std::uint8_t{2}}) {
+            SeasonMaker maker;
+            entries::Load tipped = someLoad(10);
+            tipped.field = idOf<farm::FieldTag>(sampledField);
+            const entries::EntryId load = maker.add(tipped, kMorning);
+            const auto sample = [](double percent, DryMatterMethod method) {
+                return entries::DryMatterSample{DryMatter::fromPercent(percent), method, {}, {}, {}};
+            };
+            auto meter = sample(37, DryMatterMethod::meter);
+            auto dish = sample(34, DryMatterMethod::oven);
+            (dishOfLoad ? dish : meter).load = load;
+            (dishOfLoad ? meter : dish).field = idOf<farm::FieldTag>(1);
+            maker.add(meter, kMorning);
+            maker.add(dish, kMorning + 5min);
+            EXPECT_EQ(meterBiasOf(dayOf(maker).after).pairs, sampledField == 1 ? 1 : 0)
+                << (dishOfLoad ? "the dish" : "the meter") << " names its load alone";
+        }
+    }
+}
+
 TEST(CarryDryMatter, OfAnotherFieldOrMuchLaterIsNoPair) {
     SeasonMaker maker;
     addSample(maker, kMorning, 34, DryMatterMethod::microwave, idOf<farm::FieldTag>(1));
