@@ -35,7 +35,7 @@ class Comparison {
             {code::movedDepth, {m_old.situation.meanDepth.amount(), m_young.situation.meanDepth.amount()}});
         add(MovedBy::measurement, m_young.options.residual.level - m_old.options.residual.level,
             measurement());
-        add(MovedBy::other, left, other());
+        add(isLimited() ? MovedBy::limit : MovedBy::other, left, other());
         std::stable_sort(movement.moves.begin(), movement.moves.end(), [](const Move& a, const Move& b) {
             return std::abs(a.change.si()) > std::abs(b.change.si());
         });
@@ -116,8 +116,10 @@ class Comparison {
         return {code::movedHeights, {*heights}};
     }
 
+    [[nodiscard]] bool isLimited() const { return was().density.isLimited() || is().density.isLimited(); }
+
     [[nodiscard]] Message other() const {
-        if (!was().density.isLimited() && !is().density.isLimited()) return {code::movedOther, {}};
+        if (!isLimited()) return {code::movedOther, {}};
         return {code::movedLimit, {was().density.limit().amount(), is().density.limit().amount()}};
     }
 

@@ -8,9 +8,18 @@
 namespace treadwell::density {
 
 /// What moves a reading.
-enum class MovedBy : std::uint8_t { packingTime, machines, layer, dryMatter, depth, measurement, other };
-constexpr std::array<std::string_view, 7> enumTexts(MovedBy /*by*/) noexcept {
-    return {"packingTime", "machines", "layer", "dryMatter", "depth", "measurement", "other"};
+enum class MovedBy : std::uint8_t {
+    packingTime,
+    machines,
+    layer,
+    dryMatter,
+    depth,
+    measurement,
+    limit,
+    other
+};
+constexpr std::array<std::string_view, 8> enumTexts(MovedBy /*by*/) noexcept {
+    return {"packingTime", "machines", "layer", "dryMatter", "depth", "measurement", "limit", "other"};
 }
 
 struct Move {
@@ -32,9 +41,9 @@ struct Movement {
 ///
 /// ln(density) changes by half the elasticity for packing time and dry matter, by all of it for the machines'
 /// mean mass and the thickness, and by the depth factor and the calibrated level as they are; what these
-/// leave (the saturation limit, the curvature) is told as such. Each part is put into kg DM/m3 by the
-/// logarithmic mean of the two medians, so that the parts add up exactly. Source: the logarithmic mean
-/// Divisia decomposition, Ang 2004, Energy Policy 32:1131-1139.
+/// leave is the saturation limit's where one of the medians is held by it, else the curvature's. Each part is
+/// put into kg DM/m3 by the logarithmic mean of the two medians, so that the parts add up exactly. Source:
+/// the logarithmic mean Divisia decomposition, Ang 2004, Energy Policy 32:1131-1139.
 [[nodiscard]] std::optional<Movement> movementOf(const Readings& before, const Readings& after,
                                                  SiloReading Readings::*which);
 

@@ -144,6 +144,26 @@ TEST(Movement, OfNoEstimateThereIsNone) {
     EXPECT_FALSE(movementOf(early, late, &Readings::layer)) << "one load makes no pace";
 }
 
+// What is packed until no gas is left goes no further: how much of the minutes came to nothing is told.
+TEST(Movement, TellsWhatTheSaturationLimitHeldBack) {
+    SeasonMaker maker = steadyDay();
+    maker.add(entries::TractorDefined{someTractor(3, 40)}, kNoon);
+    maker.add(someWork(3, farm::Activity::packing), kNoon + 119min + 30s);
+    maker.add(entries::LayerSeen{kBunker, Length::fromCentimetres(5), {}}, kNoon + 2h);
+    const Movement movement = movementAfter(maker);
+    const auto part = [&](MovedBy by) {
+        return std::find_if(movement.moves.begin(), movement.moves.end(),
+                            [by](const Move& move) { return move.by == by; });
+    };
+    ASSERT_NE(part(MovedBy::limit), movement.moves.end());
+    EXPECT_EQ(part(MovedBy::limit)->what.code, code::movedLimit);
+    EXPECT_LT(part(MovedBy::limit)->change, DryDensity{});
+    EXPECT_EQ(part(MovedBy::other), movement.moves.end());
+    DryDensity sum;
+    for (const Move& move : movement.moves) sum += move.change;
+    EXPECT_NEAR(sum / movement.change(), 1.0, 1e-9);
+}
+
 // Packing begins: there are no minutes to compare with.
 TEST(Movement, PackingThatBeginsIsPackingTime) {
     SeasonMaker maker;
