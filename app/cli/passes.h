@@ -15,14 +15,19 @@ struct ReplayOptions {
 
 /// The options of tracks beside those of a season's view, as typed.
 struct TrackOptions {
-    std::vector<std::string> tracks;
+    std::vector<std::string> tracks;    ///< those that are attached where none is given
     std::vector<std::string> tractors;  ///< whose each is, in the same order
-    std::string corner;
-    std::string bearing;
-    std::optional<std::string> map;  ///< a new file
+    std::optional<std::string> corner;  ///< with the bearing, instead of the place that was recorded
+    std::optional<std::string> bearing;
+    std::optional<std::string> map;     ///< a new file
+    std::optional<std::string> author;  ///< who attaches one
 };
 
 /// What the tracks of tractors say of the passes over each layer.
 [[nodiscard]] Outcome tracks(const SeasonOptions& options, const TrackOptions& given, const Answer& answer);
+
+/// Attaches one track to the season's file.
+[[nodiscard]] Outcome attachTrack(const SeasonOptions& options, const TrackOptions& given,
+                                  const Answer& answer);
 
 }  // namespace treadwell::cli

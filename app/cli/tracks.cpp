@@ -1,19 +1,19 @@
 #include "app/cli/names.h"
+#include "app/cli/open_season.h"
 #include "app/cli/option_reader.h"
 #include "app/cli/passes.h"
 #include "app/cli/practice.h"
 #include "app/cli/season_copies.h"
+#include "app/cli/season_entries.h"
 #include "app/cli/season_view.h"
 #include "app/cli/table.h"
 #include "core/base/number_text.h"
 #include "core/density/readings.h"
 #include "core/formats/csv_writer.h"
 #include "core/packing/passes.h"
-#include "core/passes/driven.h"
-#include "core/passes/track_file.h"
+#include "core/passes/silo_tracks.h"
 #include "core/practice/track_findings.h"
 
-#include <fstream>
 #include <ostream>
 
 namespace treadwell::cli {
@@ -22,13 +22,7 @@ namespace {
 
 using passes::DrivenGrid;
 using passes::DrivenLayer;
-
-struct ReadTrack {
-    std::string file;
-    std::string tractor;
-    passes::TrackFile read;
-    passes::TrackCounts counts;
-};
+using passes::ReadTrack;
 
 struct Tracked {
     const View& view;
@@ -42,62 +36,74 @@ std::optional<double> degrees(std::string_view text) {
     return numberFromText(text);
 }
 
-tl::expected<passes::SiloPlace, Failure> placeFrom(const TrackOptions& given) {
-    const std::size_t comma = given.corner.find(',');
-    const auto latitude = degrees(std::string_view{given.corner}.substr(0, comma));
+tl::expected<farm::SiloPlace, Failure> placeFrom(const std::string& corner, const std::string& bearing,
+                                                 const words::Style& style) {
+    const std::size_t comma = corner.find(',');
+    const auto latitude = degrees(std::string_view{corner}.substr(0, comma));
     const auto longitude =
-        comma == std::string::npos ? std::nullopt : degrees(std::string_view{given.corner}.substr(comma + 1));
+        comma == std::string::npos ? std::nullopt : degrees(std::string_view{corner}.substr(comma + 1));
     if (!latitude || !longitude) {
-        return tl::unexpected{Failure{Status::misused, "--corner: \"" + given.corner +
-                                                           "\" is no place: write it like 43.5202,-89.5092"}};
+        return tl::unexpected{Failure{
+            Status::misused, "--corner: \"" + corner + "\" is no place: write it like 43.5202,-89.5092"}};
     }
-    const auto bearing = degrees(given.bearing);
-    if (!bearing) {
-        return tl::unexpected{Failure{Status::misused, "--bearing: \"" + given.bearing +
-                                                           "\" is no direction: write degrees from north"}};
+    const auto direction = degrees(bearing);
+    if (!direction) {
+        return tl::unexpected{Failure{
+            Status::misused, "--bearing: \"" + bearing + "\" is no direction: write degrees from north"}};
     }
-    return passes::SiloPlace{*latitude, *longitude, *bearing, {}};
+    const farm::SiloPlace place{*latitude, *longitude, *direction, {}};
+    if (const auto valid = farm::validate(place); !valid) return misused(valid.error(), "--corner", style);
+    return place;
 }
 
-/// When each layer was begun, and where along the silo it lies: lifts everywhere, those of a ramp between
-/// their fronts.
-std::vector<passes::LayerWindow> windowsOf(const density::SiloLayers& silo) {
-    std::vector<passes::LayerWindow> windows;
-    const bool lifts = silo.silo.filling == farm::FillingWay::lifts;
-    for (std::size_t k = 0; k < silo.layers.size(); ++k) {
-        const packing::Layer& layer = *silo.layers[k].layer;
-        const density::StackedLayer& stacked = silo.asItLies.layers[k];
-        const double ramp_m = silo.silo.rampSlope.runPerRise() * silo.asItLies.top.si();
-        windows.push_back({layer.number, layer.begin, lifts ? 0.0 : stacked.lower.si() - ramp_m,
-                           lifts ? silo.silo.length.si() : stacked.upper.si()});
+/// As typed, or as it was recorded; none where neither was done.
+tl::expected<std::optional<farm::SiloPlace>, Failure> placeOf(const View& view, const TrackOptions& given) {
+    if (given.corner.has_value() != given.bearing.has_value())
+        return tl::unexpected{Failure{Status::misused, "--corner and --bearing: give both or neither"}};
+    if (given.corner) {
+        const auto place = placeFrom(*given.corner, *given.bearing, view.answer.style);
+        if (!place) return tl::unexpected{place.error()};
+        return *place;
     }
-    return windows;
+    const auto& places = view.season.farm().places;
+    const auto known = places.find(view.silo.id);
+    return known == places.end() ? std::nullopt : std::optional{known->second};
 }
 
-Outcome readInto(DrivenGrid& grid, Tracked& tracked, const TrackOptions& given) {
+tl::expected<entries::TrackAttached, Failure> lookAt(const season::FarmBook& farm, const std::string& file,
+                                                     const std::string& name, const words::Style& style) {
+    const auto tractor = thingCalled(farm.tractors, name, "--tractor");
+    if (!tractor) return tl::unexpected{tractor.error()};
+    auto track = passes::lookAtTrack(file, (*tractor)->first);
+    if (!track) return failed(track.error(), style);
+    return *std::move(track);
+}
+
+/// Those that are typed, or else those that are attached.
+tl::expected<std::vector<entries::TrackAttached>, Failure> chosenTracks(const View& view,
+                                                                        const TrackOptions& given) {
+    if (given.tracks.size() != given.tractors.size()) {
+        return tl::unexpected{
+            Failure{Status::misused, "--tractor: give one for each --track, in the same order"}};
+    }
+    std::vector<entries::TrackAttached> chosen;
     for (std::size_t i = 0; i < given.tracks.size(); ++i) {
-        const auto tractor = thingCalled(tracked.view.season.farm().tractors, given.tractors[i], "--tractor");
-        if (!tractor) return tl::unexpected{tractor.error()};
-        std::ifstream in{given.tracks[i], std::ios::binary};
-        if (!in) {
-            return tl::unexpected{
-                Failure{Status::failed, given.tracks[i] + ": cannot be read: check the name and the rights"}};
-        }
-        const farm::Tractor& machine = (*tractor)->second;
-        grid.begin({machine.mass, machine.trackWidth, machine.speed}, static_cast<std::uint32_t>(i));
-        const auto read = passes::readTrack(in, [&](const formats::Fix& fix) { grid.take(fix); });
-        if (!read) {
-            Error error = read.error();
-            error.place.file = given.tracks[i];
-            return failed(error, tracked.view.answer.style);
-        }
-        tracked.tracks.push_back({given.tracks[i], machine.name, *read, grid.counts()});
+        auto track = lookAt(view.season.farm(), given.tracks[i], given.tractors[i], view.answer.style);
+        if (!track) return tl::unexpected{track.error()};
+        chosen.push_back(*std::move(track));
     }
-    return {};
+    if (!chosen.empty()) return chosen;
+    for (auto& attached : passes::attachedTracks(view.season, view.at))
+        chosen.push_back(std::move(attached.what));
+    if (!chosen.empty()) return chosen;
+    return tl::unexpected{Failure{Status::failed,
+                                  "No track is attached: attach one with `attach`, or give --track and "
+                                  "--tractor"}};
 }
 
 void writeTrack(JsonWriter& json, const ReadTrack& track) {
-    json.beginObject().member("file", track.file).member("tractor", track.tractor);
+    json.beginObject().member("file", passes::pathOf(track.track).string()).member("tractor", track.tractor);
+    json.member("begin", toIso8601(track.track.begin)).member("end", toIso8601(track.track.end));
     json.member("format", enumText(track.read.format)).member("fixes", track.counts.fixes);
     json.key("by_quality").beginObject();
     for (std::size_t i = 0; i < track.counts.byQuality.size(); ++i) {
@@ -208,8 +214,8 @@ Table tableOf(const Tracked& tracked) {
 
 void printTracks(const Tracked& tracked, const Answer& answer) {
     for (const ReadTrack& track : tracked.tracks) {
-        answer.out << track.file << " (" << track.tractor << "): " << track.counts.fixes << " fixes in "
-                   << track.counts.segments << " stretches";
+        answer.out << passes::pathOf(track.track).string() << " (" << track.tractor
+                   << "): " << track.counts.fixes << " fixes in " << track.counts.segments << " stretches";
         const std::int64_t left =
             track.read.faults.total() + track.counts.notLater + track.counts.jumps + track.counts.farAway;
         if (left > 0) answer.out << ", " << left << " left out: see --json for why and where";
@@ -230,24 +236,26 @@ void printTracks(const Tracked& tracked, const Answer& answer) {
 }  // namespace
 
 Outcome tracks(const SeasonOptions& options, const TrackOptions& given, const Answer& answer) {
-    if (given.tracks.size() != given.tractors.size()) {
-        return tl::unexpected{
-            Failure{Status::misused, "--tractor: give one for each --track, in the same order"}};
-    }
-    const auto place = placeFrom(given);
-    if (!place) return tl::unexpected{place.error()};
     const auto view = viewOf(options, answer);
     if (!view) return tl::unexpected{view.error()};
+    const words::Style& style = view->answer.style;
+    const auto place = placeOf(*view, given);
+    if (!place) return tl::unexpected{place.error()};
+    const auto chosen = chosenTracks(*view, given);
+    if (!chosen) return tl::unexpected{chosen.error()};
     const density::Readings readings = density::readingsAt(view->season, view->silo.id, view->at);
     if (!readings.layers) {
         return tl::unexpected{
-            Failure{Status::failed,
-                    view->silo.name + ": " + words::inWords(*readings.silo.reason, view->answer.style)}};
+            Failure{Status::failed, view->silo.name + ": " + words::inWords(*readings.silo.reason, style)}};
     }
-    auto grid = DrivenGrid::make({view->silo.length, view->silo.width}, *place, windowsOf(*readings.layers));
-    if (!grid) return misused(grid.error(), "--corner", view->answer.style);
+    auto grid = passes::gridOf(*readings.layers, *place);
+    if (!grid) return failed(grid.error(), style);
     Tracked tracked{*view, {}, {}};
-    if (const Outcome read = readInto(*grid, tracked, given); !read) return read;
+    for (std::size_t i = 0; i < chosen->size(); ++i) {
+        auto laid = passes::layTrack(*grid, view->season.farm(), (*chosen)[i], static_cast<std::uint32_t>(i));
+        if (!laid) return failed(laid.error(), style);
+        tracked.tracks.push_back(*std::move(laid));
+    }
     for (std::size_t k = 0; k < grid->layers(); ++k) {
         if (const DrivenLayer layer = grid->layer(k); layer.time.count() > 0.0)
             tracked.layers.push_back(layer);
@@ -262,6 +270,34 @@ Outcome tracks(const SeasonOptions& options, const TrackOptions& given, const An
         answer.out << csvOf(tableOf(tracked));
     } else {
         printTracks(tracked, view->answer);
+    }
+    return {};
+}
+
+Outcome attachTrack(const SeasonOptions& options, const TrackOptions& given, const Answer& answer) {
+    auto session = openSeason(options.file, Purpose::writing, answer);
+    if (!session) return tl::unexpected{session.error()};
+    const auto author = authorIn(*session, options.file, given.author, answer.style);
+    if (!author) return tl::unexpected{author.error()};
+    const auto season = session->snapshot();
+    auto track = lookAt(season->farm(), given.tracks.front(), given.tractors.front(), answer.style);
+    if (!track) return tl::unexpected{track.error()};
+    const auto attaching = passes::attachingOf(*season, *std::move(track));
+    if (!attaching) return failed(attaching.error(), answer.style);
+    const auto recorded =
+        session->propose(attaching->track, attaching->track.begin, *author, attaching->target);
+    if (!recorded) return failed(recorded.error(), answer.style);
+    words::Style style = answer.style;
+    style.zone = season->zone();
+    const std::string text = words::inWords(attaching->track, namesOf(season->farm(), PeopleNames{}), style);
+    if (answer.json) {
+        JsonWriter json{2};
+        json.beginObject().member("entry", recorded->id.value.text()).member("kind", recorded->kind);
+        json.member("happened", toIso8601(recorded->happened)).member("text", text);
+        json.member("corrects", attaching->target.has_value()).endObject();
+        answer.out << json.text() << '\n';
+    } else {
+        answer.out << text << '\n' << recorded->id.value.text() << '\n';
     }
     return {};
 }

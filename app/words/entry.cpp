@@ -1,8 +1,10 @@
 #include "app/words/entry.h"
 
+#include "core/base/number_text.h"
 #include "core/entries/field_name.h"
 #include "core/entries/payload.h"
 
+#include <algorithm>
 #include <set>
 
 namespace treadwell::words {
@@ -48,6 +50,8 @@ class FieldTeller {
         } else if constexpr (isVector<T>) {
             for (std::size_t i = 0; i < value.size(); ++i) item(key, i, value[i]);
             m_separator = m_text.empty() ? "" : "; ";
+        } else if constexpr (std::is_same_v<T, double>) {
+            add(key, key.ends_with("_deg") ? degrees(value) : said(value));
         } else {
             add(key, said(value));
         }
@@ -72,6 +76,13 @@ class FieldTeller {
         if (value.empty()) return;
         m_text += m_separator + term(kFieldContext, entries::fieldName(key), m_style) + ' ' + value;
         m_separator = ", ";
+    }
+
+    /// A place on Earth, to the last digit: the seventh decimal is a centimetre.
+    [[nodiscard]] std::string degrees(double value) const {
+        std::string text = shortestText(value);
+        std::replace(text.begin(), text.end(), '.', m_style.decimalSign);
+        return text + "\u00B0";
     }
 
     template <class T>

@@ -25,6 +25,7 @@ std::unordered_map<std::string_view, const char*> everyPhrase() {
              advicePhrases(),
              planPhrases(),
              attentionPhrases(),
+             passesPhrases(),
              facePhrases(),
              practicePhrases(),
              intakePhrases(),

@@ -32,8 +32,10 @@
 #include "core/entries/shift.h"
 #include "core/entries/sieve_test.h"
 #include "core/entries/silo_defined.h"
+#include "core/entries/silo_placed.h"
 #include "core/entries/surface_treatment.h"
 #include "core/entries/temperatures.h"
+#include "core/entries/track_attached.h"
 #include "core/entries/tractor_defined.h"
 #include "core/entries/tractor_work.h"
 #include "core/entries/truck_defined.h"
@@ -48,12 +50,13 @@ namespace treadwell::entries {
 
 /// What an entry says. A kind that this version does not know is kept as it stands (std::monostate here) and
 /// counted.
-using Body = std::variant<std::monostate, SeasonStarted, SiloDefined, TractorDefined, TruckDefined,
-                          FieldDefined, RulesSet, Load, DryMatterSample, TractorWork, LayerSeen, HeightSurvey,
-                          Core, Pause, Note, VoidEntry, DayClosed, AdviceDecided, CautionShown, RowSetAside,
-                          SeasonCarried, WeatherSeen, Incident, Shift, Additive, SurfaceTreatment, Cover,
-                          SieveTest, KernelTest, FieldObserved, ChopSet, ChopRangesSet, Temperatures,
-                          HandOver, FuelTaken, FeedRemoved, FaceTemperature, PlanAdopted>;
+using Body =
+    std::variant<std::monostate, SeasonStarted, SiloDefined, TractorDefined, TruckDefined, FieldDefined,
+                 RulesSet, Load, DryMatterSample, TractorWork, LayerSeen, HeightSurvey, Core, Pause, Note,
+                 VoidEntry, DayClosed, AdviceDecided, CautionShown, RowSetAside, SeasonCarried, WeatherSeen,
+                 Incident, Shift, Additive, SurfaceTreatment, Cover, SieveTest, KernelTest, FieldObserved,
+                 ChopSet, ChopRangesSet, Temperatures, HandOver, FuelTaken, FeedRemoved, FaceTemperature,
+                 PlanAdopted, SiloPlaced, TrackAttached>;
 
 struct Entry {
     Header header;

@@ -28,7 +28,7 @@ double positionSd_m(formats::FixQuality quality) noexcept {
     return kSd_m[static_cast<std::size_t>(quality)];
 }
 
-Result<DrivenGrid> DrivenGrid::make(const PadShape& shape, const SiloPlace& place,
+Result<DrivenGrid> DrivenGrid::make(const PadShape& shape, const farm::SiloPlace& place,
                                     std::vector<LayerWindow> layers) {
     if (const auto placed = validate(place); !placed) return Unexpected{placed.error()};
     auto pad = makePad(shape);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/formats/fix.h"
 #include "core/passes/local_frame.h"
 #include "core/passes/press.h"
 #include "core/passes/rest.h"
@@ -68,7 +69,7 @@ struct DrivenLayer {
 class DrivenGrid final {
   public:
     /// `layers` by their begin. Errors: those of validate() and makePad().
-    [[nodiscard]] static Result<DrivenGrid> make(const PadShape& shape, const SiloPlace& place,
+    [[nodiscard]] static Result<DrivenGrid> make(const PadShape& shape, const farm::SiloPlace& place,
                                                  std::vector<LayerWindow> layers);
 
     /// Called for every drive as it is found; none by default.

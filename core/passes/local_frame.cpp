@@ -1,7 +1,5 @@
 #include "core/passes/local_frame.h"
 
-#include "core/quantity/range.h"
-
 #include <cmath>
 #include <numbers>
 
@@ -16,15 +14,7 @@ constexpr double kRadians = std::numbers::pi / 180.0;
 
 }  // namespace
 
-Result<void> validate(const SiloPlace& place) {
-    return firstFailure(
-        holdsWithin(place.latitude_deg, -89.0, 89.0, "latitude"),
-        holdsWithin(place.longitude_deg, -180.0, 180.0, "longitude"),
-        holdsWithin(place.bearing_deg, -360.0, 360.0, "bearing"),
-        holdsWithin(place.height, Length::fromMetres(-500), Length::fromMetres(5000), "height"));
-}
-
-LocalFrame::LocalFrame(const SiloPlace& place) noexcept
+LocalFrame::LocalFrame(const farm::SiloPlace& place) noexcept
     : m_place{place},
       m_sine{std::sin(place.bearing_deg * kRadians)},
       m_cosine{std::cos(place.bearing_deg * kRadians)} {
@@ -33,8 +23,9 @@ LocalFrame::LocalFrame(const SiloPlace& place) noexcept
     const double w = 1.0 - squared * sine * sine;
     const double meridian_m = kEquator_m * (1.0 - squared) / (w * std::sqrt(w));
     const double normal_m = kEquator_m / std::sqrt(w);
-    m_northPerDegree_m = (meridian_m + place.height.si()) * kRadians;
-    m_eastPerDegree_m = (normal_m + place.height.si()) * std::cos(place.latitude_deg * kRadians) * kRadians;
+    const double height_m = place.height.value_or(Length{}).si();
+    m_northPerDegree_m = (meridian_m + height_m) * kRadians;
+    m_eastPerDegree_m = (normal_m + height_m) * std::cos(place.latitude_deg * kRadians) * kRadians;
 }
 
 std::optional<GroundPoint> LocalFrame::pointOf(double latitude_deg, double longitude_deg) const noexcept {

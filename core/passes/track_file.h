@@ -24,9 +24,12 @@ struct TrackFile {
     TrackFaults faults;
 };
 
+using TakeFix = std::function<void(const formats::Fix&)>;
+/// Sees the bytes as they are read; false ends the reading there.
+using TakeBytes = std::function<bool(std::string_view)>;
+
 /// Streams a track's fixes to `take`, in constant memory. A file that begins like XML is read as GPX, any
 /// other as NMEA. Errors: those of GpxReader.
-[[nodiscard]] Result<TrackFile> readTrack(std::istream& in,
-                                          const std::function<void(const formats::Fix&)>& take);
+[[nodiscard]] Result<TrackFile> readTrack(std::istream& in, const TakeFix& take, const TakeBytes& see = {});
 
 }  // namespace treadwell::passes

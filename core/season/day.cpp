@@ -26,6 +26,7 @@ class DayFold {
         if (const auto zone = FarmZone::named(started.zone)) book().zone = *zone;
     }
     void operator()(const entries::SiloDefined& defined) { book().silos[defined.silo.id] = defined.silo; }
+    void operator()(const entries::SiloPlaced& placed) { book().places[placed.silo] = placed.place; }
     void operator()(const entries::TractorDefined& defined) {
         book().tractors[defined.tractor.id] = defined.tractor;
     }

@@ -4,6 +4,7 @@
 #include "core/farm/field.h"
 #include "core/farm/machines.h"
 #include "core/farm/silo.h"
+#include "core/farm/silo_place.h"
 #include "core/farm/site_rules.h"
 
 #include <map>
@@ -17,6 +18,7 @@ struct FarmBook {
     std::string farm;
     FarmZone zone;
     std::map<farm::SiloId, farm::Silo> silos;
+    std::map<farm::SiloId, farm::SiloPlace> places;  ///< of those whose place on Earth was recorded
     std::map<farm::TractorId, farm::Tractor> tractors;
     std::map<farm::TruckId, farm::Truck> trucks;
     std::map<farm::FieldId, farm::Field> fields;

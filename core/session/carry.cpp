@@ -93,6 +93,7 @@ Result<std::vector<Proposal>> carriedFrom(std::span<const Earlier> earlier, Inst
     std::optional<DryMatter> dryMatter;
     for (const auto& [season, head] : earlier) {
         takeOver(farm.silos, season.farm().silos);
+        takeOver(farm.places, season.farm().places);
         takeOver(farm.tractors, season.farm().tractors);
         takeOver(farm.trucks, season.farm().trucks);
         takeOver(farm.fields, season.farm().fields);
@@ -106,6 +107,7 @@ Result<std::vector<Proposal>> carriedFrom(std::span<const Earlier> earlier, Inst
         proposals.push_back({std::move(body), begins, std::nullopt});
     };
     for (const auto& [id, silo] : farm.silos) propose(entries::SiloDefined{silo});
+    for (const auto& [id, place] : farm.places) propose(entries::SiloPlaced{id, place});
     for (const auto& [id, tractor] : farm.tractors) propose(entries::TractorDefined{tractor});
     for (const auto& [id, truck] : farm.trucks) propose(entries::TruckDefined{truck});
     for (const auto& [id, field] : farm.fields) propose(entries::FieldDefined{field});

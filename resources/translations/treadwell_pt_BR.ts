@@ -2547,6 +2547,30 @@
         <source>The farm has no silo called {1}: name it so in the plan, or define it</source>
         <translation>A fazenda não tem silo chamado {1}: dê esse nome no plano ou cadastre-o</translation>
     </message>
+    <message>
+        <source>{1} holds no position with a time: choose the track of a tractor, NMEA or GPX</source>
+        <translation>Não há em {1} nenhuma posição com hora: escolha o percurso de um trator, NMEA ou GPX</translation>
+    </message>
+    <message>
+        <source>{1} is attached already: nothing is to be done</source>
+        <translation>{1} já está anexado: não há nada a fazer</translation>
+    </message>
+    <message>
+        <source>{1} no longer lies in {2}: put it back there, or attach it again from where it lies now</source>
+        <translation>{1} não está mais em {2}: devolva-o para lá, ou anexe-o de novo de onde ele está agora</translation>
+    </message>
+    <message>
+        <source>{1} in {2} is no longer the file that was attached, its content has changed: put the attached one back there, or attach this one as a track of its own</source>
+        <translation>{1} em {2} não é mais o arquivo que foi anexado, o conteúdo mudou: devolva para lá o que foi anexado, ou anexe este como outro percurso</translation>
+    </message>
+    <message>
+        <source>{1} is the track of a tractor that this farm does not know: correct the entry that attached it</source>
+        <translation>{1} é o percurso de um trator que esta fazenda não conhece: corrija o registro que o anexou</translation>
+    </message>
+    <message>
+        <source>Where {1} lies on Earth is not recorded, so that no track can be laid on it: record the corner of back wall and left wall and the direction of the left wall</source>
+        <translation>Não está registrado onde {1} fica na Terra, e por isso nenhum percurso cabe nele: registre o canto da parede do fundo com a parede esquerda e a direção da parede esquerda</translation>
+    </message>
 </context>
 <context>
     <name>Unit</name>
@@ -3292,6 +3316,38 @@
     <message>
         <source>packing</source>
         <translation>compactação</translation>
+    </message>
+    <message>
+        <source>silo placed</source>
+        <translation>lugar do silo</translation>
+    </message>
+    <message>
+        <source>track attached</source>
+        <translation>percurso anexado</translation>
+    </message>
+    <message>
+        <source>bearing</source>
+        <translation>direção</translation>
+    </message>
+    <message>
+        <source>latitude</source>
+        <translation>latitude</translation>
+    </message>
+    <message>
+        <source>longitude</source>
+        <translation>longitude</translation>
+    </message>
+    <message>
+        <source>bytes</source>
+        <translation>bytes</translation>
+    </message>
+    <message>
+        <source>fixes</source>
+        <translation>posições</translation>
+    </message>
+    <message>
+        <source>sha256</source>
+        <translation>SHA-256</translation>
     </message>
 </context>
 <context>

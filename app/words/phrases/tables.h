@@ -27,6 +27,7 @@ struct Phrase {
 [[nodiscard]] const std::vector<Phrase>& advicePhrases();
 [[nodiscard]] const std::vector<Phrase>& planPhrases();
 [[nodiscard]] const std::vector<Phrase>& attentionPhrases();
+[[nodiscard]] const std::vector<Phrase>& passesPhrases();
 [[nodiscard]] const std::vector<Phrase>& facePhrases();
 [[nodiscard]] const std::vector<Phrase>& practicePhrases();
 [[nodiscard]] const std::vector<Phrase>& intakePhrases();

@@ -17,6 +17,9 @@ struct Json {
     [[nodiscard]] double number(const std::string& pointer) const {
         return double(simdjson::dom::element{root.at_pointer(pointer)});
     }
+    [[nodiscard]] bool truth(const std::string& pointer) const {
+        return bool(simdjson::dom::element{root.at_pointer(pointer)});
+    }
     [[nodiscard]] std::string text(const std::string& pointer) const {
         return std::string{std::string_view{simdjson::dom::element{root.at_pointer(pointer)}}};
     }

@@ -3,6 +3,7 @@
 #include "tests/app/cli/json.h"
 #include "tests/app/cli/refused.h"
 
+#include <filesystem>
 #include <fstream>
 #include <optional>
 #include <sstream>
@@ -111,6 +112,57 @@ TEST_F(Passes, TracksAreDebriefedAsALessonIsAndMapped) {
                      "--corner", "51.0,9.0", "--bearing", "0", "--map", map},
                     1,
                     "is there already"}});
+}
+
+TEST_F(Passes, AnAttachedTrackIsReadWhereItLiesAndTellsWhenItMoves) {
+    const Folder tracks;
+    const std::string attached = tracks.file("season.treadwell");
+    std::filesystem::copy_file(season, attached);
+    const std::string track = tracks.file("rtk.gpx", driveOver(7.0, "10"));
+    expectRefused(
+        {{{"tracks", attached, "--at", kWhen}, 1, "No track is attached"},
+         {{"attach", attached, "--track", tracks.file("none.gpx"), "--tractor", someTractor()},
+          1,
+          "cannot be read"},
+         {{"attach", attached, "--track", tracks.file("notes.txt", "mown\n"), "--tractor", someTractor()},
+          1,
+          "no position with a time"},
+         {{"attach", attached, "--track", track, "--tractor", "Nobody"}, 2, "--tractor"}});
+    const std::vector<std::string> attach{"attach",    attached,      "--track", track,
+                                          "--tractor", someTractor(), "--json"};
+    const Answered made = runProgram(attach);
+    ASSERT_EQ(made.status, 0) << made.err;
+    const Json entry{made.out};
+    EXPECT_EQ(entry.text("/kind"), "track_attached");
+    EXPECT_EQ(entry.text("/happened"), "2026-09-16T10:00:00Z");
+    EXPECT_FALSE(entry.truth("/corrects"));
+    EXPECT_THAT(entry.text("/text"), testing::HasSubstr("fixes 55"));
+    expectRefused({{attach, 1, "attached already"},
+                   {{"tracks", attached, "--at", kWhen}, 1, "is not recorded"},
+                   {{"tracks", attached, "--at", kWhen, "--corner", "51,9"}, 2, "both or neither"},
+                   {{"add", attached, "silo_placed", "latitude=51.0", "longitude=9.0"}, 2, "bearing"}});
+
+    const Answered placed =
+        runProgram({"add", attached, "silo_placed", "latitude=51.0000001", "longitude=9", "bearing=0"});
+    ASSERT_EQ(placed.status, 0) << placed.err;
+    EXPECT_THAT(placed.out, testing::HasSubstr("latitude 51.0000001\u00B0")) << "to the centimetre";
+    const std::vector<std::string> read{"tracks", attached, "--at", kWhen, "--json"};
+    const Answered answered = runProgram(read);
+    ASSERT_EQ(answered.status, 0) << answered.err;
+    const Json json{answered.out};
+    EXPECT_EQ(json.text("/tracks/0/file"), track);
+    EXPECT_GT(json.number("/layers/0/at_most/passes"), 0);
+
+    const std::string elsewhere = tracks.file("moved.gpx");
+    std::filesystem::rename(track, elsewhere);
+    expectRefused({{read, 1, "no longer lies in"}});
+    const Answered again =
+        runProgram({"attach", attached, "--track", elsewhere, "--tractor", someTractor(), "--json"});
+    ASSERT_EQ(again.status, 0) << again.err;
+    EXPECT_TRUE(Json{again.out}.truth("/corrects"));
+    EXPECT_EQ(Json{runProgram(read).out}.text("/tracks/0/file"), elsewhere);
+    static_cast<void>(tracks.file("moved.gpx", driveOver(6.0, "10")));
+    expectRefused({{read, 1, "its content has changed"}});
 }
 
 TEST_F(Passes, TracksRefuseWhatTheyCannotPlace) {

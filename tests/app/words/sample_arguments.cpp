@@ -15,8 +15,8 @@ const std::vector<Sample>& samples() {
         for (const auto& room :
              {baseSamples(), cropSamples(), samplesSamples(), farmSamples(), entriesSamples(),
               journalSamples(), formatsSamples(), packingSamples(), densitySamples(), adviceSamples(),
-              planSamples(), attentionSamples(), faceSamples(), practiceSamples(), intakeSamples(),
-              reviewSamples(), sessionSamples()}) {
+              planSamples(), attentionSamples(), passesSamples(), faceSamples(), practiceSamples(),
+              intakeSamples(), reviewSamples(), sessionSamples()}) {
             all.insert(all.end(), room.begin(), room.end());
         }
         return all;

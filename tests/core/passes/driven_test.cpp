@@ -14,7 +14,7 @@ using formats::Fix;
 using formats::FixQuality;
 
 const Instant kStart = instantFromIso8601("2026-09-15T12:00:00Z").value();
-const SiloPlace kPlace{43.52, -89.51, 0.0, Length::fromMetres(0)};
+const farm::SiloPlace kPlace{43.52, -89.51, 0.0, Length::fromMetres(0)};
 constexpr double kNorth_m = 111103.0,
                  kEast_m = 80850.0;  // a degree at 43.52 N (derived), to a few parts in 1e5
 
@@ -136,7 +136,7 @@ TEST(Driven, EachDriveBelongsToTheLayerOfItsTime) {
 }
 
 TEST(Driven, RefusesAPlaceThatIsNone) {
-    SiloPlace nowhere = kPlace;
+    farm::SiloPlace nowhere = kPlace;
     nowhere.latitude_deg = 91;
     const auto grid = DrivenGrid::make({Length::fromMetres(40), Length::fromMetres(12)}, nowhere, {});
     EXPECT_EQ(grid.error().field, "latitude");

@@ -11,7 +11,7 @@ namespace {
 // GeographicLib (C. F. F. Karney), a reference library: positions on a rigorous plane at the corner.
 TEST(LocalFrame, AgreesWithAReferenceLibrary) {
     for (const double latitude : {-33.1, 0.0, 43.5, 60.2}) {
-        const SiloPlace place{latitude, -89.51, 0.0, Length::fromMetres(250)};
+        const farm::SiloPlace place{latitude, -89.51, 0.0, Length::fromMetres(250)};
         const LocalFrame frame{place};
         const GeographicLib::LocalCartesian reference{latitude, -89.51, 250};
         struct Bound {

@@ -13,7 +13,7 @@ using namespace std::chrono_literals;
 using formats::FixQuality;
 
 const Instant kStart = instantFromIso8601("2026-09-15T12:00:00Z").value();
-const passes::SiloPlace kPlace{43.52, -89.51, 0.0, Length::fromMetres(0)};
+const farm::SiloPlace kPlace{43.52, -89.51, 0.0, Length::fromMetres(0)};
 constexpr double kNorth_m = 111103.0, kEast_m = 80850.0;  // a degree at 43.52 N (derived)
 
 /// Out and back over a silo of 40 x 12 m, in each lane `times`; a metre a second.

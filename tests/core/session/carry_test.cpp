@@ -105,13 +105,16 @@ TEST_F(CarryTest, ANewSeasonCarriesTheFarmAndNamesTheHeads) {
     record(session, entries::SiloDefined{silo}, m_clock.time);
     silo.name = "Long bunker";
     record(session, entries::SiloDefined{silo}, m_clock.time);
+    const farm::SiloPlace place{43.52, -89.51, 30, {}};
+    record(session, entries::SiloPlaced{silo.id, {43.5, -89.5, 0, {}}}, m_clock.time);
+    record(session, entries::SiloPlaced{silo.id, place}, m_clock.time);
     record(session, entries::TractorDefined{someTractor(1, 14)}, m_clock.time);
     ASSERT_TRUE(load(session, 12));
     const auto season = session.snapshot();
     const std::vector<Earlier> earlier{{*season, session.head()}};
     const auto carried = carriedFrom(earlier, kBegins);
     ASSERT_TRUE(carried);
-    ASSERT_EQ(carried->size(), 4u) << "the heads, a silo, a tractor, the rules";
+    ASSERT_EQ(carried->size(), 5u) << "the heads, a silo, its place, a tractor, the rules";
     const auto& named = std::get<entries::SeasonCarried>(carried->front().body);
     ASSERT_EQ(named.from.size(), 1u);
     EXPECT_EQ(named.from[0].head, session.head());
@@ -119,6 +122,7 @@ TEST_F(CarryTest, ANewSeasonCarriesTheFarmAndNamesTheHeads) {
     EXPECT_EQ(named.from[0].begins, m_clock.time);
     EXPECT_TRUE(named.evidence->empty()) << "nothing was measured";
     EXPECT_EQ(std::get<entries::SiloDefined>((*carried)[1].body).silo, silo);
+    EXPECT_EQ(std::get<entries::SiloPlaced>((*carried)[2].body), (entries::SiloPlaced{silo.id, place}));
     for (const Proposal& proposal : *carried) {
         EXPECT_EQ(proposal.happened, kBegins);
         EXPECT_TRUE(accepted(*season, proposal));

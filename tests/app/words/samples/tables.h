@@ -27,6 +27,7 @@ struct Sample {
 [[nodiscard]] std::vector<Sample> adviceSamples();
 [[nodiscard]] std::vector<Sample> planSamples();
 [[nodiscard]] std::vector<Sample> attentionSamples();
+[[nodiscard]] std::vector<Sample> passesSamples();
 [[nodiscard]] std::vector<Sample> faceSamples();
 [[nodiscard]] std::vector<Sample> practiceSamples();
 [[nodiscard]] std::vector<Sample> intakeSamples();
