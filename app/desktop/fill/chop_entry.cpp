@@ -11,12 +11,14 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <utility>
 
 namespace treadwell::fill {
 
 namespace {
 
 constexpr double kHeaviestPartKilograms = 5.0;
+constexpr double kWideMillimetres = 150.0;
 
 const season::Dated<entries::SieveTest>* lastTest(const season::Season& season, Instant now) {
     const auto days = season.days();
@@ -49,22 +51,17 @@ bool chopIsOverdue(const season::Season& season, Instant now) {
 ChopEntry::ChopEntry(const settings::Appearance& appearance, QWidget* parent)
     : QWidget{parent},
       m_appearance{appearance},
+      m_grid{new QGridLayout{this}},
       m_mark{new QLabel},
       m_last{new QLabel},
       m_record{new QPushButton} {
-    auto* grid = new QGridLayout{this};
-    grid->setContentsMargins(4, 0, 0, 0);
-    auto* last = new QHBoxLayout;
-    last->addWidget(m_mark);
-    last->addWidget(m_last, 1);
-    grid->addLayout(last, 0, 0, 1, static_cast<int>(kParts) + 1);
+    m_grid->setContentsMargins(4, 0, 0, 0);
+    m_last->setWordWrap(true);
     for (std::size_t part = 0; part < kParts; ++part) {
         m_titles[part] = new QLabel;
         m_boxes[part] = new widgets::QuantitySpinBox{appearance, Dimension::dishMass};
         m_boxes[part]->setObjectName(QStringLiteral("sieve%1").arg(part + 1));
         m_boxes[part]->setSiRange(0.0, kHeaviestPartKilograms);
-        grid->addWidget(m_titles[part], 1, static_cast<int>(part));
-        grid->addWidget(m_boxes[part], 2, static_cast<int>(part));
         connect(m_boxes[part]->findChild<QLineEdit*>(), &QLineEdit::returnPressed, this, [this, part] {
             QWidget* next = part + 1 < kParts ? static_cast<QWidget*>(m_boxes[part + 1]) : m_record;
             next->setFocus(Qt::TabFocusReason);
@@ -73,14 +70,46 @@ ChopEntry::ChopEntry(const settings::Appearance& appearance, QWidget* parent)
         connect(m_boxes[part], &widgets::QuantitySpinBox::siEdited, this,
                 [this] { m_record->setEnabled(true); });
     }
-    grid->addWidget(m_record, 2, static_cast<int>(kParts));
-    grid->setRowStretch(3, 1);
+    place();
     m_record->setObjectName(QStringLiteral("recordChop"));
     m_record->setEnabled(false);
     connect(m_record, &QPushButton::clicked, this, &ChopEntry::record);
     connect(&appearance, &settings::Appearance::changed, this, &ChopEntry::followLook);
     retranslate();
     followLook();
+}
+
+/// The sieves in a row with the button at its end, or with less room, two by two above it.
+void ChopEntry::place() {
+    const bool narrow = width() < m_appearance.pixels(kWideMillimetres);
+    if (std::exchange(m_narrow, narrow) == narrow) return;
+    while (QLayoutItem* item = m_grid->takeAt(0)) delete item;
+    const int columns = static_cast<int>(narrow ? kParts / 2 : kParts);
+    m_grid->addWidget(m_mark, 0, 0);
+    m_grid->addWidget(m_last, 0, 1, 1, columns + 1);
+    for (int part = 0; part < static_cast<int>(kParts); ++part) {
+        const int row = 1 + 2 * (part / columns), column = 1 + part % columns;
+        m_grid->addWidget(m_titles[static_cast<std::size_t>(part)], row, column);
+        m_grid->addWidget(m_boxes[static_cast<std::size_t>(part)], row + 1, column);
+    }
+    if (narrow) {
+        m_grid->addWidget(m_record, 5, 1, 1, columns);
+    } else {
+        m_grid->addWidget(m_record, 2, columns + 1);
+    }
+    m_grid->setRowStretch(3, narrow ? 0 : 1);
+    m_grid->setRowStretch(6, 1);
+}
+
+QSize ChopEntry::minimumSizeHint() const {
+    // As narrow as its button, which then stands below the sieves.
+    const int side = m_mark->sizeHint().width() + 2 * m_grid->horizontalSpacing();
+    return {m_record->sizeHint().width() + side, m_grid->totalMinimumSize().height()};
+}
+
+void ChopEntry::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    place();
 }
 
 void ChopEntry::follow(const season::Season& season, Instant now) {

@@ -7,6 +7,7 @@
 #include <QWidget>
 #include <array>
 
+class QGridLayout;
 class QLabel;
 class QPushButton;
 
@@ -27,6 +28,7 @@ class ChopEntry final : public QWidget {
   public:
     explicit ChopEntry(const settings::Appearance& appearance, QWidget* parent = nullptr);
     void follow(const season::Season& season, Instant now);
+    [[nodiscard]] QSize minimumSizeHint() const override;
 
   signals:
     void recorded(const treadwell::entries::SieveTest& test);
@@ -34,10 +36,12 @@ class ChopEntry final : public QWidget {
 
   protected:
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
     static constexpr std::size_t kParts = 4;
 
+    void place();
     void retranslate();
     void followLook();
     void record();
@@ -45,6 +49,8 @@ class ChopEntry final : public QWidget {
     const settings::Appearance& m_appearance;
     std::array<QLabel*, kParts> m_titles{};
     std::array<widgets::QuantitySpinBox*, kParts> m_boxes{};
+    std::optional<bool> m_narrow;  ///< as the grid was filled last
+    QGridLayout* m_grid;
     QLabel* m_mark;
     QLabel* m_last;
     QPushButton* m_record;

@@ -1,6 +1,9 @@
 #include "app/desktop/fill/columns.h"
 
+#include "app/desktop/widgets/pad_plan.h"
+
 #include <QGridLayout>
+#include <algorithm>
 #include <utility>
 
 namespace treadwell::fill {
@@ -32,12 +35,15 @@ Columns::Columns(const settings::Appearance& appearance, QWidget* middle, QWidge
 
 void Columns::place() {
     const int side = m_appearance.pixels(kSideMillimetres);
-    const int room = viewport()->width() - kSpacing - m_middle->minimumSizeHint().width();
+    // Room for the plan of the pad as it lies: upright it would push the pictures out of sight.
+    const int middle =
+        std::max(m_middle->minimumSizeHint().width(), widgets::PadPlan::lyingWidth(m_appearance));
+    const int room = viewport()->width() - kSpacing - middle;
     const bool stacked = room < side;
     m_side->setMinimumWidth(stacked ? 0 : side);
     m_side->setMaximumWidth(stacked ? QWIDGETSIZE_MAX : side);
     m_side->setMinimumHeight(stacked ? m_appearance.pixels(kStackedSideMillimetres) : 0);
-    m_foot->setMinimumHeight(m_appearance.pixels(kFootMillimetres));
+    m_foot->setMinimumHeight(stacked ? 0 : m_appearance.pixels(kFootMillimetres));
     if (std::exchange(m_stacked, stacked) == stacked) return;
     for (QWidget* widget : {m_middle, m_side, m_foot}) m_grid->removeWidget(widget);
     m_grid->addWidget(m_middle, 0, 0);

@@ -9,9 +9,12 @@
 #include "app/desktop/fill/view_strip.h"
 #include "app/desktop/fill/yard_tools.h"
 #include "app/desktop/widgets/advice_line.h"
+#include "app/desktop/widgets/page_change.h"
 
 #include <QEvent>
 #include <QHBoxLayout>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QStackedWidget>
 
 namespace treadwell::fill {
@@ -65,8 +68,18 @@ QWidget* FillPage::makeYard() {
     m_yard->addWidget(m_dayLoads);
     column->addWidget(m_yard, 1);
     column->addWidget(m_tools);
-    yard->setFixedWidth(m_appearance.pixels(kTrucksMillimetres));
-    return yard;
+    // On a low screen with large letters what stands below the trucks is scrolled to.
+    QScrollArea* area = widgets::scrolled(yard);
+    area->setObjectName(QStringLiteral("yard"));
+    area->setFocusPolicy(Qt::NoFocus);
+    const QScrollBar* bar = area->verticalScrollBar();
+    const auto fit = [this, area, bar] {
+        const int beside = bar->maximum() > 0 ? bar->sizeHint().width() : 0;
+        area->setFixedWidth(m_appearance.pixels(kTrucksMillimetres) + beside);
+    };
+    connect(bar, &QScrollBar::rangeChanged, area, fit);
+    fit();
+    return area;
 }
 
 QWidget* FillPage::makeColumns() {

@@ -11,12 +11,16 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSignalBlocker>
+#include <utility>
 
 namespace treadwell::fill {
 
 namespace {
 
 constexpr int kColumns = 6;
+constexpr int kNarrowColumns = 3;
+constexpr double kWideMillimetres = 150.0;
+constexpr double kBoxEdgeMillimetres = 8.0;                // edges of a field, and the mark of what is wrong
 constexpr Length kAboveTheWall = Length::fromMetres(0.5);  // that a surface may reach: density::surfaceOf
 constexpr Length kLaserUsually = Length::fromMetres(6);
 constexpr Length kLaserHighest = Length::fromMetres(15);
@@ -26,26 +30,19 @@ constexpr Length kLaserHighest = Length::fromMetres(15);
 HeightsEntry::HeightsEntry(const settings::Appearance& appearance, QWidget* parent)
     : QWidget{parent},
       m_appearance{appearance},
+      m_grid{new QGridLayout{this}},
       m_instrument{new widgets::ChoiceBox{appearance}},
       m_laserAt{new widgets::QuantitySpinBox{appearance, Dimension::length}},
       m_laserTitle{new QLabel},
       m_mean{new QLabel},
       m_trouble{new QLabel},
       m_record{new QPushButton} {
-    auto* grid = new QGridLayout{this};
-    grid->setContentsMargins(4, 0, 0, 0);
-    grid->setVerticalSpacing(1);
-    grid->addWidget(m_instrument, 1, 0);
-    grid->addWidget(m_laserTitle, 2, 0);
-    grid->addWidget(m_laserAt, 3, 0);
-    grid->addWidget(m_trouble, 4, 0, 1, kColumns + 1);
+    m_grid->setContentsMargins(4, 0, 0, 0);
+    m_grid->setVerticalSpacing(1);
     for (std::size_t place = 0; place < kPlaces; ++place) {
-        const int row = 2 * (static_cast<int>(place) / kColumns), column = static_cast<int>(place) % kColumns;
         m_titles[place] = new QLabel;
         m_boxes[place] = new widgets::QuantitySpinBox{appearance, Dimension::length};
         m_boxes[place]->setObjectName(QStringLiteral("height%1").arg(place + 1));
-        grid->addWidget(m_titles[place], row, column + 1);
-        grid->addWidget(m_boxes[place], row + 1, column + 1);
         connect(m_boxes[place]->findChild<QLineEdit*>(), &QLineEdit::returnPressed, this,
                 [this, place] { goOn(place); });
         connect(m_boxes[place], &widgets::QuantitySpinBox::siEdited, this, [this, place] {
@@ -54,10 +51,7 @@ HeightsEntry::HeightsEntry(const settings::Appearance& appearance, QWidget* pare
         });
         connect(m_boxes[place], &widgets::QuantitySpinBox::echoChanged, this, &HeightsEntry::tell);
     }
-    grid->addWidget(m_mean, 0, kColumns + 1, 3, 1);
-    grid->addWidget(m_record, 3, kColumns + 1);
-    grid->setColumnStretch(kColumns + 1, 1);
-    grid->setRowStretch(5, 1);
+    place();
     m_mean->setWordWrap(true);
     m_trouble->setWordWrap(true);
     m_laserAt->setObjectName(QStringLiteral("laserHeight"));
@@ -71,6 +65,50 @@ HeightsEntry::HeightsEntry(const settings::Appearance& appearance, QWidget* pare
     connect(&appearance, &settings::Appearance::changed, this, &HeightsEntry::followLook);
     retranslate();
     followLook();
+}
+
+/// Two rows of places between the instrument and the button, or with less room, one below the other.
+void HeightsEntry::place() {
+    const bool narrow = width() < m_appearance.pixels(kWideMillimetres);
+    if (std::exchange(m_narrow, narrow) == narrow) return;
+    while (QLayoutItem* item = m_grid->takeAt(0)) delete item;
+    const int columns = narrow ? kNarrowColumns : kColumns;
+    const int rows = 2 * static_cast<int>(kPlaces) / columns;
+    const int top = narrow ? 1 : 0, left = narrow ? 0 : 1;
+    m_grid->addWidget(m_instrument, narrow ? 0 : 1, 0);
+    m_grid->addWidget(m_laserTitle, narrow ? 0 : 2, narrow ? 1 : 0);
+    m_grid->addWidget(m_laserAt, narrow ? 0 : 3, narrow ? 2 : 0);
+    for (int place = 0; place < static_cast<int>(kPlaces); ++place) {
+        const int row = top + 2 * (place / columns), column = left + place % columns;
+        m_grid->addWidget(m_titles[static_cast<std::size_t>(place)], row, column);
+        m_grid->addWidget(m_boxes[static_cast<std::size_t>(place)], row + 1, column);
+    }
+    m_grid->addWidget(m_trouble, top + rows, 0, 1, left + columns);
+    if (narrow) {
+        m_grid->addWidget(m_mean, top + rows + 1, 0, 1, columns);
+        m_grid->addWidget(m_record, top + rows + 2, 0, 1, columns);
+    } else {
+        m_grid->addWidget(m_mean, 0, left + columns, 3, 1);
+        m_grid->addWidget(m_record, 3, left + columns);
+    }
+    m_grid->setColumnStretch(kColumns + 1, narrow ? 0 : 1);
+    m_grid->setRowStretch(rows + 1, narrow ? 0 : 1);
+}
+
+int HeightsEntry::boxWidth() const {
+    const QString longest = m_appearance.units().text(kLaserHighest);
+    return fontMetrics().horizontalAdvance(longest) + m_appearance.pixels(kBoxEdgeMillimetres);
+}
+
+QSize HeightsEntry::minimumSizeHint() const {
+    const int spacing = std::max(0, m_grid->horizontalSpacing());
+    const int narrowest = kNarrowColumns * (boxWidth() + spacing) + m_grid->contentsMargins().left();
+    return {narrowest, m_grid->totalMinimumSize().height()};
+}
+
+void HeightsEntry::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    place();
 }
 
 bool HeightsEntry::byLaser() const {
@@ -211,6 +249,7 @@ void HeightsEntry::followLook() {
     const int high = m_appearance.pixels(settings::kControlMillimetres);
     m_instrument->setMinimumHeight(high);
     m_record->setMinimumHeight(high);
+    for (widgets::QuantitySpinBox* box : m_boxes) box->setMinimumWidth(boxWidth());
     retranslate();
 }
 

@@ -11,6 +11,7 @@
 #include <vector>
 
 class QComboBox;
+class QGridLayout;
 class QLabel;
 class QPushButton;
 
@@ -37,6 +38,7 @@ class HeightsEntry final : public QWidget {
     void takeFocus();
     /// Of what has been read so far; none before the first.
     [[nodiscard]] std::optional<Length> mean() const;
+    [[nodiscard]] QSize minimumSizeHint() const override;
 
   signals:
     void recorded(const std::vector<treadwell::entries::HeightReading>& readings);
@@ -45,8 +47,11 @@ class HeightsEntry final : public QWidget {
 
   protected:
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
+    void place();
+    [[nodiscard]] int boxWidth() const;
     [[nodiscard]] bool byLaser() const;
     [[nodiscard]] Length heightAt(std::size_t place) const;
     [[nodiscard]] std::vector<entries::HeightReading> readings() const;
@@ -64,6 +69,8 @@ class HeightsEntry final : public QWidget {
     std::set<std::size_t> m_read;  ///< places with a reading
     QString m_measured;            ///< what the last survey says
     QString m_range;               ///< that a reading can have
+    std::optional<bool> m_narrow;  ///< as the grid was filled last
+    QGridLayout* m_grid;
     QComboBox* m_instrument;
     widgets::QuantitySpinBox* m_laserAt;
     QLabel* m_laserTitle;

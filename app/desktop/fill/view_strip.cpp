@@ -15,6 +15,8 @@
 #include <QScrollBar>
 #include <QStackedWidget>
 #include <QTableView>
+#include <algorithm>
+#include <utility>
 
 namespace treadwell::fill {
 
@@ -24,6 +26,8 @@ using namespace std::chrono_literals;
 
 constexpr auto kAges = 1min;
 constexpr int kButtonColumns = 2;
+constexpr int kNarrowColumns = 3;
+constexpr double kWideMillimetres = 150.0;
 constexpr int kSpacing = 1;
 
 std::size_t placeOf(View view) {
@@ -35,6 +39,8 @@ std::size_t placeOf(View view) {
 ViewStrip::ViewStrip(const settings::Appearance& appearance, QWidget* parent)
     : QWidget{parent},
       m_appearance{appearance},
+      m_row{new QBoxLayout{QBoxLayout::LeftToRight, this}},
+      m_choice{new QGridLayout},
       m_stack{new QStackedWidget},
       m_timeline{new plots::Timeline{appearance}},
       m_section{new widgets::SectionView{appearance}},
@@ -42,23 +48,19 @@ ViewStrip::ViewStrip(const settings::Appearance& appearance, QWidget* parent)
       m_table{new QTableView},
       m_heights{new HeightsEntry{appearance}},
       m_chop{new ChopEntry{appearance}} {
-    auto* row = new QHBoxLayout{this};
-    row->setContentsMargins(0, 0, 0, 0);
-    auto* buttons = new QGridLayout;
-    buttons->setSpacing(kSpacing);
+    m_row->setContentsMargins(0, 0, 0, 0);
+    m_choice->setSpacing(kSpacing);
     auto* group = new QButtonGroup{this};
     for (const View view : kViews) {
         auto* button = new QPushButton;
         button->setCheckable(true);
         group->addButton(button);
-        const int place = static_cast<int>(placeOf(view));
-        buttons->addWidget(button, place / kButtonColumns, place % kButtonColumns);
         connect(button, &QPushButton::clicked, this, [this, view] { choose(view); });
         m_buttons[placeOf(view)] = button;
     }
-    buttons->setRowStretch(static_cast<int>(kViews.size()) / kButtonColumns + 1, 1);
-    row->addLayout(buttons);
-    row->addWidget(m_stack, 1);
+    m_row->addLayout(m_choice);
+    m_row->addWidget(m_stack, 1);
+    place();
     m_table->setModel(m_rows);
     m_table->verticalHeader()->hide();
     m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
@@ -94,6 +96,33 @@ void ViewStrip::fitButtons() {
     for (QPushButton* button : m_buttons)
         button->setMinimumHeight(m_appearance.pixels(settings::kControlMillimetres));
     m_table->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 6);
+}
+
+/// The buttons beside the view, or with little room, above it.
+void ViewStrip::place() {
+    const bool narrow = width() < m_appearance.pixels(kWideMillimetres);
+    if (std::exchange(m_narrow, narrow) == narrow) return;
+    while (QLayoutItem* item = m_choice->takeAt(0)) delete item;
+    const int columns = narrow ? kNarrowColumns : kButtonColumns;
+    int place = 0;
+    for (QPushButton* button : m_buttons) {
+        m_choice->addWidget(button, place / columns, place % columns);
+        ++place;
+    }
+    m_choice->setRowStretch(static_cast<int>(kViews.size()) / kButtonColumns + 1, narrow ? 0 : 1);
+    m_row->setDirection(narrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+}
+
+QSize ViewStrip::minimumSizeHint() const {
+    int widest = 0;
+    for (const QPushButton* button : m_buttons) widest = std::max(widest, button->minimumSizeHint().width());
+    return {std::max(kNarrowColumns * (widest + kSpacing), m_stack->minimumSizeHint().width()),
+            m_row->totalMinimumSize().height()};
+}
+
+void ViewStrip::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    place();
 }
 
 void ViewStrip::choose(View view) {

@@ -11,6 +11,8 @@
 #include <cstdint>
 #include <memory>
 
+class QBoxLayout;
+class QGridLayout;
 class QPushButton;
 class QStackedWidget;
 class QTableView;
@@ -46,6 +48,7 @@ class ViewStrip final : public QWidget {
     void startAnew();
     void choose(View view);
     [[nodiscard]] View chosen() const noexcept { return m_chosen; }
+    [[nodiscard]] QSize minimumSizeHint() const override;
 
   signals:
     /// To be recorded; `name` is what it is called if it fails.
@@ -54,11 +57,13 @@ class ViewStrip final : public QWidget {
 
   protected:
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
     void showEvent(QShowEvent* event) override;
 
   private:
     void retranslate();
     void fitButtons();
+    void place();
     void show();
     void showDay();
     void recordHeights(std::vector<entries::HeightReading> readings);
@@ -73,6 +78,9 @@ class ViewStrip final : public QWidget {
     View m_chosen = View::timeline;
     QTimer m_later;
 
+    std::optional<bool> m_narrow;  ///< as the buttons were placed last
+    QBoxLayout* m_row;
+    QGridLayout* m_choice;
     std::array<QPushButton*, kViews.size()> m_buttons{};
     QStackedWidget* m_stack;
     plots::Timeline* m_timeline;

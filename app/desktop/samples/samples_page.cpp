@@ -19,6 +19,7 @@
 #include <QShortcut>
 #include <QSignalBlocker>
 #include <QTabWidget>
+#include <utility>
 
 namespace treadwell::samples_page {
 
@@ -26,6 +27,8 @@ namespace {
 
 constexpr std::chrono::seconds kTick{30};
 constexpr int kFormWidth = 400;  // pixels
+constexpr int kWidthOfTwo = 900;
+constexpr double kStackedFormMillimetres = 100;
 
 const std::array kTabKeys{Qt::Key_F2, Qt::Key_F3, Qt::Key_F4, Qt::Key_F5, Qt::Key_F6};
 
@@ -52,11 +55,16 @@ SamplesPage::SamplesPage(desk::SeasonDesk& desk, const settings::Appearance& loo
       m_settingLines{new LinesPanel{look, QStringLiteral("settingLines")}},
       m_fieldLines{new LinesPanel{look, QStringLiteral("fieldLines")}} {
     auto* layout = new QVBoxLayout{this};
-    auto* columns = new QHBoxLayout;
+    auto* page = new QWidget;
+    m_columns = new QBoxLayout{QBoxLayout::LeftToRight, page};
+    m_columns->setContentsMargins(0, 0, 0, 0);
+    m_side = makeForms();
+    m_columns->addWidget(m_side);
+    m_columns->addWidget(makeViews(), 1);
+    m_page = widgets::scrolled(page);
     layout->addWidget(m_messages);
-    layout->addLayout(columns, 1);
-    columns->addWidget(makeForms());
-    columns->addWidget(makeViews(), 1);
+    layout->addWidget(m_page, 1);
+    place();
     for (Form* form : m_forms) {
         connect(form, &Form::recorded, this, &SamplesPage::record);
     }
@@ -103,30 +111,43 @@ QWidget* SamplesPage::makeForms() {
     layout->addLayout(field);
     layout->addWidget(m_scale);
     layout->addWidget(m_tabs, 1);
-    forms->setFixedWidth(kFormWidth);
     return forms;
 }
 
 QWidget* SamplesPage::makeViews() {
     auto* views = new QWidget;
-    auto* grid = new QGridLayout{views};
-    grid->addWidget(m_changed, 0, 0, 1, 2);
-    grid->addWidget(m_dryChart, 1, 0);
-    grid->addWidget(m_dryLines, 1, 1);
-    grid->addWidget(m_sieveChart, 2, 0);
-    grid->addWidget(m_chopLines, 2, 1);
-    grid->addWidget(m_kernelLines, 3, 0);
-    grid->addWidget(m_settingLines, 3, 1);
-    grid->addWidget(m_fieldLines, 4, 0, 1, 2);
-    grid->setColumnStretch(0, 1);
-    grid->setColumnStretch(1, 1);
-    grid->setRowStretch(4, 1);
-    m_views = widgets::scrolled(views);
-    return m_views;
+    m_views = new QGridLayout{views};
+    m_views->setColumnStretch(0, 1);
+    return views;
+}
+
+/// What is said beside what is entered, each line beside its picture; with large letters on a small screen
+/// all of it one below the other.
+void SamplesPage::place() {
+    const bool stacked = width() < kWidthOfTwo;
+    if (std::exchange(m_stacked, stacked) == stacked) return;
+    m_columns->setDirection(stacked ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
+    m_side->setMinimumWidth(stacked ? 0 : kFormWidth);
+    m_side->setMaximumWidth(stacked ? QWIDGETSIZE_MAX : kFormWidth);
+    m_tabs->setMinimumHeight(stacked ? m_appearance.pixels(kStackedFormMillimetres) : 0);
+    while (QLayoutItem* item = m_views->takeAt(0)) delete item;
+    const std::array<QWidget*, 6> paired{m_dryChart,  m_dryLines,    m_sieveChart,
+                                         m_chopLines, m_kernelLines, m_settingLines};
+    const int columns = stacked ? 1 : 2;
+    m_views->addWidget(m_changed, 0, 0, 1, columns);
+    int place = 0;
+    for (QWidget* widget : paired) {
+        m_views->addWidget(widget, 1 + place / columns, place % columns);
+        ++place;
+    }
+    const int last = 1 + place / columns;
+    m_views->addWidget(m_fieldLines, last, 0, 1, columns);
+    m_views->setColumnStretch(1, stacked ? 0 : 1);
+    for (int row = 0; row <= 1 + place; ++row) m_views->setRowStretch(row, row == last ? 1 : 0);
 }
 
 void SamplesPage::retranslate() {
-    m_views->setAccessibleName(tr("What the samples say"));
+    m_page->setAccessibleName(tr("What the samples say"));
     m_tabs->setAccessibleName(tr("What is entered"));
     m_fieldTitle->setText(tr("Field"));
     m_field->setAccessibleName(tr("Field"));
@@ -226,6 +247,11 @@ void SamplesPage::tellChange(const season::Season& before, const entries::DryMat
 void SamplesPage::fail(desk::Ticket ticket, const Error& error) {
     if (m_pending.erase(ticket) == 0) return;
     m_messages->post(widgets::Weight::error, tr("The sample is not recorded: %1").arg(speech().say(error)));
+}
+
+void SamplesPage::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    place();
 }
 
 void SamplesPage::showEvent(QShowEvent* event) {

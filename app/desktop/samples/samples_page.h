@@ -8,7 +8,9 @@
 #include <QWidget>
 #include <map>
 
+class QBoxLayout;
 class QComboBox;
+class QGridLayout;
 class QLabel;
 class QTabWidget;
 
@@ -33,11 +35,13 @@ class SamplesPage final : public QWidget {
 
   protected:
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
     void showEvent(QShowEvent* event) override;
 
   private:
     [[nodiscard]] QWidget* makeForms();
     [[nodiscard]] QWidget* makeViews();
+    void place();
     void retranslate();
     void fillFields();
     [[nodiscard]] fill::Speech speech() const;
@@ -62,7 +66,11 @@ class SamplesPage final : public QWidget {
     widgets::MessageBar* m_messages;
     QTabWidget* m_tabs;
     ScaleRow* m_scale;
-    QWidget* m_views = nullptr;
+    std::optional<bool> m_stacked;  ///< as forms and views were placed last
+    QWidget* m_page = nullptr;
+    QWidget* m_side = nullptr;  ///< the forms
+    QBoxLayout* m_columns = nullptr;
+    QGridLayout* m_views = nullptr;
     DryMatterForm* m_dryForm;
     SieveForm* m_sieveForm;
     std::vector<Form*> m_forms;  ///< in the order of the tabs

@@ -168,6 +168,10 @@ void applyTheme(QApplication& application, const Theme& theme) {
     if (kFontsLoaded) font.setFamily(QStringLiteral("DejaVu Sans"));
     font.setBold(theme.bold);
     application.setStyle(new StillStyle);
+    // What the platform would let slide or fade by itself.
+    for (const Qt::UIEffect effect : {Qt::UI_AnimateMenu, Qt::UI_FadeMenu, Qt::UI_AnimateCombo,
+                                      Qt::UI_AnimateTooltip, Qt::UI_FadeTooltip, Qt::UI_AnimateToolBox})
+        QApplication::setEffectEnabled(effect, false);
     application.setPalette(theme.palette);
     application.setFont(font);
     application.setStyleSheet(styleSheetOf(theme));

@@ -1,9 +1,10 @@
 #include "app/desktop/widgets/advice_line.h"
 
 #include <QEvent>
-#include <QHBoxLayout>
+#include <QGridLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <utility>
 
 namespace treadwell::widgets {
 
@@ -11,15 +12,13 @@ AdviceLine::AdviceLine(const settings::Appearance& appearance, QWidget* parent)
     : QFrame{parent},
       m_appearance{appearance},
       m_sentence{new QLabel},
+      m_grid{new QGridLayout{this}},
       m_try{new QPushButton},
       m_accept{new QPushButton},
       m_decline{new QPushButton} {
     setProperty("edged", true);
-    auto* layout = new QHBoxLayout{this};
-    layout->addWidget(m_sentence, 1);
-    layout->addWidget(m_try);
-    layout->addWidget(m_accept);
-    layout->addWidget(m_decline);
+    m_grid->setColumnStretch(0, 1);
+    placeButtons();
     m_sentence->setTextFormat(Qt::PlainText);
     m_sentence->setWordWrap(true);
     m_try->setObjectName(QStringLiteral("whatIf"));
@@ -64,7 +63,7 @@ void AdviceLine::refresh() {
     m_decline->setText(tr("Not now"));
     m_decline->setAccessibleDescription(tr("Record that the advice is declined"));
     const int gap = m_appearance.pixels(settings::kGapMillimetres);
-    layout()->setSpacing(gap);
+    m_grid->setSpacing(gap);
     m_try->setMinimumHeight(m_appearance.pixels(settings::kControlMillimetres));
     for (QPushButton* button : {m_accept, m_decline}) {
         button->setMinimumHeight(m_appearance.pixels(settings::kControlMillimetres));
@@ -76,6 +75,25 @@ void AdviceLine::refresh() {
     }
     setAccessibleName(tr("Advice"));
     setAccessibleDescription(m_sentence->text());
+}
+
+void AdviceLine::placeButtons() {
+    constexpr int kSentenceParts = 2;  // the sentence needs as much again as the buttons
+    int wide = 0;
+    for (const QPushButton* button : {m_try, m_accept, m_decline})
+        wide += button->sizeHint().width() + m_appearance.pixels(settings::kGapMillimetres);
+    const bool below = width() < kSentenceParts * wide;
+    if (std::exchange(m_below, below) == below) return;
+    while (QLayoutItem* item = m_grid->takeAt(0)) delete item;
+    m_grid->addWidget(m_sentence, 0, 0, 1, below ? 4 : 1);
+    int column = 1;
+    for (QPushButton* button : {m_try, m_accept, m_decline})
+        m_grid->addWidget(button, below ? 1 : 0, column++);
+}
+
+void AdviceLine::resizeEvent(QResizeEvent* event) {
+    QFrame::resizeEvent(event);
+    placeButtons();
 }
 
 void AdviceLine::changeEvent(QEvent* event) {

@@ -5,6 +5,7 @@
 #include <QFrame>
 #include <optional>
 
+class QGridLayout;
 class QLabel;
 class QPushButton;
 
@@ -33,15 +34,20 @@ class AdviceLine final : public QFrame {
 
   protected:
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
     void refresh();
+    /// Beside the sentence, or where that leaves it too little room, below it.
+    void placeButtons();
 
     const settings::Appearance& m_appearance;
     std::optional<QString> m_text;
     bool m_toDecide = false;
     bool m_trying = false;
+    std::optional<bool> m_below;  ///< as the buttons were placed last
     QLabel* m_sentence;
+    QGridLayout* m_grid;
     QPushButton* m_try;
     QPushButton* m_accept;
     QPushButton* m_decline;

@@ -7,6 +7,7 @@
 #include <QGridLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <utility>
 
 namespace treadwell::widgets {
 
@@ -14,6 +15,7 @@ namespace {
 
 constexpr double kNumberSize = 3.2;
 constexpr double kChanceSize = 1.3;
+constexpr double kNarrowMillimetres = 120.0;
 
 std::size_t placeOf(Reading reading) {
     return static_cast<std::size_t>(reading);
@@ -30,6 +32,7 @@ QFont sized(QFont font, double factor) {
 DensityGauge::DensityGauge(const settings::Appearance& appearance, QWidget* parent)
     : QWidget{parent},
       m_appearance{appearance},
+      m_grid{new QGridLayout{this}},
       m_number{new QLabel},
       m_band{new QLabel},
       m_chance{new QLabel},
@@ -37,20 +40,20 @@ DensityGauge::DensityGauge(const settings::Appearance& appearance, QWidget* pare
       m_distribution{new DistributionView{appearance}},
       m_working{new QPushButton},
       m_buttons{} {
-    auto* grid = new QGridLayout{this};
-    grid->setContentsMargins(0, 0, 0, 0);
-    grid->setVerticalSpacing(2);
-    grid->addWidget(m_number, 0, 0, 2, 1);
-    grid->addWidget(m_band, 0, 1);
-    grid->addWidget(m_chance, 1, 1);
-    grid->addWidget(m_working, 0, 2, 2, 1, Qt::AlignRight | Qt::AlignVCenter);
-    grid->addWidget(m_movedLabel, 2, 0, 1, 3);
-    grid->addWidget(m_distribution, 3, 0, 1, 3);
+    m_grid->setContentsMargins(0, 0, 0, 0);
+    m_grid->setVerticalSpacing(2);
+    m_grid->addWidget(m_number, 0, 0, 2, 1);
+    m_grid->addWidget(m_band, 0, 1);
+    m_grid->addWidget(m_chance, 1, 1);
+    m_grid->addWidget(m_movedLabel, 2, 0, 1, 3);
+    m_grid->addWidget(m_distribution, 3, 0, 1, 3);
+    m_band->setWordWrap(true);
     m_chance->setWordWrap(true);
     m_movedLabel->setWordWrap(true);
+    m_number->setObjectName(QStringLiteral("densityNumber"));
     m_movedLabel->setObjectName(QStringLiteral("moved"));
-    grid->setRowStretch(3, 1);
-    grid->setColumnStretch(1, 1);
+    m_grid->setRowStretch(3, 1);
+    m_grid->setColumnStretch(1, 1);
     auto* readings = new QHBoxLayout;
     auto* group = new QButtonGroup{this};
     for (const Reading reading : kReadings) {
@@ -65,7 +68,8 @@ DensityGauge::DensityGauge(const settings::Appearance& appearance, QWidget* pare
         });
         m_buttons[placeOf(reading)] = button;
     }
-    grid->addLayout(readings, 4, 0, 1, 3);
+    m_grid->addLayout(readings, 4, 0, 1, 3);
+    place();
     connect(m_working, &QPushButton::clicked, this, [this] { emit workingRequested(m_selected); });
     connect(&appearance, &settings::Appearance::changed, this, &DensityGauge::fit);
     for (GaugeView& view : m_views) view = tr("No load yet.");
@@ -126,9 +130,9 @@ QString DensityGauge::shortText(Reading reading) const {
     if (shown == nullptr) return tr("%1\nnone yet").arg(readingName(reading));
     const settings::DisplayUnits& units = m_appearance.units();
     const auto number = [&units](DryDensity density) { return units.numberText(density.amount()); };
-    return tr("%1\n%2 (%3–%4)")
-        .arg(readingName(reading), number(shown->density.median()), number(shown->density.low80()),
-             number(shown->density.high80()));
+    const QString text = m_narrow ? QStringLiteral("%1\n%2\n(%3–%4)") : tr("%1\n%2 (%3–%4)");
+    return text.arg(readingName(reading), number(shown->density.median()), number(shown->density.low80()),
+                    number(shown->density.high80()));
 }
 
 QString DensityGauge::bandText(const GaugeDensity& shown) const {
@@ -172,13 +176,30 @@ void DensityGauge::fit() {
     const int control = m_appearance.pixels(settings::kControlMillimetres);
     m_working->setMinimumHeight(control);
     for (QPushButton* button : m_buttons) {
-        button->setMinimumHeight(std::max(control, 2 * fontMetrics().lineSpacing() + fontMetrics().height()));
+        const int lines = m_narrow ? 3 : 2;
+        button->setMinimumHeight(
+            std::max(control, lines * fontMetrics().lineSpacing() + fontMetrics().height()));
     }
     refresh();
 }
 
+/// Beside the number, or where that would leave its words no room, at the foot.
+void DensityGauge::place() {
+    m_grid->removeWidget(m_working);
+    if (m_narrow) {
+        m_grid->addWidget(m_working, 5, 0, 1, 3);
+    } else {
+        m_grid->addWidget(m_working, 0, 2, 2, 1, Qt::AlignRight | Qt::AlignVCenter);
+    }
+}
+
 void DensityGauge::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
+    const bool narrow = width() < m_appearance.pixels(kNarrowMillimetres);
+    if (std::exchange(m_narrow, narrow) != narrow) {
+        place();
+        fit();
+    }
     m_movedLabel->setMinimumHeight(std::max(0, m_movedLabel->heightForWidth(width())));
 }
 

@@ -9,6 +9,7 @@
 #include <optional>
 #include <variant>
 
+class QGridLayout;
 class QLabel;
 class QPushButton;
 
@@ -65,12 +66,15 @@ class DensityGauge final : public QWidget {
     [[nodiscard]] QString bandText(const GaugeDensity& shown) const;
     void refresh();
     void fit();
+    void place();
     void tellMoved();
 
     const settings::Appearance& m_appearance;
     std::array<GaugeView, kReadings.size()> m_views;
     std::array<QString, kReadings.size()> m_moved;
     Reading m_selected = Reading::layerNow;
+    bool m_narrow = false;
+    QGridLayout* m_grid;
     QLabel* m_number;
     QLabel* m_band;
     QLabel* m_chance;

@@ -22,6 +22,12 @@ std::size_t placeOf(Zone zone) {
     return static_cast<std::size_t>(zone);
 }
 
+/// Where the chips of a zone begin, from its left.
+int chipsFrom(const settings::Appearance& appearance, Zone zone) {
+    const int gap = appearance.pixels(settings::kGapMillimetres);
+    return zone == Zone::packing ? kWall + gap : gap;
+}
+
 }  // namespace
 
 QString zoneName(Zone zone) {
@@ -95,6 +101,15 @@ TractorChip* PadPlan::addChip() {
 }
 
 QRect PadPlan::zoneRect(Zone zone) const {
+    if (isUpright()) {
+        // What is left over is the silo's.
+        int top = zone == Zone::packing ? 0 : height() - neededHeight(Zone::away);
+        if (zone == Zone::spreading) top -= neededHeight(Zone::spreading);
+        const int high = zone == Zone::packing
+                             ? height() - neededHeight(Zone::away) - neededHeight(Zone::spreading)
+                             : neededHeight(zone);
+        return {0, top, width(), high};
+    }
     double left = 0.0;
     for (std::size_t i = 0; i < placeOf(zone); ++i) left += kZoneParts[i];
     const int from = static_cast<int>(left * width());
@@ -104,23 +119,24 @@ QRect PadPlan::zoneRect(Zone zone) const {
 
 Zone PadPlan::zoneAt(QPoint place) const {
     for (const Zone zone : kZones) {
-        if (place.x() < zoneRect(zone).right()) return zone;
+        const QRect area = zoneRect(zone);
+        if (isUpright() ? place.y() < area.bottom() : place.x() < area.right()) return zone;
     }
     return Zone::away;
 }
 
-int PadPlan::chipsFrom(Zone zone) const {
-    const int gap = m_appearance.pixels(settings::kGapMillimetres);
-    return zone == Zone::packing ? kWall + gap : gap;
+int PadPlan::lyingWidth(const settings::Appearance& appearance) {
+    double width = 0.0;
+    for (const Zone zone : kZones) {
+        const int chip = TractorChip::sizeIn(appearance, zone).width();
+        width = std::max(width, (chipsFrom(appearance, zone) + chip + kZoneEdge) / kZoneParts[placeOf(zone)]);
+    }
+    return static_cast<int>(std::ceil(width));
 }
 
 QSize PadPlan::minimumSizeHint() const {
-    double width = 0.0;
-    for (const Zone zone : kZones) {
-        const int chip = TractorChip::sizeIn(m_appearance, zone).width();
-        width = std::max(width, (chipsFrom(zone) + chip + kZoneEdge) / kZoneParts[placeOf(zone)]);
-    }
-    return {static_cast<int>(std::ceil(width)), neededHeight()};
+    const int chip = TractorChip::sizeIn(m_appearance, Zone::packing).width();
+    return {chipsFrom(m_appearance, Zone::packing) + chip + kWall + kZoneEdge, minimumHeight()};
 }
 
 QSize PadPlan::sizeHint() const {
@@ -129,7 +145,8 @@ QSize PadPlan::sizeHint() const {
 
 int PadPlan::columnsIn(Zone zone) const {
     const int gap = m_appearance.pixels(settings::kGapMillimetres);
-    const int room = zoneRect(zone).width() - chipsFrom(zone) - kZoneEdge + gap;
+    const int wide = isUpright() ? width() - kWall : static_cast<int>(kZoneParts[placeOf(zone)] * width());
+    const int room = wide - chipsFrom(m_appearance, zone) - kZoneEdge + gap;
     return std::max(1, room / (TractorChip::sizeIn(m_appearance, zone).width() + gap));
 }
 
@@ -137,18 +154,21 @@ int PadPlan::titleHeight() const {
     return kWall + 6 + fontMetrics().height() + 4;
 }
 
-int PadPlan::neededHeight() const {
+int PadPlan::neededHeight(Zone zone) const {
     const int gap = m_appearance.pixels(settings::kGapMillimetres);
-    int needed = 0;
+    const auto count = static_cast<int>(std::ranges::count_if(
+        m_chips, [zone](const TractorChip* chip) { return chip->tractor().zone == zone; }));
+    const int rows = std::max(1, (count + columnsIn(zone) - 1) / columnsIn(zone));
+    return titleHeight() + rows * (TractorChip::sizeIn(m_appearance, zone).height() + gap) + kWall;
+}
+
+int PadPlan::neededHeight() const {
+    int highest = 0, together = 0;
     for (const Zone zone : kZones) {
-        const auto count =
-            static_cast<int>(std::count_if(m_chips.begin(), m_chips.end(), [zone](const TractorChip* chip) {
-                return chip->tractor().zone == zone;
-            }));
-        const int rows = std::max(1, (count + columnsIn(zone) - 1) / columnsIn(zone));
-        needed = std::max(needed, rows * (TractorChip::sizeIn(m_appearance, zone).height() + gap));
+        highest = std::max(highest, neededHeight(zone));
+        together += neededHeight(zone);
     }
-    return needed + titleHeight() + kWall;
+    return isUpright() ? together : highest;
 }
 
 void PadPlan::layOut() {
@@ -163,8 +183,8 @@ void PadPlan::layOut() {
             const int row = place / columnsIn(zone);
             ++place;
             if (chip == m_dragged) continue;  // it is in the user's hand
-            chip->move(area.left() + chipsFrom(zone) + column * (size.width() + gap),
-                       titleHeight() + row * (size.height() + gap));
+            chip->move(area.left() + chipsFrom(m_appearance, zone) + column * (size.width() + gap),
+                       area.top() + titleHeight() + row * (size.height() + gap));
         }
     }
     setMinimumHeight(neededHeight());
@@ -246,15 +266,26 @@ void PadPlan::paintSilo(QPainter& painter) const {
     // Slope lines at the mouth: the ramp that the blade pushes the crop up.
     painter.setPen(QPen{theme.outline, theme.lineWidth, Qt::DotLine});
     for (int i = 1; i <= 3; ++i) {
-        const int x = mouth.left() + i * mouth.width() / 4;
-        painter.drawLine(x, kWall + 4, x, height() - kWall - 4);
+        const int x = mouth.left() + i * mouth.width() / 4, y = mouth.top() + i * mouth.height() / 4;
+        if (isUpright()) {
+            painter.drawLine(kWall + 4, y, width() - kWall - 4, y);
+        } else {
+            painter.drawLine(x, kWall + 4, x, height() - kWall - 4);
+        }
     }
     // The walls stand on three sides of the silo and end with the ramp.
     painter.setPen(Qt::NoPen);
     painter.setBrush(QBrush{theme.outline, theme.bold ? Qt::SolidPattern : Qt::Dense3Pattern});
-    painter.drawRect(0, 0, mouth.right() - mouth.width() / 4, kWall);
-    painter.drawRect(0, height() - kWall, mouth.right() - mouth.width() / 4, kWall);
-    painter.drawRect(0, 0, kWall, height());
+    const int end = isUpright() ? mouth.bottom() - mouth.height() / 4 : mouth.right() - mouth.width() / 4;
+    if (isUpright()) {
+        painter.drawRect(0, 0, width(), kWall);
+        painter.drawRect(0, 0, kWall, end);
+        painter.drawRect(width() - kWall, 0, kWall, end);
+    } else {
+        painter.drawRect(0, 0, kWall, height());
+        painter.drawRect(0, 0, end, kWall);
+        painter.drawRect(0, height() - kWall, end, kWall);
+    }
 }
 
 void PadPlan::paintZones(QPainter& painter) const {
@@ -262,8 +293,10 @@ void PadPlan::paintZones(QPainter& painter) const {
     QFont bold = font();
     bold.setBold(true);
     for (const Zone zone : kZones) {
-        const int left = zone == Zone::packing ? kWall + 2 : 2;
-        const QRect area = zoneRect(zone).adjusted(left, kWall + 2, -2, -kWall - 2);
+        const bool walled = isUpright() && zone != Zone::away;
+        const int left = walled || zone == Zone::packing ? kWall + 2 : 2;
+        const QRect area =
+            zoneRect(zone).adjusted(left, kWall + 2, walled ? -kWall - 2 : -2, isUpright() ? -2 : -kWall - 2);
         const bool offered =
             m_dragged != nullptr || (m_picked != nullptr && m_picked->tractor().zone != zone);
         if (offered) {

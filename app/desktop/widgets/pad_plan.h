@@ -31,7 +31,8 @@ struct TractorView {
 
 /// The silo pad in plan with the tractors as named chips: packing in the silo, spreading at its mouth, or
 /// away. A chip is dragged, or picked with a click and put with a second one, or moved with the arrow keys;
-/// one that packs has a button for its share of the time.
+/// one that packs has a button for its share of the time. Where there is no room for the zones side by side
+/// the plan stands upright, and they lie one below the other.
 class PadPlan final : public QWidget {
     Q_OBJECT
 
@@ -44,6 +45,8 @@ class PadPlan final : public QWidget {
     [[nodiscard]] QRect zoneRect(Zone zone) const;
     [[nodiscard]] QSize sizeHint() const override;
     [[nodiscard]] QSize minimumSizeHint() const override;
+    /// From this width on the zones lie side by side.
+    [[nodiscard]] static int lyingWidth(const settings::Appearance& appearance);
 
   signals:
     /// Asked for by the user; the chip moves when setTractors() says so.
@@ -60,8 +63,9 @@ class PadPlan final : public QWidget {
 
   private:
     [[nodiscard]] Zone zoneAt(QPoint place) const;
-    [[nodiscard]] int chipsFrom(Zone zone) const;
+    [[nodiscard]] bool isUpright() const { return width() < lyingWidth(m_appearance); }
     [[nodiscard]] int columnsIn(Zone zone) const;
+    [[nodiscard]] int neededHeight(Zone zone) const;
     [[nodiscard]] int titleHeight() const;
     [[nodiscard]] int neededHeight() const;
     TractorChip* addChip();

@@ -43,7 +43,7 @@ void SectionView::setSection(Section section) {
 }
 
 QSize SectionView::minimumSizeHint() const {
-    return {360, fontMetrics().height() * 3 + 60};
+    return {300, fontMetrics().height() * 3 + 60};
 }
 
 Length SectionView::highest() const {

@@ -1,9 +1,12 @@
 // Drives the window on a real season file, and looks into the file afterwards.
+#include "app/desktop/fill/view_strip.h"
 #include "app/desktop/season_banner.h"
 #include "app/desktop/widgets/density_gauge.h"
 #include "tests/app/desktop/fill/fill_window.h"
 
+#include <QAbstractAnimation>
 #include <QComboBox>
+#include <QLabel>
 #include <QLineEdit>
 #include <QScrollArea>
 #include <QScrollBar>
@@ -151,7 +154,7 @@ TEST_F(FillWindow, AtTwiceTheScaleTheSideComesUnderTheGauge) {
             m_window->setLanguage(QString::fromLatin1(language));
             m_window->resize(size);
             QTest::qWait(20);
-            EXPECT_EQ(m_window->width(), size.width()) << language;
+            EXPECT_EQ(m_window->size(), size) << language;
             EXPECT_FALSE(m_window->findChild<widgets::TruckFace*>()->visibleRegion().isEmpty());
             auto* gauge = m_window->findChild<widgets::DensityGauge*>();
             auto* entry = named<widgets::QuantitySpinBox>("dryMatterPercent");
@@ -160,6 +163,126 @@ TEST_F(FillWindow, AtTwiceTheScaleTheSideComesUnderTheGauge) {
         }
     }
     m_window->setLanguage(QStringLiteral("en"));
+}
+
+/// A fleet, four fields, two silos and loads enough for a density.
+class BusyYard : public FillWindow {
+  protected:
+    BusyYard() {
+        auto session = session::Session::open(m_files, m_clock);
+        EXPECT_TRUE(session);
+        std::vector<session::Proposal> entries{
+            {entries::SiloDefined{testing_support::someSilo(2)}, m_clock.time, {}},
+            {testing_support::someWork(1, farm::Activity::packing), m_clock.time, {}}};
+        for (std::uint8_t number = 2; number <= 4; ++number) {
+            entries.push_back(
+                {entries::TractorDefined{testing_support::someTractor(number, 10)}, m_clock.time, {}});
+            entries.push_back(
+                {testing_support::someWork(number, static_cast<farm::Activity>(number % 3), 0.5),
+                 m_clock.time,
+                 {}});
+        }
+        for (const char* name : {"Long field", "Mill field", "Quornstieg", "Vellerbruch"}) {
+            farm::Field field;
+            field.id = testing_support::idOf<farm::FieldTag>(static_cast<std::uint8_t>(entries.size()));
+            field.name = name;
+            entries.push_back({entries::FieldDefined{field}, m_clock.time, {}});
+        }
+        for (int i = 0; i < 12; ++i) {
+            m_clock.time += 6min;
+            entries.push_back({testing_support::someLoad(12.4), m_clock.time, {}});
+        }
+        EXPECT_TRUE(session->importAll(entries, {}));
+    }
+    /// In every view, language and unit, on a window of this size.
+    void expectNothingBeside(QSize size) {
+        auto* scroll = named<QScrollArea>("rest");
+        for (const char* language : {"en", "pt_BR"}) {
+            m_window->setLanguage(QString::fromLatin1(language));
+            for (const UnitSystem units : {UnitSystem::metric, UnitSystem::us}) {
+                m_window->setUnits(units);
+                for (const fill::View view : fill::kViews) {
+                    SCOPED_TRACE(testing::Message() << language << ' ' << enumText(units) << ", "
+                                                    << size.width() << ", view " << static_cast<int>(view));
+                    m_window->findChild<fill::ViewStrip*>()->choose(view);
+                    m_window->resize(size);
+                    QTest::qWait(10);
+                    EXPECT_EQ(m_window->size(), size);
+                    EXPECT_EQ(scroll->horizontalScrollBar()->maximum(), 0);
+                    expectAllWithin(*scroll->widget());
+                }
+            }
+        }
+        m_window->setLanguage(QStringLiteral("en"));
+    }
+
+  private:
+    /// What can be touched or written in lies whole within what holds it.
+    void expectAllWithin(const QWidget& page) {
+        for (const QWidget* widget : page.findChildren<QWidget*>()) {
+            const bool isTouched = qobject_cast<const QAbstractButton*>(widget) != nullptr ||
+                                   qobject_cast<const widgets::QuantitySpinBox*>(widget) != nullptr ||
+                                   qobject_cast<const widgets::TractorChip*>(widget) != nullptr;
+            if (!isTouched || !widget->isVisible()) continue;
+            const QRect within{widget->mapTo(&page, QPoint{}), widget->size()};
+            EXPECT_TRUE(page.rect().contains(within))
+                << widget->metaObject()->className() << ' ' << widget->objectName().toStdString();
+        }
+    }
+};
+
+// Downwards a small screen is scrolled, sideways never.
+TEST_F(BusyYard, NothingLiesBesideASmallScreen) {
+    open();
+    for (const QSize size : {QSize{640, 400}, QSize{683, 384}, QSize{1280, 800}, QSize{1366, 768}})
+        expectNothingBeside(size);
+}
+
+// One glance: without scrolling a truck's button, the undo and the density's number are in sight.
+TEST_F(BusyYard, AtTwiceTheScaleLoadsAndDensityAreInSight) {
+    open();
+    m_window->resize(640, 400);
+    QTest::qWait(20);
+    const auto isWhole = [](const QWidget* widget) {
+        return widget->visibleRegion().boundingRect() == widget->rect();
+    };
+    EXPECT_TRUE(isWhole(m_window->findChild<widgets::TruckFace*>()));
+    EXPECT_TRUE(isWhole(named<QPushButton>("undo")));
+    EXPECT_TRUE(isWhole(named<QLabel>("densityNumber")));
+    // The rest of the yard is reached by the keys' focus, which brings it into sight.
+    auto* incident = named<QPushButton>("incident");
+    EXPECT_FALSE(isWhole(incident));
+    named<QPushButton>("hire")->setFocus();
+    QTest::keyClick(named<QPushButton>("hire"), Qt::Key_Tab);
+    EXPECT_EQ(QApplication::focusWidget(), incident);
+    EXPECT_TRUE(isWhole(incident));
+}
+
+// Reduced motion: what a load changes stands there at once, and nothing slides, fades or grows afterwards.
+TEST_F(BusyYard, WhatChangesStandsStillAtOnce) {
+    open();
+    QTest::qWait(50);
+    m_clock.time += 1min;
+    const QImage before = m_window->grab().toImage();
+    QTest::mouseClick(m_window->findChild<widgets::TruckFace*>(), Qt::LeftButton);
+    ASSERT_TRUE(QTest::qWaitFor([this] { return today().loads.size() == 13; }));
+    QTest::qWait(60);  // what comes after the paint, and the commit's news
+    const QImage at = m_window->grab().toImage();
+    EXPECT_FALSE(at == before);
+    for (int look = 0; look < 5; ++look) {
+        QTest::qWait(60);
+        EXPECT_TRUE(m_window->grab().toImage() == at);
+    }
+    // Nor by a finger's moves: another view, reading or list is there at once.
+    for (QWidget* moved : {static_cast<QWidget*>(named<QPushButton>("dayLoads")),
+                           static_cast<QWidget*>(named<QPushButton>("whatIf"))}) {
+        QTest::mouseClick(moved, Qt::LeftButton);
+        QTest::qWait(60);
+        const QImage then = m_window->grab().toImage();
+        QTest::qWait(250);
+        EXPECT_TRUE(m_window->grab().toImage() == then) << moved->objectName().toStdString();
+    }
+    EXPECT_TRUE(m_window->findChildren<QAbstractAnimation*>().isEmpty());
 }
 
 TEST_F(FillWindow, EveryButtonIsReachedByTab) {

@@ -337,18 +337,24 @@ TEST_F(SamplesWindow, IsReachedByKeyAndFollowsLanguageUnitsAndLook) {
 }
 
 TEST_F(SamplesWindow, NothingIsWiderThanItsPlace) {
-    for (const char* language : {"en", "pt_BR"}) {
-        openSamples();
-        m_window->setLanguage(QLatin1String{language});
-        for (int tab = 0; tab < 5; ++tab) {
-            showTab(tab);
-            for (const QScrollArea* area : m_window->findChildren<QScrollArea*>()) {
-                if (!area->isVisible()) continue;
-                EXPECT_LE(area->widget()->minimumSizeHint().width(), area->viewport()->width())
-                    << language << ", tab " << tab << ", " << area->widget()->objectName().toStdString();
+    for (const QSize size : {QSize{640, 400}, QSize{683, 384}, QSize{1280, 800}, QSize{1366, 768}}) {
+        for (const char* language : {"en", "pt_BR"}) {
+            openSamples();
+            m_window->setLanguage(QLatin1String{language});
+            m_window->resize(size);
+            for (int tab = 0; tab < 5; ++tab) {
+                showTab(tab);
+                SCOPED_TRACE(testing::Message() << language << ", tab " << tab << ", " << size.width());
+                EXPECT_EQ(m_window->size(), size);
+                for (const QScrollArea* area : m_window->findChildren<QScrollArea*>()) {
+                    if (!area->isVisible()) continue;
+                    EXPECT_LE(area->widget()->minimumSizeHint().width(), area->viewport()->width())
+                        << area->widget()->objectName().toStdString();
+                    EXPECT_EQ(area->widget()->width(), area->viewport()->width());
+                }
             }
+            close();
         }
-        close();
     }
 }
 

@@ -75,6 +75,11 @@ TEST(Theme, BringsItsOwnFont) {
 TEST(Theme, MovesNothingByItself) {
     EXPECT_EQ(QApplication::style()->styleHint(QStyle::SH_Widget_Animation_Duration), 0);
     EXPECT_EQ(QApplication::style()->styleHint(QStyle::SH_Widget_Animate), 0);
+    QApplication::setEffectEnabled(Qt::UI_FadeMenu, true);  // as a platform may have it
+    applyTheme(*qApp, themeOf(Look::light));
+    for (const Qt::UIEffect effect : {Qt::UI_AnimateMenu, Qt::UI_FadeMenu, Qt::UI_AnimateCombo,
+                                      Qt::UI_AnimateTooltip, Qt::UI_FadeTooltip, Qt::UI_AnimateToolBox})
+        EXPECT_FALSE(QApplication::isEffectEnabled(effect)) << effect;
 }
 
 TEST(Appearance, CountsPixelsOfMillimetresUp) {
