@@ -135,7 +135,7 @@ void CutView::paintScale(QPainter& painter) const {
     }
     const double row = fontMetrics().height();
     const auto label = [&](double y, const QString& text) {
-        painter.drawText(QRectF{bar.right() + 4.0, y - row / 2.0, width() - bar.right() - 4.0, row},
+        painter.drawText(QRectF{bar.right() + 8.0, y - row / 2.0, width() - bar.right() - 8.0, row},
                          Qt::AlignLeft | Qt::AlignVCenter, text);
     };
     painter.setPen(theme.ink);

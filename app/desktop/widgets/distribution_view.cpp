@@ -82,6 +82,15 @@ DensityAxis DistributionView::axis() const {
     return axis;
 }
 
+std::vector<double> DistributionView::ticks() const {
+    const DensityAxis axis = this->axis();
+    const double step = tickStep(axis.high - axis.low);
+    std::vector<double> ticks;
+    for (double n = std::ceil(axis.low / step - 1e-9); n * step <= axis.high + 1e-9 * step; n += 1.0)
+        ticks.push_back(n * step);
+    return ticks;
+}
+
 void DistributionView::paintEvent(QPaintEvent*) {
     QPainter painter{this};
     painter.setRenderHint(QPainter::Antialiasing);
@@ -158,22 +167,19 @@ void DistributionView::paintAxis(QPainter& painter) const {
     const DensityAxis axis = this->axis();
     const double row = fontMetrics().height();
     const double top = axis.area.bottom() + kBracket;
-    const double step = tickStep(axis.high - axis.low);
+    const std::vector<double> ticks = this->ticks();
+    const bool whole = ticks.size() < 2 || ticks[1] - ticks[0] >= 1.0;
     const QLocale& locale = m_appearance.units().locale();
     painter.setPen(QPen{theme.outline, theme.lineWidth});
     painter.drawLine(axis.area.bottomLeft(), axis.area.bottomRight());
-    for (int i = 0; axis.low + i * step <= axis.high + 0.5 * step; ++i) {
-        const double value = axis.low + i * step;
+    for (const double value : ticks) {
         const double x = axis.x(value);
         painter.setPen(QPen{theme.outline, theme.lineWidth});
         painter.drawLine(QPointF{x, axis.area.bottom()}, QPointF{x, axis.area.bottom() + 4.0});
         painter.setPen(theme.quietInk);
         painter.drawText(QRectF{x - 40.0, top, 80.0, row}, Qt::AlignCenter,
-                         locale.toString(value, 'f', step < 1.0 ? 1 : 0));
+                         locale.toString(value, 'f', whole ? 0 : 1));
     }
-    // On the left of the row of the saturation limit, which is always far to the right.
-    painter.drawText(QRectF{row, (kMarkRows - 1) * row, static_cast<double>(width()), row}, Qt::AlignLeft,
-                     tr("dry-matter density, %1").arg(m_appearance.units().symbol(Dimension::dryDensity)));
 }
 
 void DistributionView::paintBand(QPainter& painter, const GaugeDensity& shown) const {
@@ -229,7 +235,22 @@ void DistributionView::paintMarks(QPainter& painter, const GaugeDensity& shown) 
         painter.fillRect(place, theme.panel);
         painter.setPen(mark.colour);
         painter.drawText(place, Qt::AlignCenter, mark.text);
+        if (mark.row == kMarkRows - 1) paintTitle(painter, left);
     }
+}
+
+/// On the left of the row of the saturation limit, which is always far to the right, and over the lines that
+/// cross it; the unit alone where there is no room for more.
+void DistributionView::paintTitle(QPainter& painter, double end) const {
+    const settings::Theme& theme = m_appearance.theme();
+    const double row = fontMetrics().height();
+    const QString unit = m_appearance.units().symbol(Dimension::dryDensity);
+    QString title = tr("dry-matter density, %1").arg(unit);
+    if (row + fontMetrics().horizontalAdvance(title) + row > end) title = unit;
+    const QRectF place{row, (kMarkRows - 1) * row, fontMetrics().horizontalAdvance(title) + 4.0, row};
+    painter.fillRect(place, theme.panel);
+    painter.setPen(theme.quietInk);
+    painter.drawText(place, Qt::AlignLeft | Qt::AlignVCenter, title);
 }
 
 }  // namespace treadwell::widgets

@@ -28,6 +28,8 @@ class DistributionView final : public QWidget {
     /// Null while there is only a reason.
     [[nodiscard]] const GaugeDensity* density() const noexcept { return std::get_if<GaugeDensity>(&m_view); }
     [[nodiscard]] DensityAxis axis() const;
+    /// Round numbers on the axis, also where it begins between two of them.
+    [[nodiscard]] std::vector<double> ticks() const;
     [[nodiscard]] const settings::Appearance& appearance() const noexcept { return m_appearance; }
     [[nodiscard]] QSize minimumSizeHint() const override;
 
@@ -40,6 +42,7 @@ class DistributionView final : public QWidget {
     void paintAxis(QPainter& painter) const;
     void paintBand(QPainter& painter, const GaugeDensity& shown) const;
     void paintMarks(QPainter& painter, const GaugeDensity& shown) const;
+    void paintTitle(QPainter& painter, double end) const;
 
     const settings::Appearance& m_appearance;
     GaugeView m_view;

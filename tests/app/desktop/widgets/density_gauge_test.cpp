@@ -130,5 +130,31 @@ TEST_F(Gauge, DrawsTheMassThatLiesAtTheLimit) {
     EXPECT_EQ(colourBesideLimit(150.0), appearance.theme().panel);
 }
 
+TEST_F(Gauge, MarksRoundNumbersInAnyUnits) {
+    DistributionView view{appearance};
+    for (const UnitSystem units : {UnitSystem::metric, UnitSystem::us}) {
+        appearance.setUnits(settings::DisplayUnits{units, QLocale::c()});
+        for (const double limit : {316.0, 380.0, 620.0}) {
+            view.setView(reading(212, limit));
+            const std::vector<double> ticks = view.ticks();
+            ASSERT_GE(ticks.size(), 3u);
+            const double step = ticks[1] - ticks[0];
+            for (const double tick : ticks) EXPECT_NEAR(std::remainder(tick, step), 0.0, 1e-9) << tick;
+        }
+    }
+}
+
+// Beside a narrow pad the line of the target crosses the row of the axis' title.
+TEST_F(Gauge, KeepsItsTitleReadableWhereItIsNarrow) {
+    DistributionView view{appearance};
+    view.resize(336, 140);
+    view.setView(reading(212));
+    const QImage image = view.grab().toImage();
+    const int row = view.fontMetrics().height(), x = static_cast<int>(view.axis().x(225.0));
+    const auto isTarget = [&](int y) { return image.pixelColor(x, y) == appearance.theme().target; };
+    EXPECT_TRUE(isTarget(row + row / 2)) << "the line is there";
+    for (int y = 2 * row; y < 3 * row; ++y) EXPECT_FALSE(isTarget(y)) << y;
+}
+
 }  // namespace
 }  // namespace treadwell::widgets
