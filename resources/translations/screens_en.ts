@@ -2321,6 +2321,10 @@
         <source>Let it stand</source>
         <translation>Let it stand</translation>
     </message>
+    <message>
+        <source>A real day</source>
+        <translation>A real day</translation>
+    </message>
 </context>
 <context>
     <name>treadwell::practice_page::TraineeBar</name>
@@ -4052,6 +4056,248 @@ none yet</translation>
     <message>
         <source>%1 wide, %2 high</source>
         <translation>%1 wide, %2 high</translation>
+    </message>
+</context>
+<context>
+    <name>RealDay</name>
+    <message>
+        <source>%1 to %2</source>
+        <comment>at least and at most</comment>
+        <translation>%1 to %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, %n load(s)</source>
+        <translation>
+            <numerusform>%1, %n load</numerusform>
+            <numerusform>%1, %n loads</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>a tractor that is not known</source>
+        <translation>a tractor that is not known</translation>
+    </message>
+    <message>
+        <source>Three passes or more for certain on %1 % of the layer, fewer for certain on %2 %, no tyre on %3 %; on %4 % the positions do not tell.</source>
+        <translation>Three passes or more for certain on %1 % of the layer, fewer for certain on %2 %, no tyre on %3 %; on %4 % the positions do not tell.</translation>
+    </message>
+    <message>
+        <source>too few</source>
+        <translation>too few</translation>
+    </message>
+    <message>
+        <source>as advised</source>
+        <translation>as advised</translation>
+    </message>
+    <message>
+        <source>not told</source>
+        <translation>not told</translation>
+    </message>
+    <message>
+        <source>%1: %2 positions, %3 of them precise enough for wheels, %4 outside the silo</source>
+        <translation>%1: %2 positions, %3 of them precise enough for wheels, %4 outside the silo</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them left out: damaged, or impossible for a tractor</source>
+        <translation>
+            <numerusform>%n of them left out: damaged, or impossible for a tractor</numerusform>
+            <numerusform>%n of them left out: damaged, or impossible for a tractor</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing that the tracks can tell.</source>
+        <translation>Nothing that the tracks can tell.</translation>
+    </message>
+    <message>
+        <source>Silo</source>
+        <translation>Silo</translation>
+    </message>
+    <message>
+        <source>Layer %1</source>
+        <translation>Layer %1</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::practice_page::BandsView</name>
+    <message>
+        <source>Simulation and regression</source>
+        <translation>Simulation and regression</translation>
+    </message>
+    <message>
+        <source>simulation</source>
+        <translation>simulation</translation>
+    </message>
+    <message>
+        <source>regression</source>
+        <translation>regression</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::practice_page::CoverageView</name>
+    <message>
+        <source>No track is laid.</source>
+        <translation>No track is laid.</translation>
+    </message>
+    <message>
+        <source>Passes over the layer</source>
+        <translation>Passes over the layer</translation>
+    </message>
+    <message>
+        <source>three passes or more, for certain</source>
+        <translation>three passes or more, for certain</translation>
+    </message>
+    <message>
+        <source>the positions do not tell</source>
+        <translation>the positions do not tell</translation>
+    </message>
+    <message>
+        <source>fewer than three, for certain</source>
+        <translation>fewer than three, for certain</translation>
+    </message>
+    <message>
+        <source>no tyre</source>
+        <translation>no tyre</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::practice_page::PlaceForm</name>
+    <message>
+        <source>Where this silo lies is not recorded: the corner of back wall and left wall, seen from the back wall, and the direction of the left wall from there, in degrees from north.</source>
+        <translation>Where this silo lies is not recorded: the corner of back wall and left wall, seen from the back wall, and the direction of the left wall from there, in degrees from north.</translation>
+    </message>
+    <message>
+        <source>Latitude</source>
+        <translation>Latitude</translation>
+    </message>
+    <message>
+        <source>Longitude</source>
+        <translation>Longitude</translation>
+    </message>
+    <message>
+        <source>Direction</source>
+        <translation>Direction</translation>
+    </message>
+    <message>
+        <source>Record the place</source>
+        <translation>Record the place</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::practice_page::RealDayView</name>
+    <message>
+        <source>Reading the tracks: %1 %</source>
+        <translation>Reading the tracks: %1 %</translation>
+    </message>
+    <message>
+        <source>Reading the tracks</source>
+        <translation>Reading the tracks</translation>
+    </message>
+    <message>
+        <source>The day is being replayed.</source>
+        <translation>The day is being replayed.</translation>
+    </message>
+    <message>
+        <source>No crop was tipped here yet: there is no day to look back on.</source>
+        <translation>No crop was tipped here yet: there is no day to look back on.</translation>
+    </message>
+    <message>
+        <source>No track of this day is attached: choose the tractor and attach its file.</source>
+        <translation>No track of this day is attached: choose the tractor and attach its file.</translation>
+    </message>
+    <message>
+        <source>A track can be laid once it is recorded where the silo lies.</source>
+        <translation>A track can be laid once it is recorded where the silo lies.</translation>
+    </message>
+    <message>
+        <source>No track is chosen.</source>
+        <translation>No track is chosen.</translation>
+    </message>
+    <message>
+        <source>No track lies on a layer of this silo: check where it lies, its direction and the clocks.</source>
+        <translation>No track lies on a layer of this silo: check where it lies, its direction and the clocks.</translation>
+    </message>
+    <message>
+        <source>Layer %1. %2</source>
+        <translation>Layer %1. %2</translation>
+    </message>
+    <message>
+        <source>Full bars: the field regression; hatched: the simulation of every wheel pass; dashed: the density that is wanted. The simulation was fitted to the regression: it is a second opinion on how the passes were spread, no second measurement.</source>
+        <translation>Full bars: the field regression; hatched: the simulation of every wheel pass; dashed: the density that is wanted. The simulation was fitted to the regression: it is a second opinion on how the passes were spread, no second measurement.</translation>
+    </message>
+    <message>
+        <source>Reading %1</source>
+        <translation>Reading %1</translation>
+    </message>
+    <message>
+        <source>Attach a track</source>
+        <translation>Attach a track</translation>
+    </message>
+    <message>
+        <source>Tracks (*.gpx *.nmea *.txt *.log);;All files (*)</source>
+        <translation>Tracks (*.gpx *.nmea *.txt *.log);;All files (*)</translation>
+    </message>
+    <message>
+        <source>As it was: %1</source>
+        <translation>As it was: %1</translation>
+    </message>
+    <message>
+        <source>A lesson of this day</source>
+        <translation>A lesson of this day</translation>
+    </message>
+    <message>
+        <source>Silo</source>
+        <translation>Silo</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Day</translation>
+    </message>
+    <message>
+        <source>Tracks of the day</source>
+        <translation>Tracks of the day</translation>
+    </message>
+    <message>
+        <source>Tractor of the track</source>
+        <translation>Tractor of the track</translation>
+    </message>
+    <message>
+        <source>Attach its track</source>
+        <translation>Attach its track</translation>
+    </message>
+    <message>
+        <source>Passes over each layer</source>
+        <translation>Passes over each layer</translation>
+    </message>
+    <message>
+        <source>Layer</source>
+        <translation>Layer</translation>
+    </message>
+    <message>
+        <source>Passes</source>
+        <translation>Passes</translation>
+    </message>
+    <message>
+        <source>Three or more</source>
+        <translation>Three or more</translation>
+    </message>
+    <message>
+        <source>No tyre</source>
+        <translation>No tyre</translation>
+    </message>
+    <message>
+        <source>Rule: three</source>
+        <translation>Rule: three</translation>
+    </message>
+    <message>
+        <source>What went wrong, and where</source>
+        <translation>What went wrong, and where</translation>
+    </message>
+    <message>
+        <source>The tracks</source>
+        <translation>The tracks</translation>
+    </message>
+    <message>
+        <source>Simulation beside the regression: %1, with the 80 % band</source>
+        <translation>Simulation beside the regression: %1, with the 80 % band</translation>
     </message>
 </context>
 </TS>

@@ -2321,6 +2321,10 @@
         <source>Let it stand</source>
         <translation>Fazê-lo parar</translation>
     </message>
+    <message>
+        <source>A real day</source>
+        <translation>Um dia real</translation>
+    </message>
 </context>
 <context>
     <name>treadwell::practice_page::TraineeBar</name>
@@ -4052,6 +4056,248 @@ ainda nenhuma</translation>
     <message>
         <source>%1 wide, %2 high</source>
         <translation>%1 de largura, %2 de altura</translation>
+    </message>
+</context>
+<context>
+    <name>RealDay</name>
+    <message>
+        <source>%1 to %2</source>
+        <comment>at least and at most</comment>
+        <translation>%1 a %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, %n load(s)</source>
+        <translation>
+            <numerusform>%1, %n carga</numerusform>
+            <numerusform>%1, %n cargas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>a tractor that is not known</source>
+        <translation>um trator desconhecido</translation>
+    </message>
+    <message>
+        <source>Three passes or more for certain on %1 % of the layer, fewer for certain on %2 %, no tyre on %3 %; on %4 % the positions do not tell.</source>
+        <translation>Com certeza três passadas ou mais em %1 % da camada, com certeza menos em %2 %, nenhum pneu em %3 %; em %4 % as posições não dizem.</translation>
+    </message>
+    <message>
+        <source>too few</source>
+        <translation>poucas</translation>
+    </message>
+    <message>
+        <source>as advised</source>
+        <translation>como se recomenda</translation>
+    </message>
+    <message>
+        <source>not told</source>
+        <translation>não se sabe</translation>
+    </message>
+    <message>
+        <source>%1: %2 positions, %3 of them precise enough for wheels, %4 outside the silo</source>
+        <translation>%1: %2 posições, %3 delas precisas o bastante para rodas, %4 fora do silo</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them left out: damaged, or impossible for a tractor</source>
+        <translation>
+            <numerusform>%n delas deixada de fora: danificada, ou impossível para um trator</numerusform>
+            <numerusform>%n delas deixadas de fora: danificadas, ou impossíveis para um trator</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing that the tracks can tell.</source>
+        <translation>Nada que os percursos possam dizer.</translation>
+    </message>
+    <message>
+        <source>Silo</source>
+        <translation>Silo</translation>
+    </message>
+    <message>
+        <source>Layer %1</source>
+        <translation>Camada %1</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::practice_page::BandsView</name>
+    <message>
+        <source>Simulation and regression</source>
+        <translation>Simulação e regressão</translation>
+    </message>
+    <message>
+        <source>simulation</source>
+        <translation>simulação</translation>
+    </message>
+    <message>
+        <source>regression</source>
+        <translation>regressão</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::practice_page::CoverageView</name>
+    <message>
+        <source>No track is laid.</source>
+        <translation>Nenhum percurso foi colocado.</translation>
+    </message>
+    <message>
+        <source>Passes over the layer</source>
+        <translation>Passadas sobre a camada</translation>
+    </message>
+    <message>
+        <source>three passes or more, for certain</source>
+        <translation>três passadas ou mais, com certeza</translation>
+    </message>
+    <message>
+        <source>the positions do not tell</source>
+        <translation>as posições não dizem</translation>
+    </message>
+    <message>
+        <source>fewer than three, for certain</source>
+        <translation>menos de três, com certeza</translation>
+    </message>
+    <message>
+        <source>no tyre</source>
+        <translation>nenhum pneu</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::practice_page::PlaceForm</name>
+    <message>
+        <source>Where this silo lies is not recorded: the corner of back wall and left wall, seen from the back wall, and the direction of the left wall from there, in degrees from north.</source>
+        <translation>Não está registrado onde fica este silo: o canto da parede do fundo com a parede esquerda, visto da parede do fundo, e a direção da parede esquerda a partir dali, em graus desde o norte.</translation>
+    </message>
+    <message>
+        <source>Latitude</source>
+        <translation>Latitude</translation>
+    </message>
+    <message>
+        <source>Longitude</source>
+        <translation>Longitude</translation>
+    </message>
+    <message>
+        <source>Direction</source>
+        <translation>Direção</translation>
+    </message>
+    <message>
+        <source>Record the place</source>
+        <translation>Registrar o lugar</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::practice_page::RealDayView</name>
+    <message>
+        <source>Reading the tracks: %1 %</source>
+        <translation>Lendo os percursos: %1 %</translation>
+    </message>
+    <message>
+        <source>Reading the tracks</source>
+        <translation>Lendo os percursos</translation>
+    </message>
+    <message>
+        <source>The day is being replayed.</source>
+        <translation>O dia está sendo repetido.</translation>
+    </message>
+    <message>
+        <source>No crop was tipped here yet: there is no day to look back on.</source>
+        <translation>Ainda não se descarregou nada aqui: não há dia para rever.</translation>
+    </message>
+    <message>
+        <source>No track of this day is attached: choose the tractor and attach its file.</source>
+        <translation>Nenhum percurso deste dia está anexado: escolha o trator e anexe o arquivo dele.</translation>
+    </message>
+    <message>
+        <source>A track can be laid once it is recorded where the silo lies.</source>
+        <translation>Um percurso só cabe depois de registrado onde o silo fica.</translation>
+    </message>
+    <message>
+        <source>No track is chosen.</source>
+        <translation>Nenhum percurso está escolhido.</translation>
+    </message>
+    <message>
+        <source>No track lies on a layer of this silo: check where it lies, its direction and the clocks.</source>
+        <translation>Nenhum percurso passa por uma camada deste silo: verifique onde ele fica, a direção e os relógios.</translation>
+    </message>
+    <message>
+        <source>Layer %1. %2</source>
+        <translation>Camada %1. %2</translation>
+    </message>
+    <message>
+        <source>Full bars: the field regression; hatched: the simulation of every wheel pass; dashed: the density that is wanted. The simulation was fitted to the regression: it is a second opinion on how the passes were spread, no second measurement.</source>
+        <translation>Barras cheias: a regressão de campo; tracejadas: a simulação de cada passada de roda; linha interrompida: a densidade desejada. A simulação foi ajustada à regressão: é uma segunda opinião sobre a distribuição das passadas, não uma segunda medição.</translation>
+    </message>
+    <message>
+        <source>Reading %1</source>
+        <translation>Lendo %1</translation>
+    </message>
+    <message>
+        <source>Attach a track</source>
+        <translation>Anexar um percurso</translation>
+    </message>
+    <message>
+        <source>Tracks (*.gpx *.nmea *.txt *.log);;All files (*)</source>
+        <translation>Percursos (*.gpx *.nmea *.txt *.log);;Todos os arquivos (*)</translation>
+    </message>
+    <message>
+        <source>As it was: %1</source>
+        <translation>Como foi: %1</translation>
+    </message>
+    <message>
+        <source>A lesson of this day</source>
+        <translation>Uma lição deste dia</translation>
+    </message>
+    <message>
+        <source>Silo</source>
+        <translation>Silo</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Dia</translation>
+    </message>
+    <message>
+        <source>Tracks of the day</source>
+        <translation>Percursos do dia</translation>
+    </message>
+    <message>
+        <source>Tractor of the track</source>
+        <translation>Trator do percurso</translation>
+    </message>
+    <message>
+        <source>Attach its track</source>
+        <translation>Anexar o percurso dele</translation>
+    </message>
+    <message>
+        <source>Passes over each layer</source>
+        <translation>Passadas sobre cada camada</translation>
+    </message>
+    <message>
+        <source>Layer</source>
+        <translation>Camada</translation>
+    </message>
+    <message>
+        <source>Passes</source>
+        <translation>Passadas</translation>
+    </message>
+    <message>
+        <source>Three or more</source>
+        <translation>Três ou mais</translation>
+    </message>
+    <message>
+        <source>No tyre</source>
+        <translation>Nenhum pneu</translation>
+    </message>
+    <message>
+        <source>Rule: three</source>
+        <translation>Regra: três</translation>
+    </message>
+    <message>
+        <source>What went wrong, and where</source>
+        <translation>O que deu errado, e onde</translation>
+    </message>
+    <message>
+        <source>The tracks</source>
+        <translation>Os percursos</translation>
+    </message>
+    <message>
+        <source>Simulation beside the regression: %1, with the 80 % band</source>
+        <translation>Simulação ao lado da regressão: %1, com a faixa de 80 %</translation>
     </message>
 </context>
 </TS>

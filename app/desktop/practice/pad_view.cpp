@@ -1,5 +1,6 @@
 #include "app/desktop/practice/pad_view.h"
 
+#include "app/desktop/practice/pad_marks.h"
 #include "app/desktop/widgets/density_ramp.h"
 
 #include <QKeyEvent>
@@ -103,7 +104,9 @@ void PadView::paintEvent(QPaintEvent*) {
         painter.fillRect(area, theme.panel);
         painter.drawImage(area, m_crop);
         paintWalls(painter);
-        paintMarks(painter);
+        paintMarks(painter, theme, m_scene->marks, [this](const passes::Patch& place) {
+            return QRectF{pixelOf({place.x0_m, place.y0_m}), pixelOf({place.x1_m, place.y1_m})};
+        });
         paintGoal(painter);
         for (const PadMachine& machine : m_scene->machines) paintMachine(painter, machine);
     }
@@ -137,37 +140,6 @@ void PadView::paintWalls(QPainter& painter) const {
     const double cut = pixelOf({m_scene->across.si(), 0.0}).x();
     painter.setPen(QPen{theme.ink, theme.lineWidth, Qt::DashLine});
     painter.drawLine(QPointF{cut, area.top()}, QPointF{cut, area.bottom()});
-}
-
-void PadView::paintMarks(QPainter& painter) const {
-    const settings::Theme& theme = m_appearance.theme();
-    QFont bold = font();
-    bold.setBold(true);
-    painter.setFont(bold);
-    const auto placeOf = [this](const PadMark& mark) {
-        return QRectF{pixelOf({mark.place.x0_m, mark.place.y0_m}),
-                      pixelOf({mark.place.x1_m, mark.place.y1_m})};
-    };
-    painter.setBrush(Qt::NoBrush);
-    for (const PadMark& mark : m_scene->marks) {
-        const QRectF place = placeOf(mark);
-        // Light and dark, so that it is seen upon any colour of the ramp.
-        painter.setPen(QPen{QColor{Qt::white}, 5.0});
-        painter.drawRect(place);
-        painter.setPen(QPen{QColor{Qt::black}, 2.0, Qt::DashLine});
-        painter.drawRect(place);
-    }
-    for (const PadMark& mark : m_scene->marks) {
-        const QRectF place = placeOf(mark);
-        const double side = 1.4 * fontMetrics().height();
-        // Beside each other where several marks share a place.
-        const QRectF number{place.center().x() - side / 2.0 + (mark.number - 1) * 1.2 * side,
-                            place.center().y() - side / 2.0, side, side};
-        painter.setPen(QPen{theme.ink, theme.lineWidth});
-        painter.setBrush(theme.panel);
-        painter.drawEllipse(number);
-        painter.drawText(number, Qt::AlignCenter, QString::number(mark.number));
-    }
 }
 
 void PadView::paintGoal(QPainter& painter) const {

@@ -42,7 +42,6 @@ class PadView final : public QWidget {
     void paintWalls(QPainter& painter) const;
     void paintMachine(QPainter& painter, const PadMachine& machine) const;
     void paintGoal(QPainter& painter) const;
-    void paintMarks(QPainter& painter) const;
 
     const settings::Appearance& m_appearance;
     std::optional<PadScene> m_scene;

@@ -4,24 +4,23 @@
 #include "app/desktop/practice/cut_view.h"
 #include "app/desktop/practice/pad_view.h"
 #include "app/desktop/practice/plan_form.h"
+#include "app/desktop/practice/real_day_view.h"
 #include "app/desktop/practice/trainee_bar.h"
 #include "app/desktop/samples/lines_panel.h"
 #include "app/desktop/widgets/choice_box.h"
 #include "app/desktop/widgets/distribution_view.h"
 #include "app/desktop/widgets/message_bar.h"
-#include "app/desktop/widgets/page_change.h"
 #include "core/base/atomic_file.h"
 #include "core/practice/shipped.h"
 
 #include <QElapsedTimer>
 #include <QEvent>
 #include <QFileDialog>
-#include <QHBoxLayout>
 #include <QLabel>
+#include <QLayout>
 #include <QListWidget>
 #include <QPushButton>
-#include <QScrollArea>
-#include <QVBoxLayout>
+#include <QStackedWidget>
 #include <algorithm>
 
 namespace treadwell::practice_page {
@@ -33,10 +32,6 @@ constexpr std::chrono::milliseconds kTick{40};
 constexpr std::chrono::milliseconds kSlice{12};
 constexpr std::chrono::seconds kStep{10};
 constexpr int kResultEvery = 10;  // ticks
-constexpr std::array kPaces{1, 10, 30, 100, 1000};
-constexpr int kUsualPace = 2;
-constexpr int kLessonsWidth = 300;
-constexpr int kPlanWidth = 340;
 
 }  // namespace
 
@@ -47,6 +42,11 @@ PracticePage::PracticePage(desk::SeasonDesk& desk, const settings::Appearance& l
       m_appearance{look},
       m_lessons{practice::shippedLessons()},
       m_messages{new widgets::MessageBar{look}},
+      m_lessonsTab{new QPushButton},
+      m_realTab{new QPushButton},
+      m_choices{new QStackedWidget},
+      m_views{new QStackedWidget},
+      m_real{new RealDayView{desk, look}},
       m_trainee{new TraineeBar{look, folder / practice::kProgressFile}},
       m_list{new QListWidget},
       m_story{new QLabel},
@@ -65,92 +65,20 @@ PracticePage::PracticePage(desk::SeasonDesk& desk, const settings::Appearance& l
       m_parts{new samples_page::LinesPanel{look, QStringLiteral("practiceParts")}},
       m_wrong{new samples_page::LinesPanel{look, QStringLiteral("practiceWrong")}},
       m_cautions{new samples_page::LinesPanel{look, QStringLiteral("practiceCautions")}} {
-    auto* layout = new QVBoxLayout{this};
-    auto* columns = new QHBoxLayout;
-    layout->addWidget(m_messages);
-    layout->addLayout(columns, 1);
-    columns->addWidget(makeLessons());
-    columns->addWidget(makePad(), 1);
-    columns->addWidget(makePlan());
+    layOut();
     m_tick.setInterval(kTick);
     connectAll();
     retranslate();
     m_list->setCurrentRow(0);
 }
 
-QWidget* PracticePage::makeLessons() {
-    auto* side = new QWidget;
-    auto* layout = new QVBoxLayout{side};
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(m_trainee);
-    layout->addWidget(m_list, 1);
-    layout->addWidget(m_story);
-    auto* row = new QHBoxLayout;
-    row->addWidget(m_open);
-    row->addWidget(m_certificate);
-    layout->addLayout(row);
-    m_list->setObjectName(QStringLiteral("practiceLessons"));
-    m_list->setWordWrap(true);
-    m_list->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_story->setWordWrap(true);
-    m_story->setTextFormat(Qt::PlainText);
-    m_story->setObjectName(QStringLiteral("practiceStory"));
-    m_open->setObjectName(QStringLiteral("practiceOpen"));
-    m_certificate->setObjectName(QStringLiteral("practiceCertificate"));
-    for (QPushButton* button : {m_open, m_certificate})
-        button->setMinimumHeight(m_appearance.pixels(settings::kControlMillimetres));
-    side->setFixedWidth(kLessonsWidth);
-    return side;
-}
-
-QWidget* PracticePage::makePad() {
-    auto* middle = new QWidget;
-    auto* layout = new QVBoxLayout{middle};
-    layout->setContentsMargins(0, 0, 0, 0);
-    auto* head = new QHBoxLayout;
-    head->addWidget(m_clock);
-    head->addWidget(m_next, 1);
-    auto* foot = new QHBoxLayout;
-    foot->addWidget(m_go, 1);
-    foot->addWidget(m_again);
-    foot->addWidget(m_pace);
-    layout->addLayout(head);
-    layout->addWidget(m_pad, 3);
-    layout->addWidget(m_cut, 2);
-    layout->addWidget(m_hint);
-    layout->addLayout(foot);
-    m_clock->setObjectName(QStringLiteral("practiceClock"));
-    m_next->setObjectName(QStringLiteral("practiceNext"));
-    m_next->setWordWrap(true);
-    m_hint->setWordWrap(true);
-    m_go->setObjectName(QStringLiteral("practiceGo"));
-    m_again->setObjectName(QStringLiteral("practiceAgain"));
-    m_pace->setObjectName(QStringLiteral("practicePace"));
-    m_go->setMinimumHeight(m_appearance.pixels(settings::kYardButtonMillimetres));
-    for (QWidget* widget : {static_cast<QWidget*>(m_again), static_cast<QWidget*>(m_pace)})
-        widget->setMinimumHeight(m_appearance.pixels(settings::kYardButtonMillimetres));
-    for (const int pace : kPaces) m_pace->addItem(QString{}, pace);
-    m_pace->setCurrentIndex(kUsualPace);
-    return middle;
-}
-
-QWidget* PracticePage::makePlan() {
-    auto* inner = new QWidget;
-    auto* layout = new QVBoxLayout{inner};
-    layout->setContentsMargins(0, 0, 4, 0);
-    layout->addWidget(m_wrong);
-    layout->addWidget(m_plan);
-    layout->addWidget(m_density);
-    layout->addWidget(m_parts);
-    layout->addWidget(m_cautions);
-    layout->addStretch(1);
-    m_density->setMinimumHeight(m_density->minimumSizeHint().height());
-    auto* side = widgets::scrolled(inner);
-    side->setFixedWidth(kPlanWidth);
-    return side;
-}
-
 void PracticePage::connectAll() {
+    connect(m_realTab, &QPushButton::toggled, this, &PracticePage::showRealDay);
+    connect(m_real, &RealDayView::failed, this, &PracticePage::tell);
+    connect(m_real, &RealDayView::lessonMade, this, [this](const QString& file) {
+        openLesson(file);
+        m_lessonsTab->click();
+    });
     connect(m_list, &QListWidget::currentRowChanged, this, &PracticePage::begin);
     connect(m_trainee, &TraineeBar::changed, this, &PracticePage::fillLessons);
     connect(m_trainee, &TraineeBar::failed, this, &PracticePage::tell);
@@ -167,6 +95,12 @@ void PracticePage::connectAll() {
     });
     connect(&m_tick, &QTimer::timeout, this, [this] { pass(kTick); });
     connect(&m_appearance, &settings::Appearance::changed, this, &PracticePage::retranslate);
+}
+
+void PracticePage::showRealDay(bool real) {
+    run(false);
+    m_choices->setCurrentIndex(real ? 1 : 0);
+    m_views->setCurrentIndex(real ? 1 : 0);
 }
 
 fill::Speech PracticePage::speech() const {
@@ -301,6 +235,8 @@ void PracticePage::resizeEvent(QResizeEvent* event) {
 }
 
 void PracticePage::retranslate() {
+    m_lessonsTab->setText(tr("Lessons"));
+    m_realTab->setText(tr("A real day"));
     m_open->setText(tr("Open a lesson"));
     m_certificate->setText(tr("Certificate"));
     m_again->setText(tr("From the start"));
@@ -309,9 +245,8 @@ void PracticePage::retranslate() {
     m_cut->setAccessibleName(tr("The pad cut from wall to wall"));
     m_pace->setAccessibleName(tr("Pace"));
     for (int i = 0; i < m_pace->count(); ++i) {
-        m_pace->setItemText(
-            i,
-            tr("%1 ×", "times as fast").arg(m_appearance.units().locale().toString(kPaces[std::size_t(i)])));
+        m_pace->setItemText(i, tr("%1 ×", "times as fast")
+                                   .arg(m_appearance.units().locale().toString(m_pace->itemData(i).toInt())));
     }
     m_hint->setText(tr(
         "Start lets the tractors follow the plan. Touch the pad, or use the arrow keys on it, to drive the "

@@ -11,6 +11,7 @@ class QComboBox;
 class QLabel;
 class QListWidget;
 class QPushButton;
+class QStackedWidget;
 
 namespace treadwell::samples_page {
 class LinesPanel;
@@ -25,10 +26,12 @@ namespace treadwell::practice_page {
 class CutView;
 class PadView;
 class PlanForm;
+class RealDayView;
 class TraineeBar;
 
 /// Where the next driver learns: lessons on a simulated pad, driven by hand or by a plan that is watched, and
-/// afterwards what went wrong where and why. Nothing of it touches the season.
+/// afterwards what went wrong where and why. Nothing of that touches the season. Beside the lessons a day of
+/// the season's own is looked back on.
 class PracticePage final : public QWidget {
     Q_OBJECT
 
@@ -49,12 +52,15 @@ class PracticePage final : public QWidget {
     void resizeEvent(QResizeEvent* event) override;
 
   private:
+    void layOut();
+    [[nodiscard]] QWidget* makeChoices();
     [[nodiscard]] QWidget* makeLessons();
     [[nodiscard]] QWidget* makePad();
     [[nodiscard]] QWidget* makePlan();
     [[nodiscard]] fill::Speech speech() const;
     [[nodiscard]] const practice::Lesson& lesson() const;
     void connectAll();
+    void showRealDay(bool real);
     void fillLessons();
     void begin();
     void run(bool on);
@@ -80,6 +86,11 @@ class PracticePage final : public QWidget {
     int m_ticks = 0;
 
     widgets::MessageBar* m_messages;
+    QPushButton* m_lessonsTab;
+    QPushButton* m_realTab;
+    QStackedWidget* m_choices;
+    QStackedWidget* m_views;
+    RealDayView* m_real;
     TraineeBar* m_trainee;
     QListWidget* m_list;
     QLabel* m_story;

@@ -13,6 +13,7 @@
 #include <QComboBox>
 #include <QLabel>
 #include <QListWidget>
+#include <QMessageBox>
 #include <QProcess>
 #include <QPushButton>
 #include <QSignalSpy>
@@ -179,7 +180,14 @@ TEST_F(Practising, ProgressIsKeptForANameAndDeleted) {
     bar = page->findChild<TraineeBar*>();
     bar->choose(QStringLiteral("Ida Testname"));
     EXPECT_TRUE(at<QListWidget>("practiceLessons")->item(0)->text().contains(u"1 run"));
-    bar->forgetChosen();
+    press("practiceForget");
+    auto* question = bar->findChild<QMessageBox*>();
+    ASSERT_NE(question, nullptr);
+    EXPECT_TRUE(question->text().contains(u"Ida Testname"));
+    for (QAbstractButton* button : question->buttons()) {
+        if (question->buttonRole(button) == QMessageBox::DestructiveRole)
+            QTest::mouseClick(button, Qt::LeftButton);
+    }
     EXPECT_TRUE(at<QListWidget>("practiceLessons")->item(0)->text().contains(u"not run yet"));
     page.reset();
     EXPECT_TRUE(practice::readProgress(folder() / practice::kProgressFile).value().trainees.empty());
