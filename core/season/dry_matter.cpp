@@ -15,13 +15,6 @@ bool isDish(entries::DryMatterMethod method) {
     return method == entries::DryMatterMethod::oven || method == entries::DryMatterMethod::microwave;
 }
 
-/// A sample of a load is one of its field too.
-std::optional<farm::FieldId> fieldOf(const Day& day, const Sample& sample) {
-    if (sample.reading.field || !sample.reading.load) return sample.reading.field;
-    const auto load = std::ranges::find(day.loads, *sample.reading.load, &LoadTipped::entry);
-    return load == day.loads.end() ? std::nullopt : load->load.field;
-}
-
 /// The dish nearest in time that a meter's reading can be held against.
 const Sample* dishFor(const Sample& meter, const Day& day) {
     const Sample* nearest = nullptr;
@@ -149,6 +142,12 @@ class Carrying {
 };
 
 }  // namespace
+
+std::optional<farm::FieldId> fieldOf(const Day& day, const Sample& sample) {
+    if (sample.reading.field || !sample.reading.load) return sample.reading.field;
+    const auto load = std::ranges::find(day.loads, *sample.reading.load, &LoadTipped::entry);
+    return load == day.loads.end() ? std::nullopt : load->load.field;
+}
 
 ComeIn comeIn(const Season& season, const Day& day, Instant until) {
     using Loads = std::vector<const LoadTipped*>;

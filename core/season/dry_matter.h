@@ -11,6 +11,9 @@ namespace treadwell::season {
 /// A meter's reading and a dish of the same field within this time are of the same crop.
 inline constexpr Seconds kMeterPairWithin{30.0 * 60.0};
 
+/// That a sample of the day names, or else that of the load it names: a sample of a load is one of its field.
+[[nodiscard]] std::optional<farm::FieldId> fieldOf(const Day& day, const Sample& sample);
+
 /// Gives each sample of a day what it is believed to say and each load its dry matter: the mean of the day's
 /// samples that name it, else what the samples up to it carry to it, those of its field, else of whatever
 /// fields; without any, last season's mean or the middle of the goal. Before a

@@ -1233,6 +1233,14 @@
 <context>
     <name>treadwell::fill::FillHeader</name>
     <message>
+        <source>An accident, or nearly one, a breakdown, a spill</source>
+        <translation>An accident, or nearly one, a breakdown, a spill</translation>
+    </message>
+    <message>
+        <source>Incident</source>
+        <translation>Incident</translation>
+    </message>
+    <message>
         <source>not known</source>
         <translation>not known</translation>
     </message>
@@ -1880,14 +1888,6 @@
     <message>
         <source>Deliveries stand still, or go on</source>
         <translation>Deliveries stand still, or go on</translation>
-    </message>
-    <message>
-        <source>Something happened</source>
-        <translation>Something happened</translation>
-    </message>
-    <message>
-        <source>An accident, or nearly one, a breakdown, a spill</source>
-        <translation>An accident, or nearly one, a breakdown, a spill</translation>
     </message>
 </context>
 <context>
@@ -2551,6 +2551,18 @@
 <context>
     <name>treadwell::samples_page::SamplesPage</name>
     <message>
+        <source>Order</source>
+        <translation>Order</translation>
+    </message>
+    <message>
+        <source>Nothing is weighed here.</source>
+        <translation>Nothing is weighed here.</translation>
+    </message>
+    <message>
+        <source>Dry matter, chop, kernels, the cut, a visit to a field, their order</source>
+        <translation>Dry matter, chop, kernels, the cut, a visit to a field, their order</translation>
+    </message>
+    <message>
         <source>Field</source>
         <translation>Field</translation>
     </message>
@@ -2597,10 +2609,6 @@
     <message>
         <source>The sample is not recorded: %1</source>
         <translation>The sample is not recorded: %1</translation>
-    </message>
-    <message>
-        <source>Dry matter, chop, kernels, the cut, a visit to a field</source>
-        <translation>Dry matter, chop, kernels, the cut, a visit to a field</translation>
     </message>
     <message>
         <source>Enter</source>
@@ -4298,6 +4306,52 @@ none yet</translation>
     <message>
         <source>Simulation beside the regression: %1, with the 80 % band</source>
         <translation>Simulation beside the regression: %1, with the 80 % band</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::samples_page::OrderPanel</name>
+    <message>
+        <source>Cut in a day</source>
+        <translation>Cut in a day</translation>
+    </message>
+    <message>
+        <source>Days a change of hybrid costs</source>
+        <translation>Days a change of hybrid costs</translation>
+    </message>
+    <message>
+        <source>Days of rain from today on</source>
+        <translation>Days of rain from today on</translation>
+    </message>
+    <message>
+        <source>%1 will yield</source>
+        <comment>field</comment>
+        <translation>%1 will yield</translation>
+    </message>
+    <message>
+        <source>Order of the fields</source>
+        <translation>Order of the fields</translation>
+    </message>
+    <message>
+        <source>No whole plants of a field were sampled yet.</source>
+        <translation>No whole plants of a field were sampled yet.</translation>
+    </message>
+    <message>
+        <source>Give what is cut in a day and what each field will yield.</source>
+        <translation>Give what is cut in a day and what each field will yield.</translation>
+    </message>
+    <message>
+        <source>%1. %2: %3 to %4, %5</source>
+        <comment>place, field, first and last day, dry matter</comment>
+        <translation>%1. %2: %3 to %4, %5</translation>
+    </message>
+    <message>
+        <source>At the silo %1 by mass; %2 cut outside the goal.</source>
+        <comment>dry matter, mass</comment>
+        <translation>At the silo %1 by mass; %2 cut outside the goal.</translation>
+    </message>
+    <message>
+        <source>More than eight fields: not every order was tried.</source>
+        <translation>More than eight fields: not every order was tried.</translation>
     </message>
 </context>
 </TS>

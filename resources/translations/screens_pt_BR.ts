@@ -1233,6 +1233,14 @@
 <context>
     <name>treadwell::fill::FillHeader</name>
     <message>
+        <source>An accident, or nearly one, a breakdown, a spill</source>
+        <translation>Um acidente, ou quase, uma quebra, um vazamento</translation>
+    </message>
+    <message>
+        <source>Incident</source>
+        <translation>Ocorrência</translation>
+    </message>
+    <message>
         <source>not known</source>
         <translation>não se sabe</translation>
     </message>
@@ -1880,14 +1888,6 @@
     <message>
         <source>Deliveries stand still, or go on</source>
         <translation>As entregas param, ou continuam</translation>
-    </message>
-    <message>
-        <source>Something happened</source>
-        <translation>Aconteceu algo</translation>
-    </message>
-    <message>
-        <source>An accident, or nearly one, a breakdown, a spill</source>
-        <translation>Um acidente, ou quase, uma quebra, um vazamento</translation>
     </message>
 </context>
 <context>
@@ -2551,6 +2551,18 @@
 <context>
     <name>treadwell::samples_page::SamplesPage</name>
     <message>
+        <source>Order</source>
+        <translation>Ordem</translation>
+    </message>
+    <message>
+        <source>Nothing is weighed here.</source>
+        <translation>Aqui nada se pesa.</translation>
+    </message>
+    <message>
+        <source>Dry matter, chop, kernels, the cut, a visit to a field, their order</source>
+        <translation>Matéria seca, picado, grãos, o corte, uma visita ao talhão, a ordem deles</translation>
+    </message>
+    <message>
         <source>Field</source>
         <translation>Talhão</translation>
     </message>
@@ -2597,10 +2609,6 @@
     <message>
         <source>The sample is not recorded: %1</source>
         <translation>A amostra não foi registrada: %1</translation>
-    </message>
-    <message>
-        <source>Dry matter, chop, kernels, the cut, a visit to a field</source>
-        <translation>Matéria seca, picado, grãos, o corte, a visita a um talhão</translation>
     </message>
     <message>
         <source>Enter</source>
@@ -4298,6 +4306,52 @@ ainda nenhuma</translation>
     <message>
         <source>Simulation beside the regression: %1, with the 80 % band</source>
         <translation>Simulação ao lado da regressão: %1, com a faixa de 80 %</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::samples_page::OrderPanel</name>
+    <message>
+        <source>Cut in a day</source>
+        <translation>Cortado por dia</translation>
+    </message>
+    <message>
+        <source>Days a change of hybrid costs</source>
+        <translation>Dias que custa trocar de híbrido</translation>
+    </message>
+    <message>
+        <source>Days of rain from today on</source>
+        <translation>Dias de chuva a partir de hoje</translation>
+    </message>
+    <message>
+        <source>%1 will yield</source>
+        <comment>field</comment>
+        <translation>%1 vai render</translation>
+    </message>
+    <message>
+        <source>Order of the fields</source>
+        <translation>Ordem dos talhões</translation>
+    </message>
+    <message>
+        <source>No whole plants of a field were sampled yet.</source>
+        <translation>Ainda não há amostra de plantas inteiras de um talhão.</translation>
+    </message>
+    <message>
+        <source>Give what is cut in a day and what each field will yield.</source>
+        <translation>Informe quanto se corta por dia e quanto cada talhão vai render.</translation>
+    </message>
+    <message>
+        <source>%1. %2: %3 to %4, %5</source>
+        <comment>place, field, first and last day, dry matter</comment>
+        <translation>%1. %2: %3 a %4, %5</translation>
+    </message>
+    <message>
+        <source>At the silo %1 by mass; %2 cut outside the goal.</source>
+        <comment>dry matter, mass</comment>
+        <translation>No silo %1 pela massa; %2 cortados fora da meta.</translation>
+    </message>
+    <message>
+        <source>More than eight fields: not every order was tried.</source>
+        <translation>Mais de oito talhões: nem toda ordem foi tentada.</translation>
     </message>
 </context>
 </TS>

@@ -1,6 +1,7 @@
 #include "app/desktop/fill/fill_header.h"
 
 #include "app/desktop/widgets/switch_row.h"
+#include "core/season/dry_matter.h"
 
 #include <QEvent>
 #include <QHBoxLayout>
@@ -21,11 +22,12 @@ QString keyOf(IdType id) {
     return QString::fromStdString(id.value.text());
 }
 
+/// What its last sample is believed to say: a meter's without its bias.
 std::optional<DryMatter> dryMatterOf(const season::Season& season, farm::FieldId field, Instant now) {
     std::optional<DryMatter> last;
     for (const auto& day : season.days()) {
         for (const season::Sample& sample : day->samples) {
-            if (sample.reading.field == field && sample.at <= now) last = sample.reading.dryMatter;
+            if (sample.at <= now && season::fieldOf(*day, sample) == field) last = sample.believed.mean;
         }
     }
     return last;
@@ -42,12 +44,14 @@ FillHeader::FillHeader(const settings::Appearance& appearance, QWidget* parent)
       m_fields{new widgets::SwitchRow{appearance}},
       m_messages{new widgets::MessageBar{appearance}},
       m_clock{new QLabel},
+      m_incident{new QPushButton},
       m_radio{new QPushButton},
       m_tablet{new QPushButton},
       m_language{new QPushButton} {
     m_silos->setObjectName(QStringLiteral("silo"));
     m_fields->setObjectName(QStringLiteral("field"));
     m_tablet->setObjectName(QStringLiteral("tablet"));
+    m_incident->setObjectName(QStringLiteral("incident"));
     m_radio->setObjectName(QStringLiteral("radio"));
     m_language->setObjectName(QStringLiteral("language"));
     auto* rows = new QVBoxLayout{this};
@@ -61,6 +65,7 @@ FillHeader::FillHeader(const settings::Appearance& appearance, QWidget* parent)
     connect(m_silos, &widgets::SwitchRow::chosen, this, [this](const QString& key) {
         if (const auto id = Uuid::fromText(key.toStdString())) emit siloChosen(farm::SiloId{*id});
     });
+    connect(m_incident, &QPushButton::clicked, this, &FillHeader::incidentTouched);
     connect(m_radio, &QPushButton::clicked, this, &FillHeader::radioTouched);
     connect(m_tablet, &QPushButton::clicked, this, &FillHeader::tabletTouched);
     connect(m_language, &QPushButton::clicked, this, &FillHeader::languageTouched);
@@ -123,6 +128,8 @@ void FillHeader::setHolder(const std::optional<QString>& name, const std::option
 void FillHeader::retranslate() {
     m_silos->setTitle(tr("Silo"));
     m_fields->setTitle(tr("Field"));
+    m_incident->setText(tr("Incident"));
+    m_incident->setAccessibleDescription(tr("An accident, or nearly one, a breakdown, a spill"));
     m_radio->setText(tr("Radio"));
     m_radio->setAccessibleDescription(tr("Copies a sentence for the radio or a message, and shows it"));
     QString name = m_holder.value_or(QString{});
@@ -139,7 +146,7 @@ void FillHeader::retranslate() {
     }
     m_language->setText(tr("Português", "the other language, in itself"));
     m_language->setAccessibleDescription(tr("Changes the language of the screen"));
-    for (QPushButton* button : {m_radio, m_tablet, m_language})
+    for (QPushButton* button : {m_incident, m_radio, m_tablet, m_language})
         button->setMinimumHeight(m_appearance.pixels(settings::kControlMillimetres));
     for (QLayout* row : {layout(), static_cast<QLayout*>(m_first), static_cast<QLayout*>(m_second)})
         row->setSpacing(m_appearance.pixels(kSpacingMillimetres));
@@ -157,13 +164,14 @@ int FillHeader::widthOf(std::initializer_list<QWidget*> widgets) const {
 }
 
 QSize FillHeader::minimumSizeHint() const {
-    const int wide =
-        std::max(widthOf({m_silos, m_fields}), widthOf({m_messages, m_clock, m_radio, m_tablet, m_language}));
+    const int wide = std::max(widthOf({m_silos, m_fields}),
+                              widthOf({m_messages, m_clock, m_incident, m_radio, m_tablet, m_language}));
     return {wide, layout()->totalMinimumSize().height()};
 }
 
 void FillHeader::place() {
-    const int all = widthOf({m_silos, m_fields, m_messages, m_clock, m_radio, m_tablet, m_language});
+    const int all =
+        widthOf({m_silos, m_fields, m_messages, m_clock, m_incident, m_radio, m_tablet, m_language});
     const bool inTwo = width() < all;
     if (inTwo == m_inTwo) return;
     m_inTwo = inTwo;
@@ -175,7 +183,8 @@ void FillHeader::place() {
     m_first->addWidget(m_fields);
     if (inTwo) m_first->addStretch(1);
     row->addWidget(m_messages, 1);
-    for (QWidget* widget : std::initializer_list<QWidget*>{m_clock, m_radio, m_tablet, m_language})
+    for (QWidget* widget :
+         std::initializer_list<QWidget*>{m_clock, m_incident, m_radio, m_tablet, m_language})
         row->addWidget(widget);
 }
 

@@ -41,6 +41,7 @@ class FillHeader final : public QWidget {
   signals:
     void siloChosen(treadwell::farm::SiloId silo);
     void tabletTouched();
+    void incidentTouched();
     void radioTouched();
     void languageTouched();
 
@@ -63,6 +64,7 @@ class FillHeader final : public QWidget {
     widgets::SwitchRow* m_fields;
     widgets::MessageBar* m_messages;
     QLabel* m_clock;
+    QPushButton* m_incident;
     QPushButton* m_radio;
     QPushButton* m_tablet;
     QPushButton* m_language;

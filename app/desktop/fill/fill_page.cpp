@@ -141,12 +141,12 @@ void FillPage::connectWidgets() {
 void FillPage::connectYard() {
     connect(m_header, &FillHeader::siloChosen, this, &FillPage::selectSilo);
     connect(m_header, &FillHeader::tabletTouched, this, &FillPage::askTablet);
+    connect(m_header, &FillHeader::incidentTouched, this, &FillPage::askIncident);
     connect(m_header, &FillHeader::radioTouched, this, &FillPage::tellRadio);
     connect(m_header, &FillHeader::languageTouched, this, &FillPage::languageTouched);
     connect(m_tools, &YardTools::listTouched, this, &FillPage::showList);
     connect(m_tools, &YardTools::catchUpTouched, this, &FillPage::askCatchUp);
     connect(m_tools, &YardTools::hireTouched, this, &FillPage::askHired);
-    connect(m_tools, &YardTools::incidentTouched, this, &FillPage::askIncident);
     connect(m_tools, &YardTools::pauseTouched, this, &FillPage::togglePause);
     connect(m_dayLoads, &DayLoads::correctRequested, this, &FillPage::askCorrection);
     connect(m_dayLoads, &DayLoads::massCorrected, this, &FillPage::correctMass);

@@ -12,12 +12,10 @@ YardTools::YardTools(const settings::Appearance& appearance, QWidget* parent)
       m_list{new QPushButton},
       m_catchUp{new QPushButton},
       m_hire{new QPushButton},
-      m_incident{new QPushButton},
       m_pause{new QPushButton} {
     m_list->setObjectName(QStringLiteral("dayLoads"));
     m_catchUp->setObjectName(QStringLiteral("catchUp"));
     m_hire->setObjectName(QStringLiteral("hire"));
-    m_incident->setObjectName(QStringLiteral("incident"));
     m_pause->setObjectName(QStringLiteral("pause"));
     m_list->setCheckable(true);
     m_pause->setCheckable(true);
@@ -27,11 +25,9 @@ YardTools::YardTools(const settings::Appearance& appearance, QWidget* parent)
     grid->addWidget(m_pause, 0, 1);
     grid->addWidget(m_catchUp, 1, 0);
     grid->addWidget(m_hire, 1, 1);
-    grid->addWidget(m_incident, 2, 0, 1, 2);
     connect(m_list, &QPushButton::clicked, this, &YardTools::listTouched);
     connect(m_catchUp, &QPushButton::clicked, this, &YardTools::catchUpTouched);
     connect(m_hire, &QPushButton::clicked, this, &YardTools::hireTouched);
-    connect(m_incident, &QPushButton::clicked, this, &YardTools::incidentTouched);
     connect(m_pause, &QPushButton::clicked, this, [this] {
         m_pause->setChecked(m_paused.has_value());  // it follows the record, not the touch
         emit pauseTouched();
@@ -56,12 +52,10 @@ void YardTools::retranslate() {
     m_catchUp->setAccessibleDescription(tr("Enters loads that came while nobody logged them"));
     m_hire->setText(tr("Hired"));
     m_hire->setAccessibleDescription(tr("A truck or tractor that the farm does not know yet"));
-    m_incident->setText(tr("Something happened"));
-    m_incident->setAccessibleDescription(tr("An accident, or nearly one, a breakdown, a spill"));
     m_pause->setText(m_paused ? tr("Go on (%1)", "the pause since").arg(*m_paused) : tr("Pause"));
     m_pause->setAccessibleDescription(tr("Deliveries stand still, or go on"));
     m_pause->setChecked(m_paused.has_value());
-    for (QPushButton* button : {m_list, m_catchUp, m_hire, m_incident, m_pause}) {
+    for (QPushButton* button : {m_list, m_catchUp, m_hire, m_pause}) {
         button->setMinimumHeight(m_appearance.pixels(settings::kControlMillimetres));
         button->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
     }

@@ -25,7 +25,6 @@ class YardTools final : public QWidget {
     void listTouched(bool shown);
     void catchUpTouched();
     void hireTouched();
-    void incidentTouched();
     void pauseTouched();
 
   protected:
@@ -39,7 +38,6 @@ class YardTools final : public QWidget {
     QPushButton* m_list;
     QPushButton* m_catchUp;
     QPushButton* m_hire;
-    QPushButton* m_incident;
     QPushButton* m_pause;
 };
 

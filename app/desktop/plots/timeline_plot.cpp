@@ -16,7 +16,7 @@ constexpr double kMissing = std::numeric_limits<double>::quiet_NaN();
 constexpr double kDeliveryRow = 0.03;  // of the height: marks at the foot, samples at the head
 constexpr double kSampleRow = 0.95;
 constexpr double kAdviceRow = 0.86;
-constexpr int kLegendIcon = 40;  // pixels of a legend's entry beside its text
+constexpr int kLegendIcon = 48;  // pixels of a legend's entry beside its text
 constexpr QSize kLegendMark{22, 14};
 constexpr int kNarrowWrap = 4;
 constexpr int kRowsBesideTheCurves = 3;  // legend, labels of the time axis
@@ -88,7 +88,7 @@ TimelinePlot::TimelinePlot(QCustomPlot& plot)
 
 void TimelinePlot::makeLegend() {
     legendAbove(m_plot);
-    m_plot.legend->setColumnSpacing(4);
+    m_plot.legend->setColumnSpacing(12);
     m_plot.legend->setIconSize(kLegendMark);
     m_high->removeFromLegend();  // one entry names both ends of the band
 }

@@ -174,7 +174,7 @@ class Writer {
         std::vector<DryMatter> readings;
         std::vector<samples::TimedDryMatter> timed;
         for (const season::Sample& sample : m_day->samples) {
-            if (sample.at > m_now || (m_field && sample.reading.field != m_field)) continue;
+            if (sample.at > m_now || (m_field && season::fieldOf(*m_day, sample) != m_field)) continue;
             readings.push_back(sample.believed.mean);
             timed.push_back({sample.at, sample.believed.mean});
         }

@@ -100,6 +100,21 @@ void TruckBoard::arrange() {
         before = button;
     }
     keepWidth();
+    fitGaps();
+}
+
+/// Closer together before any of them must be scrolled to.
+void TruckBoard::fitGaps() {
+    const auto trucks = static_cast<int>(m_buttons.size());
+    const int wide = m_appearance.pixels(settings::kGapMillimetres);
+    const int needed = trucks * (m_appearance.pixels(settings::kYardButtonMillimetres) + wide) - wide;
+    const bool fits = needed <= m_scroll->viewport()->height();
+    m_list->setSpacing(fits ? wide : m_appearance.pixels(settings::kGapMillimetres / 2));
+}
+
+void TruckBoard::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    fitGaps();
 }
 
 void TruckBoard::keepWidth() {
@@ -127,10 +142,10 @@ void TruckBoard::refresh() {
     m_undo->setText(m_lastLoad ? tr("Undo: %1").arg(name) : tr("Nothing to undo"));
     m_undo->setEnabled(m_lastLoad.has_value());
     m_undo->setMinimumHeight(m_appearance.pixels(settings::kYardButtonMillimetres));
-    m_list->setSpacing(m_appearance.pixels(settings::kGapMillimetres));
     layout()->setSpacing(m_appearance.pixels(settings::kGapMillimetres));
     for (TruckButton* button : m_buttons) button->setTruck(TruckView{button->truck()});
     keepWidth();
+    fitGaps();
 }
 
 void TruckBoard::changeEvent(QEvent* event) {

@@ -47,12 +47,14 @@ class TruckBoard final : public QWidget {
 
   protected:
     void changeEvent(QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
   private:
     TruckButton* addButton(const TruckView& truck);
     void arrange();
     void refresh();
     void keepWidth();
+    void fitGaps();
 
     const settings::Appearance& m_appearance;
     std::vector<TruckButton*> m_buttons;  ///< as shown, from the top

@@ -2,7 +2,10 @@
 // value tells it.
 #include "app/desktop/fill/day_loads.h"
 #include "app/desktop/fill/view_strip.h"
+#include "app/desktop/plots/dry_matter_chart.h"
+#include "app/desktop/plots/sieve_chart.h"
 #include "app/desktop/plots/timeline.h"
+#include "app/desktop/samples/lines_panel.h"
 #include "app/desktop/widgets/distribution_view.h"
 #include "app/desktop/widgets/section_view.h"
 #include "tests/app/desktop/fill/fill_window.h"
@@ -13,6 +16,7 @@
 #include <QDialog>
 #include <QLabel>
 #include <QPlainTextEdit>
+#include <QTabWidget>
 #include <QTableView>
 #include <QToolButton>
 
@@ -139,7 +143,16 @@ TEST_F(Spoken, EveryControlOfThePageAndItsSheetsHasANameAndItsValue) {
         expectSheet("working", [&] { ctrl(Qt::Key_W); });
         m_window->showPage(Page::samples);
         QTest::qWait(5);
+        auto* tabs = named<QTabWidget>("sampleTabs");
+        for (int tab = 0; tab < tabs->count(); ++tab) {
+            tabs->setCurrentIndex(tab);
+            EXPECT_FALSE(tabs->tabText(tab).isEmpty());
+            EXPECT_GT(expectSpoken(*tabs->currentWidget()), 2) << tab;
+        }
         expectSpoken(page);
+        expectTold<plots::DryMatterChart>(page);
+        expectTold<plots::SieveChart>(page);
+        expectTold<samples_page::LinesPanel>(page);
         expectSheet("scale", [&] { press("scaleChoose"); });
         m_window->showPage(Page::fill);
     }

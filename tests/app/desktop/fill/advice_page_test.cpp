@@ -154,6 +154,7 @@ TEST_F(AdvicePage, DoesNotFlapOnANoisyDay) {
 TEST_F(AdvicePage, WhatMattersIsPutAwayUntilItComesAgain) {
     open();
     ASSERT_TRUE(panel().contains(QStringLiteral("Packing falls behind"))) << panel().toStdString();
+    EXPECT_EQ(QApplication::activeModalWidget(), nullptr) << "no dialog stands in the way";
     QToolButton* away = nullptr;
     for (auto* button : m_window->findChild<widgets::AttentionPanel*>()->findChildren<QToolButton*>()) {
         if (button->accessibleName().contains(QStringLiteral("Packing falls behind"))) away = button;

@@ -250,12 +250,46 @@ TEST_F(BusyYard, AtTwiceTheScaleLoadsAndDensityAreInSight) {
     EXPECT_TRUE(isWhole(named<QPushButton>("undo")));
     EXPECT_TRUE(isWhole(named<QLabel>("densityNumber")));
     // The rest of the yard is reached by the keys' focus, which brings it into sight.
-    auto* incident = named<QPushButton>("incident");
-    EXPECT_FALSE(isWhole(incident));
-    named<QPushButton>("hire")->setFocus();
-    QTest::keyClick(named<QPushButton>("hire"), Qt::Key_Tab);
-    EXPECT_EQ(QApplication::focusWidget(), incident);
-    EXPECT_TRUE(isWhole(incident));
+    auto* hire = named<QPushButton>("hire");
+    named<QPushButton>("catchUp")->setFocus();
+    QTest::keyClick(named<QPushButton>("catchUp"), Qt::Key_Tab);
+    EXPECT_EQ(QApplication::focusWidget(), hire);
+    EXPECT_TRUE(isWhole(hire));
+}
+
+// Loads, advice, gauge and pad at once: six trucks stand there without scrolling on a tablet and a laptop.
+TEST_F(BusyYard, SixTrucksStandThereAtOnce) {
+    {
+        auto session = session::Session::open(m_files, m_clock);
+        ASSERT_TRUE(session);
+        for (std::uint8_t number = 1; number <= 5; ++number) {
+            farm::Truck truck;
+            truck.id = testing_support::idOf<farm::TruckTag>(number);
+            truck.name = "Truck " + std::to_string(number);
+            truck.usualLoad = AsFedMass::fromTonnes(12);
+            ASSERT_TRUE(session->propose(entries::TruckDefined{truck}, m_clock.time, {}));
+        }
+    }
+    open();
+    for (const settings::Look look : {settings::Look::light, settings::Look::outdoor}) {
+        for (const QSize size : {QSize{1280, 800}, QSize{1366, 768}}) {
+            m_window->setLook(look);
+            m_window->resize(size);
+            const auto seen = [this] {
+                const auto faces = m_window->findChildren<widgets::TruckFace*>();
+                return std::ranges::count_if(faces, [](const QWidget* face) {
+                    return face->visibleRegion().boundingRect() == face->rect();
+                });
+            };
+            EXPECT_TRUE(QTest::qWaitFor([&] { return seen() == 6; }))
+                << seen() << " of six: " << size.width() << ' ' << enumText(look);
+            for (const QWidget* widget : {static_cast<QWidget*>(named<QLabel>("densityNumber")),
+                                          static_cast<QWidget*>(named<QPushButton>("whatIf")),
+                                          static_cast<QWidget*>(m_window->findChild<widgets::PadPlan*>())})
+                EXPECT_EQ(widget->visibleRegion().boundingRect(), widget->rect()) << size.width();
+        }
+    }
+    m_window->setLook(settings::Look::light);
 }
 
 // Reduced motion: what a load changes stands there at once, and nothing slides, fades or grows afterwards.

@@ -155,6 +155,46 @@ TEST_F(Pad, KeepsEveryChipInsideItsZone) {
     }
 }
 
+/// Too narrow for the zones side by side.
+struct UprightPad : Pad {
+    UprightPad() {
+        std::vector<TractorView> many;
+        for (std::uint8_t i = 1; i <= 9; ++i) many.push_back(tractor(i, "Ash", kZones[i % 3]));
+        pad.setTractors(many);
+        pad.resize(pad.minimumSizeHint().width(), 100);
+        pad.resize(pad.width(), pad.minimumSizeHint().height());
+    }
+};
+
+TEST_F(UprightPad, KeepsTheZonesOneBelowTheOtherAndEveryChipInItsOwn) {
+    EXPECT_LT(pad.width(), PadPlan::lyingWidth(appearance) / 2);
+    int below = 0;
+    for (const Zone zone : kZones) {
+        const QRect area = pad.zoneRect(zone);
+        EXPECT_EQ(area.top(), below);
+        EXPECT_EQ(area.width(), pad.width());
+        below = area.bottom() + 1;
+    }
+    EXPECT_EQ(below, pad.height());
+    for (std::uint8_t i = 1; i <= 9; ++i)
+        EXPECT_TRUE(pad.zoneRect(kZones[i % 3]).contains(chip(i)->geometry())) << int{i};
+}
+
+TEST_F(UprightPad, MovesByClickDragAndKeyToo) {
+    QTest::mouseClick(chip(2), Qt::LeftButton, {}, {20, 10});
+    QTest::mouseClick(&pad, Qt::LeftButton, {}, pad.zoneRect(Zone::spreading).topLeft() + QPoint{4, 4});
+    expectMoved(2, Zone::spreading, 1.0);
+    moves.clear();
+    TractorChip* away = chip(5);
+    QTest::mousePress(away, Qt::LeftButton, {}, {20, 10});
+    dragTo(away, away->mapFrom(&pad, pad.zoneRect(Zone::packing).center()));
+    QTest::mouseRelease(away, Qt::LeftButton, {}, {20, 10});
+    expectMoved(5, Zone::packing, 1.0);
+    moves.clear();
+    QTest::keyClick(chip(8), Qt::Key_Left);
+    expectMoved(8, Zone::spreading, 1.0);
+}
+
 TEST_F(Pad, ForgetsATractorThatIsGone) {
     QTest::mouseClick(chip(2), Qt::LeftButton);
     pad.setTractors({tractor(1, "Oak", Zone::packing)});
