@@ -4,6 +4,7 @@
 #include "app/desktop/samples/dry_matter_form.h"
 #include "app/desktop/samples/kernel_form.h"
 #include "app/desktop/samples/lines_panel.h"
+#include "app/desktop/samples/order_panel.h"
 #include "app/desktop/samples/scale_row.h"
 #include "app/desktop/samples/setting_form.h"
 #include "app/desktop/samples/sieve_form.h"
@@ -30,7 +31,7 @@ constexpr int kFormWidth = 400;  // pixels
 constexpr int kWidthOfTwo = 900;
 constexpr double kStackedFormMillimetres = 100;
 
-const std::array kTabKeys{Qt::Key_F2, Qt::Key_F3, Qt::Key_F4, Qt::Key_F5, Qt::Key_F6};
+const std::array kTabKeys{Qt::Key_F2, Qt::Key_F3, Qt::Key_F4, Qt::Key_F5, Qt::Key_F6, Qt::Key_F7};
 
 }  // namespace
 
@@ -48,6 +49,7 @@ SamplesPage::SamplesPage(desk::SeasonDesk& desk, const settings::Appearance& loo
       m_forms{m_dryForm, m_sieveForm, new KernelForm{look}, new SettingForm{look}, new VisitForm{look}},
       m_dryChart{new plots::DryMatterChart{look}},
       m_sieveChart{new plots::SieveChart{look}},
+      m_order{new OrderPanel{look}},
       m_changed{new LinesPanel{look, QStringLiteral("changed")}},
       m_dryLines{new LinesPanel{look, QStringLiteral("dryMatterLines")}},
       m_chopLines{new LinesPanel{look, QStringLiteral("chopLines")}},
@@ -71,13 +73,15 @@ SamplesPage::SamplesPage(desk::SeasonDesk& desk, const settings::Appearance& loo
     connect(m_sieveForm, &SieveForm::edited, this, [this](const std::optional<samples::SieveParts>& parts) {
         if (parts) m_sieveChart->setView({parts, rangesFor(*m_desk.season(), chosenField(), m_desk.now())});
     });
-    for (std::size_t tab = 0; tab < m_forms.size(); ++tab) {
+    for (std::size_t tab = 0; tab < kTabKeys.size(); ++tab) {
         auto* key = new QShortcut{QKeySequence{kTabKeys[tab]}, this};
         connect(key, &QShortcut::activated, this,
                 [this, tab] { m_tabs->setCurrentIndex(static_cast<int>(tab)); });
     }
     connect(m_scale, &ScaleRow::taken, this, [this](AsFedMass weight) {
-        m_forms[static_cast<std::size_t>(m_tabs->currentIndex())]->takeWeight(weight);
+        const auto tab = static_cast<std::size_t>(m_tabs->currentIndex());
+        if (tab < m_forms.size()) return m_forms[tab]->takeWeight(weight);
+        m_messages->post(widgets::Weight::note, tr("Nothing is weighed here."));
     });
     connect(new QShortcut{QKeySequence{Qt::Key_F8}, this}, &QShortcut::activated, m_scale, &ScaleRow::take);
     connect(m_field, &QComboBox::currentIndexChanged, this, &SamplesPage::refresh);
@@ -103,11 +107,13 @@ QWidget* SamplesPage::makeForms() {
     m_field->setMinimumHeight(m_appearance.pixels(settings::kControlMillimetres));
     m_tabs->setObjectName(QStringLiteral("sampleTabs"));
     m_tabs->setUsesScrollButtons(false);
-    for (Form* form : m_forms) {
+    const auto addTab = [this](QWidget* form) {
         QScrollArea* scroll = widgets::scrolled(form);
         scroll->setFocusPolicy(Qt::NoFocus);  // its fields have the focus, and bring themselves into sight
         m_tabs->addTab(scroll, QString{});
-    }
+    };
+    for (Form* form : m_forms) addTab(form);
+    addTab(m_order);
     layout->addLayout(field);
     layout->addWidget(m_scale);
     layout->addWidget(m_tabs, 1);
@@ -151,7 +157,7 @@ void SamplesPage::retranslate() {
     m_tabs->setAccessibleName(tr("What is entered"));
     m_fieldTitle->setText(tr("Field"));
     m_field->setAccessibleName(tr("Field"));
-    const std::array names{tr("Dry"), tr("Chop"), tr("Kernels"), tr("Cut"), tr("Visit")};
+    const std::array names{tr("Dry"), tr("Chop"), tr("Kernels"), tr("Cut"), tr("Visit"), tr("Order")};
     for (std::size_t tab = 0; tab < names.size(); ++tab)
         m_tabs->setTabText(static_cast<int>(tab), names[tab]);
     m_changed->setTitle(tr("What the last sample changed"));
@@ -211,6 +217,7 @@ void SamplesPage::refresh() {
     m_kernelLines->setLines(view.kernels);
     m_settingLines->setLines(view.setting);
     m_fieldLines->setLines(view.fields);
+    m_order->follow(*m_desk.season(), m_desk.now());
 }
 
 void SamplesPage::record(const entries::Body& body) {
@@ -266,8 +273,8 @@ void SamplesPage::changeEvent(QEvent* event) {
 
 std::vector<std::pair<QString, QString>> samplesKeys() {
     return {
-        {QStringLiteral("F2 … F6"),
-         SamplesPage::tr("Dry matter, chop, kernels, the cut, a visit to a field")},
+        {QStringLiteral("F2 … F7"),
+         SamplesPage::tr("Dry matter, chop, kernels, the cut, a visit to a field, their order")},
         {QStringLiteral("F8"), SamplesPage::tr("Take the weight from the scale")},
         {SamplesPage::tr("Enter"), SamplesPage::tr("The next field of the form; at the last one record")}};
 }

@@ -19,6 +19,7 @@ namespace treadwell::samples_page {
 class DryMatterForm;
 class Form;
 class LinesPanel;
+class OrderPanel;
 class ScaleRow;
 class SieveForm;
 
@@ -76,6 +77,7 @@ class SamplesPage final : public QWidget {
     std::vector<Form*> m_forms;  ///< in the order of the tabs
     plots::DryMatterChart* m_dryChart;
     plots::SieveChart* m_sieveChart;
+    OrderPanel* m_order;
     LinesPanel* m_changed;
     LinesPanel* m_dryLines;
     LinesPanel* m_chopLines;

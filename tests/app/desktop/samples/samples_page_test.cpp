@@ -1,71 +1,15 @@
 // Drives the Samples page on a real season file with clicks and keys, and looks at what came into it.
-#include "app/desktop/samples/samples_page.h"
-
-#include "app/desktop/samples/lines_panel.h"
-#include "app/desktop/widgets/quantity_spin_box.h"
-#include "tests/app/desktop/season_window.h"
-#include "tests/support/wire.h"
+#include "tests/app/desktop/samples/samples_window.h"
 
 #include <QComboBox>
-#include <QDialog>
-#include <QLabel>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QShortcut>
 #include <QSpinBox>
-#include <QTabWidget>
 
 namespace treadwell {
 namespace {
-
-using namespace std::chrono_literals;
-
-class SamplesWindow : public SeasonWindow {
-  protected:
-    SamplesWindow() {
-        auto session = session::Session::open(m_files, m_clock);
-        EXPECT_TRUE(session);
-        farm::Field field;
-        field.id = testing_support::idOf<farm::FieldTag>(3);
-        field.name = "Lurrenbreite";
-        entries::Load load = testing_support::someLoad(12);
-        load.field = field.id;
-        for (const entries::Body& body : {entries::Body{entries::FieldDefined{field}}, entries::Body{load}})
-            EXPECT_TRUE(session->propose(body, m_clock.time, {}));
-        m_clock.time += 1h;
-    }
-
-    void openSamples() {
-        open();
-        m_window->showPage(Page::samples);
-        QCoreApplication::processEvents();
-    }
-    widgets::QuantitySpinBox* box(const char* name) { return named<widgets::QuantitySpinBox>(name); }
-    void type(const char* name, const char* text) {
-        box(name)->setFocus();
-        box(name)->selectAll();
-        QTest::keyClicks(box(name), QLatin1String{text});
-        QTest::keyClick(box(name), Qt::Key_Return);
-    }
-    /// As the hands go: into whatever has the focus.
-    static void typeOn(const char* text) {
-        QTest::keyClicks(QApplication::focusWidget(), QLatin1String{text});
-        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
-    }
-    void showTab(int tab) {
-        named<QTabWidget>("sampleTabs")->setCurrentIndex(tab);
-        QCoreApplication::processEvents();
-    }
-    QString running(const char* form) {
-        return plain(named<QLabel>((std::string{form} + "Running").c_str())->text());
-    }
-    QString panel(const char* name) { return plain(named<samples_page::LinesPanel>(name)->text()); }
-    /// With plain spaces: a number and its unit are held together by one that does not break.
-    static QString plain(QString text) { return text.replace(QChar::Nbsp, u' '); }
-    template <class Kind>
-    const std::vector<season::Dated<Kind>>& records() {
-        return today().records.template of<Kind>();
-    }
-};
 
 TEST_F(SamplesWindow, TakesADishByKeysAndTellsWhatItChanged) {
     openSamples();
@@ -102,96 +46,6 @@ TEST_F(SamplesWindow, ASampleOfALoadIsCarriedToItWithItsOwnError) {
     EXPECT_NEAR(today().loads[0].dryMatter.percent(), 41, 1e-9);
     EXPECT_NEAR(today().loads[0].dryMatterSd.percent(), 1.5, 1e-9);
     EXPECT_EQ(load->currentIndex(), 0) << "the next is of the field again";
-}
-
-/// A bench scale that stands still.
-std::string steady(const char* grams) {
-    std::string frames = "\r\n";
-    for (int i = 0; i < 4; ++i) frames += std::string{"ST,NT,+  "} + grams + ",g \r\n";
-    return frames;
-}
-
-class ScaleWindow : public SamplesWindow {
-  protected:
-    /// As a person would: the device is chosen, and the way in which it writes.
-    void listen() {
-        openSamples();
-        QTest::mouseClick(named<QPushButton>("scaleChoose"), Qt::LeftButton);
-        named<QComboBox>("scalePlace")->setCurrentText(QString::fromStdString(terminal.place()));
-        named<QComboBox>("scaleProfile")->setCurrentIndex(0);
-        QTest::mouseClick(named<QPushButton>("record"), Qt::LeftButton);
-        ASSERT_TRUE(QTest::qWaitFor([&] { return named<QPushButton>("scaleTake")->isVisible(); }))
-            << named<QLabel>("scaleSays")->text().toStdString();
-        ASSERT_TRUE(QTest::qWaitFor([&] { return m_window->findChild<QDialog*>() == nullptr; }));
-        QApplication::setActiveWindow(m_window.get());  // no window manager gives it back
-    }
-    void weigh(const char* grams) {
-        terminal.play(steady(grams));
-        ASSERT_TRUE(QTest::qWaitFor([&] {
-            return plain(named<QLabel>("scaleSays")->text())
-                .startsWith(QLatin1String{grams} + QStringLiteral(" g, stands"));
-        })) << named<QLabel>("scaleSays")->text().toStdString();
-    }
-    void take() { QTest::mouseClick(named<QPushButton>("scaleTake"), Qt::LeftButton); }
-
-    testing_support::PseudoTerminal terminal;
-};
-
-TEST_F(ScaleWindow, WeightsGoIntoTheDishOneAfterTheOther) {
-    listen();
-    box("sampleDish")->setFocus();
-    for (const char* grams : {"50.2", "150.2", "85.2"}) {
-        weigh(grams);
-        take();
-    }
-    EXPECT_NEAR(box("sampleWet")->si(), 0.1502, 1e-12);
-    EXPECT_TRUE(today().samples.empty()) << "a weight alone records nothing";
-    QTest::mouseClick(named<QPushButton>("dryMatterFormRecord"), Qt::LeftButton);
-    ASSERT_TRUE(QTest::qWaitFor([&] { return today().samples.size() == 1; }));
-    EXPECT_NEAR(today().samples[0].reading.dryMatter.percent(), 35, 1e-9);
-}
-
-TEST_F(ScaleWindow, TheMicrowavesStepsAreWeighedToo) {
-    listen();
-    named<QComboBox>("sampleWay")->setCurrentIndex(1);
-    box("sampleDish")->setFocus();
-    for (const char* grams : {"50.0", "150.0", "95.0"}) {
-        weigh(grams);
-        take();
-    }
-    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
-    EXPECT_TRUE(running("dryMatterForm").contains(u"60 s")) << running("dryMatterForm").toStdString();
-    weigh("86.0");
-    take();
-    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
-    EXPECT_TRUE(running("dryMatterForm").contains(u"30 s")) << running("dryMatterForm").toStdString();
-}
-
-TEST_F(ScaleWindow, AStackOfSievesIsWeighedWithOneKey) {
-    listen();
-    showTab(1);
-    for (const char* grams : {"381.0", "20.0", "220.0", "110.0", "30.0"}) {
-        weigh(grams);
-        QTest::keyClick(m_window.get(), Qt::Key_F8);
-    }
-    QTest::mouseClick(named<QPushButton>("sieveFormRecord"), Qt::LeftButton);
-    ASSERT_TRUE(QTest::qWaitFor([&] { return records<entries::SieveTest>().size() == 1; }));
-    const auto& masses = records<entries::SieveTest>()[0].what.masses;
-    ASSERT_EQ(masses.size(), 4u);
-    EXPECT_NEAR(masses[1].kilograms(), 0.22, 1e-12);
-    EXPECT_NEAR(masses[3].kilograms(), 0.03, 1e-12);
-}
-
-TEST_F(ScaleWindow, AWeightThatMovesIsNotTakenAndACutWireIsTold) {
-    listen();
-    terminal.play("\r\nUS,NT,+   77.0,g \r\n");
-    ASSERT_TRUE(QTest::qWaitFor([&] { return named<QLabel>("scaleSays")->text().contains(u"moves"); }));
-    EXPECT_FALSE(named<QPushButton>("scaleTake")->isEnabled());
-    QTest::keyClick(m_window.get(), Qt::Key_F8);
-    EXPECT_EQ(box("sampleDish")->si(), 0.0);
-    terminal.cut();
-    ASSERT_TRUE(QTest::qWaitFor([&] { return !named<QPushButton>("scaleTake")->isVisible(); }));
-    EXPECT_FALSE(named<QLabel>("scaleSays")->text().isEmpty());
 }
 
 TEST_F(SamplesWindow, RefusesADishThatGainedWeightAndSaysWhy) {
@@ -308,6 +162,125 @@ TEST_F(SamplesWindow, KernelsSettingAndVisitAreRecorded) {
         << panel("fieldLines").toStdString();
 }
 
+// Two samples of the field, one of them named by its load alone.
+TEST_F(SamplesWindow, SaysTheMeansAndHowManyMoreSamplesAreNeeded) {
+    openSamples();
+    for (const char* dry : {"84", "88"}) {
+        named<QComboBox>("sampleLoad")->setCurrentIndex(dry[1] == '8' ? 1 : 0);
+        type("sampleDish", "50");
+        typeOn("150");
+        typeOn(dry);
+    }
+    ASSERT_TRUE(QTest::qWaitFor([&] { return today().samples.size() == 2; }));
+    entries::DryMatterSample ofLoad;
+    ofLoad.dryMatter = DryMatter::fromPercent(37);
+    ofLoad.load = today().loads[0].entry;
+    m_desk->propose(ofLoad);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return panel("dryMatterLines").contains(u"3 samples today"); }))
+        << panel("dryMatterLines").toStdString();
+    const QString lines = panel("dryMatterLines");
+    EXPECT_TRUE(lines.contains(u"3 samples today: 36.3 % +-")) << "34, 38 and 37 %: " << lines.toStdString();
+    EXPECT_TRUE(lines.contains(u"more give it to a point"));
+    for (const char* mean : {"Came in today: 37", "Lurrenbreite: 37", "In Bunker 1: 37"})
+        EXPECT_TRUE(lines.contains(QLatin1String{mean})) << mean << ": " << lines.toStdString();
+}
+
+TEST_F(SamplesWindow, AFiveScreenStandardAndSievesOfOnesOwn) {
+    openSamples();
+    showTab(1);
+    named<QComboBox>("sieveStack")->setCurrentIndex(2);
+    type("sieveBefore", "0");
+    for (const char* mass : {"4", "30", "40", "16", "6", "4"}) typeOn(mass);
+    typeOn("0");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return records<entries::SieveTest>().size() == 1; }));
+    EXPECT_EQ(records<entries::SieveTest>()[0].what.openings.size(), 5u);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return panel("chopLines").contains(u"one screen"); }))
+        << panel("chopLines").toStdString();
+    named<QComboBox>("sieveStack")->setCurrentIndex(3);
+    QTest::keyClicks(named<QLineEdit>("sieveOwn"), QStringLiteral("20 6,3"));
+    named<QComboBox>("sieveWay")->setCurrentIndex(1);
+    type("sievePart0", "10");
+    typeOn("60");
+    typeOn("30");
+    QTest::mouseClick(named<QPushButton>("sieveFormRecord"), Qt::LeftButton);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return records<entries::SieveTest>().size() == 2; }))
+        << running("sieveForm").toStdString();
+    const entries::SieveTest& own = records<entries::SieveTest>()[1].what;
+    ASSERT_EQ(own.openings.size(), 2u);
+    EXPECT_NEAR(own.openings[1].millimetres(), 6.3, 1e-9);
+    EXPECT_NEAR(own.parts[2].fraction(), 0.3, 1e-9);
+}
+
+TEST_F(SamplesWindow, FreshAndFermentedKernelsStayApart) {
+    openSamples();
+    showTab(2);
+    for (const int material : {0, 1}) {
+        named<QComboBox>("kernelMaterial")->setCurrentIndex(material);
+        named<QSpinBox>("kernelCount")->setValue(material == 0 ? 9 : 1);
+        QTest::mouseClick(named<QPushButton>("kernelFormRecord"), Qt::LeftButton);
+        ASSERT_TRUE(QTest::qWaitFor(
+            [&] { return records<entries::KernelTest>().size() == static_cast<std::size_t>(material) + 1; }));
+    }
+    ASSERT_TRUE(QTest::qWaitFor([&] { return panel("kernelLines").contains(u"fermented"); }));
+    EXPECT_TRUE(panel("kernelLines").contains(u"fresh: inadequate")) << panel("kernelLines").toStdString();
+    EXPECT_TRUE(panel("kernelLines").contains(u"fermented: well processed"));
+    EXPECT_TRUE(panel("kernelLines").contains(u"rolls")) << "what to do about it";
+}
+
+// Two fields and 800 t a day: the drier one comes first; a day of rain and a change of hybrid put it off.
+TEST_F(SamplesWindow, OrdersTheFieldsByWhatIsCutInADay) {
+    {
+        auto session = session::Session::open(m_files, m_clock);
+        ASSERT_TRUE(session);
+        farm::Field other;
+        other.id = testing_support::idOf<farm::FieldTag>(4);
+        other.name = "Quornstieg";
+        ASSERT_TRUE(session->propose(entries::FieldDefined{other}, m_clock.time, {}));
+        for (const auto& [field, percent] : {std::pair{3, 33.5}, std::pair{4, 35.0}}) {
+            entries::FieldObserved seen;
+            seen.field = testing_support::idOf<farm::FieldTag>(static_cast<std::uint8_t>(field));
+            seen.dryMatter = DryMatter::fromPercent(percent);
+            ASSERT_TRUE(session->propose(seen, m_clock.time, {}));
+        }
+    }
+    openSamples();
+    QTest::keyClick(m_window.get(), Qt::Key_F7);
+    EXPECT_TRUE(panel("orderLines").contains(u"Give what is cut")) << panel("orderLines").toStdString();
+    type("orderCapacity", "800");
+    typeOn("800");
+    typeOn("800");
+    const QString order = panel("orderLines");
+    EXPECT_TRUE(order.startsWith(u"1. Quornstieg: 9/15/26 to 9/15/26, 35")) << order.toStdString();
+    EXPECT_TRUE(order.contains(u"2. Lurrenbreite: 9/16/26 to 9/16/26, 3")) << order.toStdString();
+    EXPECT_TRUE(order.contains(u"At the silo"));
+    named<QSpinBox>("orderRain")->setValue(1);
+    EXPECT_TRUE(panel("orderLines").startsWith(u"1. Quornstieg: 9/16/26"))
+        << panel("orderLines").toStdString();
+    named<QSpinBox>("orderChange")->setValue(2);
+    EXPECT_TRUE(panel("orderLines").contains(u"2. Lurrenbreite: 9/19/26"))
+        << panel("orderLines").toStdString();
+}
+
+TEST_F(SamplesWindow, ListsEveryKeyItAnswersTo) {
+    openSamples();
+    QString listed;
+    for (const auto& [keys, what] : samples_page::samplesKeys()) {
+        EXPECT_FALSE(what.isEmpty());
+        listed += keys + u' ';
+    }
+    EXPECT_TRUE(listed.contains(u"F2 … F7"));
+    const auto* page = m_window->findChild<samples_page::SamplesPage*>();
+    for (const QShortcut* shortcut : page->findChildren<QShortcut*>()) {
+        const int key = shortcut->key()[0].key();
+        if (key >= Qt::Key_F2 && key <= Qt::Key_F7) continue;  // in one line
+        EXPECT_TRUE(listed.contains(shortcut->key().toString(QKeySequence::PortableText)));
+    }
+    for (int tab = 0; tab < named<QTabWidget>("sampleTabs")->count(); ++tab) {
+        QTest::keyClick(m_window.get(), static_cast<Qt::Key>(Qt::Key_F2 + tab));
+        EXPECT_EQ(named<QTabWidget>("sampleTabs")->currentIndex(), tab);
+    }
+}
+
 TEST_F(SamplesWindow, AVisitNeedsItsField) {
     openSamples();
     named<QComboBox>("sampleField")->setCurrentIndex(0);
@@ -342,7 +315,7 @@ TEST_F(SamplesWindow, NothingIsWiderThanItsPlace) {
             openSamples();
             m_window->setLanguage(QLatin1String{language});
             m_window->resize(size);
-            for (int tab = 0; tab < 5; ++tab) {
+            for (int tab = 0; tab < 6; ++tab) {
                 showTab(tab);
                 SCOPED_TRACE(testing::Message() << language << ", tab " << tab << ", " << size.width());
                 EXPECT_EQ(m_window->size(), size);
