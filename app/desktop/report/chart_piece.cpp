@@ -1,6 +1,5 @@
 #include "app/desktop/report/pieces.h"
 #include "core/base/farm_zone.h"
-#include "core/quantity/unit_table.h"
 
 #include <QFontMetricsF>
 #include <QPainter>
@@ -23,19 +22,19 @@ struct Bar {
 /// Bars by the hour in black lines and grey, each with its number, so that no colour is needed.
 std::vector<Piece> Press::chart(const review::Series& series) const {
     std::vector<Piece> pieces;
-    const Unit& unit = unitOf(series.dimension, m_style.units);
     double highest = 0.0;
     for (const auto& [at, si] : series.points) highest = std::max(highest, si);
     if (!(highest > 0.0)) return pieces;
     std::vector<Bar> bars;
+    QString unit;
     for (const auto& [at, si] : series.points) {
-        std::string number = words::inWords(Amount{series.dimension, si}, m_style);
-        number.resize(std::min(number.find(' '), number.size()));
-        bars.push_back({QString::fromStdString(clockText(m_style.zone, at)), QString::fromStdString(number),
-                        si / highest});
+        const QString amount = QString::fromStdString(words::inWords(Amount{series.dimension, si}, m_style));
+        unit = amount.section(u' ', 1);
+        bars.push_back(
+            {QString::fromStdString(clockText(m_style.zone, at)), amount.section(u' ', 0, 0), si / highest});
     }
-    const QString name = QString::fromStdString(words::inWords(Message{series.name, {}}, m_style) + ", " +
-                                                std::string{unit.symbol});
+    const QString name = QString::fromStdString(words::inWords(Message{series.name, {}}, m_style)) +
+                         QStringLiteral(", ") + unit;
     pieces.push_back(paragraph(name, Voice::tableHead, 6, true));
     const double line = QFontMetricsF{font(Voice::table), &m_device}.height();
     pieces.push_back(

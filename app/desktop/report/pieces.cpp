@@ -4,6 +4,7 @@
 
 #include <QPainter>
 #include <cmath>
+#include <utility>
 
 namespace treadwell::report {
 
@@ -17,17 +18,44 @@ QString textOf(const std::string& text) {
     return QString::fromStdString(text);
 }
 
+/// A word that can be broken anywhere where it is wider than the line.
+QString parted(QString word, const QFontMetricsF& metrics, double width) {
+    if (metrics.horizontalAdvance(word) <= width) return word;
+    for (qsizetype i = word.size() - 1; i > 0; --i) {
+        if (!word[i].isLowSurrogate()) word.insert(i, QChar{0x200B});
+    }
+    return word;
+}
+
 }  // namespace
 
-QString breakable(const QString& text, const QFontMetricsF& metrics, double width) {
-    QStringList words = text.split(QLatin1Char(' '));
-    for (QString& word : words) {
-        if (metrics.horizontalAdvance(word) <= width) continue;
-        for (qsizetype i = word.size() - 1; i > 0; --i) {
-            if (!word[i].isLowSurrogate()) word.insert(i, QChar{0x200B});
+QString inLines(const QString& text, const QFontMetricsF& metrics, double width) {
+    const auto fits = [&](const QString& line) { return metrics.horizontalAdvance(line) < width; };
+    QStringList lines;
+    for (const QString& given : text.split(u'\n')) {
+        QStringList words;
+        for (const QString& word : given.split(u' ')) {
+            const bool isUnit = !words.isEmpty() && !words.back().isEmpty() &&
+                                words.back().back().isDigit() && !word.isEmpty() && !word.front().isDigit();
+            const QString both = isUnit ? words.back() + u' ' + word : word;
+            if (isUnit && fits(both)) {
+                words.back() = both;
+            } else {
+                words += word;
+            }
         }
+        QString line = parted(words.takeFirst(), metrics, width);
+        for (const QString& word : words) {
+            const QString longer = line + u' ' + word;
+            if (fits(longer)) {
+                line = longer;
+            } else {
+                lines += std::exchange(line, parted(word, metrics, width));
+            }
+        }
+        lines += line;
     }
-    return words.join(QLatin1Char(' '));
+    return lines.join(u'\n');
 }
 
 Press::Press(QPaintDevice& device, double width, const words::Style& style, const Ink& ink)
@@ -49,7 +77,7 @@ Press::Press(QPaintDevice& device, double width, const words::Style& style, cons
 
 Piece Press::paragraph(const QString& whole, Voice voice, double above, bool withNext) const {
     const QFontMetricsF metrics{font(voice), &m_device};
-    const QString text = breakable(whole, metrics, m_width);
+    const QString text = inLines(whole, metrics, m_width);
     constexpr int kFlags = Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap;
     const QRectF needed = metrics.boundingRect(QRectF{0, 0, m_width, 1e7}, kFlags, text);
     const double height = needed.height();

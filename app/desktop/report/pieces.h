@@ -11,8 +11,9 @@
 
 namespace treadwell::report {
 
-/// A text that can be broken within words that are wider than `width` dots.
-[[nodiscard]] QString breakable(const QString& text, const QFontMetricsF& metrics, double width);
+/// A text in lines of `width` dots: broken at blanks alone, so that a unit is not parted at its stroke, and
+/// not behind a number, which is read with its unit. A word that is wider can be broken anywhere.
+[[nodiscard]] QString inLines(const QString& text, const QFontMetricsF& metrics, double width);
 
 /// Paper is black on white; a screen has its own.
 struct Ink {

@@ -5,6 +5,7 @@
 #include <QPainter>
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace treadwell::report {
 
@@ -33,9 +34,12 @@ double longestWord(const QFontMetricsF& metrics, const QString& text) {
     return longest;
 }
 
-/// A unit stays on one line: its blanks do not break.
-std::string unbroken(const std::string& unit) {
-    return QString::fromStdString(unit).replace(QLatin1Char(' '), QChar{0x00A0}).toStdString();
+/// A unit stands on one line: behind its heading, or below it where there is no room.
+std::string headingOf(const std::string& name, const std::string& unit, const QFontMetricsF& metrics,
+                      double width) {
+    if (unit.empty()) return name;
+    const QString whole = QString::fromStdString(name + ", " + unit);
+    return name + (metrics.horizontalAdvance(whole) <= width ? ", " : ",\n") + unit;
 }
 
 std::size_t dots(double width) {
@@ -49,8 +53,7 @@ std::vector<Cell> cellsOf(const words::Band& band, const std::vector<std::string
     for (std::size_t i = 0; i < band.columns.size(); ++i) {
         const std::size_t c = band.columns[i];
         const auto width = static_cast<double>(band.widths[i]);
-        cells.push_back(
-            {left, width, breakable(QString::fromStdString(texts[c]), metrics, width), numbers[c]});
+        cells.push_back({left, width, inLines(QString::fromStdString(texts[c]), metrics, width), numbers[c]});
         left += width + gap;
     }
     return cells;
@@ -84,12 +87,12 @@ void Press::addTable(std::vector<Piece>& pieces, const review::Table& table) con
                             .names = inWords.names,
                             .gap = dots(points(kColumnGap_pt)),
                             .narrowest = dots(points(kNarrowest_pt))};
-    std::vector<std::string> headings;
     for (std::size_t c = 0; c < inWords.headings.size(); ++c) {
-        headings.push_back(inWords.headings[c]);
-        if (!inWords.units[c].empty()) headings.back() += ", " + unbroken(inWords.units[c]);
-        const QString heading = QString::fromStdString(headings.back());
-        double least = longestWord(head, heading),
+        const QString unit = QString::fromStdString(inWords.units[c]);
+        const QString heading = QString::fromStdString(
+            headingOf(inWords.headings[c], inWords.units[c], head, std::numeric_limits<double>::max()));
+        double least = std::max(longestWord(head, QString::fromStdString(inWords.headings[c]) + u','),
+                                head.horizontalAdvance(unit)),
                most = std::min(head.horizontalAdvance(heading), 2 * least);
         for (const auto& row : inWords.rows) {
             const QString text = QString::fromStdString(row[c]);
@@ -104,6 +107,11 @@ void Press::addTable(std::vector<Piece>& pieces, const review::Table& table) con
     }
     for (const words::Band& band : words::fittedBands(needs, static_cast<std::size_t>(m_width))) {
         const double gap = points(kColumnGap_pt) + 1;
+        std::vector<std::string> headings = inWords.headings;
+        for (std::size_t i = 0; i < band.columns.size(); ++i) {
+            const std::size_t c = band.columns[i];
+            headings[c] = headingOf(headings[c], inWords.units[c], head, static_cast<double>(band.widths[i]));
+        }
         const auto titles = cellsOf(band, headings, inWords.numbers, head, gap);
         const double headHeight = heightOf(head, titles), above = points(kBandGap_pt);
         const std::size_t header = pieces.size();

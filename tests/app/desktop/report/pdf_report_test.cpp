@@ -19,10 +19,11 @@ using testing::HasSubstr;
 /// A sheet on paper, read back by poppler's programs.
 class Printed {
   public:
-    explicit Printed(const review::Document& document, Paper paper = Paper::a4) {
+    explicit Printed(const review::Document& document, Paper paper = Paper::a4,
+                     const words::Style& style = {}) {
         QFile file{m_folder.filePath(QStringLiteral("sheet.pdf"))};
         EXPECT_TRUE(file.open(QIODevice::WriteOnly));
-        file.write(pdfOf(document, {}, paper));
+        file.write(pdfOf(document, style, paper));
     }
 
     [[nodiscard]] QString run(const QString& program, QStringList arguments,
@@ -99,15 +100,53 @@ TEST(PdfReport, HoldsEveryCellOfTheTextInItsOrder) {
     }
 }
 
+// In the densest tables too.
+TEST(PdfReport, KeepsAUnitOnOneLine) {
+    for (const UnitSystem units : {UnitSystem::metric, UnitSystem::us}) {
+        words::Style style;
+        style.units = units;
+        const std::string text =
+            Printed{review::exampleSheet(), Paper::letter, style}
+                .run(QStringLiteral("pdftotext"), {QStringLiteral("-layout")}, {QStringLiteral("-")})
+                .toStdString();
+        EXPECT_THAT(text, HasSubstr(units == UnitSystem::us ? "lb DM/ft3" : "kg DM/m3"));
+        for (const char* broken : {"kg DM/ ", "kg DM/\n", "lb DM/ ", "lb DM/\n", "min/ ", "min/\n"})
+            EXPECT_THAT(text, testing::Not(HasSubstr(broken)));
+    }
+}
+
+// A short ton is never taken for a tonne: the language says which.
+TEST(PdfReport, ChartsAreInTheWordsOfTheTables) {
+    words::Style style;
+    style.units = UnitSystem::us;
+    style.translate = [](const char* context, const char* english) {
+        return std::string{english} + (context == std::string{words::kUnitContext} ? " short" : "");
+    };
+    const std::string text =
+        Printed{review::exampleSheet(), Paper::a4, style}.pages().join(QString{}).toStdString();
+    EXPECT_THAT(text, HasSubstr("Delivery, ton/h short"));
+}
+
 // Somebody's own word without a blank, wider than its column.
 TEST(PdfReport, BreaksALongWordRatherThanCutIt) {
     const QFontMetricsF metrics{QFont{QStringLiteral("DejaVu Sans")}};
     const QString name = QStringLiteral("Schwarzwasserbruchwiese");
-    EXPECT_EQ(breakable(name, metrics, 1e4), name);
+    EXPECT_EQ(inLines(name, metrics, 1e4), name);
     const QString broken =
-        breakable(name + QStringLiteral(" west"), metrics, metrics.horizontalAdvance(QStringLiteral("west")));
+        inLines(name + QStringLiteral(" west"), metrics, metrics.horizontalAdvance(QStringLiteral("west, ")));
     EXPECT_EQ(broken.count(QChar{0x200B}), name.size() - 1);
-    EXPECT_TRUE(broken.endsWith(QStringLiteral(" west")));
+    EXPECT_TRUE(broken.endsWith(QStringLiteral("\nwest")));
+}
+
+TEST(PdfReport, BreaksALineBeforeANumberAndNotWithinItsUnit) {
+    const QFontMetricsF metrics{QFont{QStringLiteral("DejaVu Sans")}};
+    const QString text = QStringLiteral("chance 4 % of 239 kg/m3");
+    const auto linesAt = [&](const char* widest) {
+        return inLines(text, metrics, metrics.horizontalAdvance(QLatin1String{widest}) + 1).toStdString();
+    };
+    EXPECT_EQ(linesAt("chance 4 % of 239 kg/m3"), text.toStdString());
+    EXPECT_EQ(linesAt("chance 4 % of 239 kg/"), "chance 4 % of\n239 kg/m3");
+    EXPECT_TRUE(linesAt("239 kg/m3").ends_with("\n239 kg/m3"));
 }
 
 TEST(PdfReport, EmbedsEveryFontAndHoldsNoPicture) {
