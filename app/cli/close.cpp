@@ -31,10 +31,10 @@ void tell(const review::Closing& closing, bool closed, const Answer& answer) {
 }  // namespace
 
 Outcome close(const DayOptions& options, const Answer& answer) {
-    const auto at = momentFrom(options.at, answer.style);
-    if (!at) return tl::unexpected{at.error()};
     auto opened = openSeason(options.file, Purpose::writing, answer);
     if (!opened) return tl::unexpected{opened.error()};
+    const auto at = timeOfEntry(*opened, options.at, answer.style);
+    if (!at) return tl::unexpected{at.error()};
     const std::size_t told = opened->standing().cautions.size();  // at opening
     const auto season = opened->snapshot();
     const auto found = dayFrom(*season, options.date);

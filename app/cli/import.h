@@ -19,6 +19,7 @@ struct ImportOptions {
     std::optional<std::string> dateOrder;
     std::optional<std::string> massUnit;
     std::vector<std::string> columns;  ///< `net=Gewicht 2`
+    std::optional<std::string> at;
     bool preview = false;
 };
 

@@ -99,6 +99,7 @@ void addImport(CLI::App& app, Request& request) {
     addText(*command, "--mass-unit", options.massUnit, "kg|t|lb|ton", "Where the tickets do not tell");
     addText(*command, "--column", options.columns, "net=HEADER",
             "What a column tells, once for each; remembered for files with the same header");
+    addText(*command, "--at", options.at, "TIME", "When they are taken over; now without it");
     command->add_flag("--preview", options.preview,
                       "Show how the tickets are understood and what is open; record nothing");
 }
@@ -198,6 +199,7 @@ void addScaleVerbs(CLI::App& app, Request& request) {
     addText(*weighing, "--ticket", options.ticket, "NUMBER", "On the scale's own ticket");
     addText(*weighing, "--tare", options.tare, "11860kg",
             "The empty truck; 0kg where the scale shows the net weight without saying so");
+    addText(*weighing, "--at", options.at, "TIME", "When it is weighed; now without it");
 }
 
 CLI::App* addEntryVerb(CLI::App& app, Request& request, const std::string& name, const std::string& help,
@@ -229,6 +231,8 @@ void addRecording(CLI::App& app, Request& request) {
         command
             ->add_option("FIELD", options.fields, "mass=12.3t silo=\"Long bunker\"...: a wrong one lists all")
             ->option_text(" ");
+    }
+    for (CLI::App* command : {add, correct, taken}) {
         addText(*command, "--at", options.at, "\"2026-09-15 14:25\"",
                 "When it happened, by the farm's clock");
     }

@@ -1,5 +1,6 @@
 #include "app/cli/open_season.h"
 
+#include "app/cli/season_file.h"
 #include "core/session/state_folder.h"
 
 #include <ostream>
@@ -9,6 +10,15 @@ namespace treadwell::cli {
 const Clock& machineClock() {
     static const SystemClock kClock;
     return kClock;
+}
+
+tl::expected<Instant, Failure> timeOfEntry(const session::Session& session,
+                                           const std::optional<std::string>& at, const words::Style& style) {
+    const auto question = session.standing().clockQuestion;
+    if (at || !question) return momentFrom(at, style);
+    return tl::unexpected{Failure{
+        Status::misused,
+        "--at: say when it happened, since the clock is in question: " + words::inWords(*question, style)}};
 }
 
 tl::expected<session::Files, Failure> filesOf(const std::string& season, const words::Style& style) {

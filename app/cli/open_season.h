@@ -13,6 +13,11 @@ using session::Purpose;
 /// The machine's clock, which outlives every session.
 [[nodiscard]] const Clock& machineClock();
 
+/// When what is recorded happens: as `at` says, or now unless the machine's clock is in question.
+[[nodiscard]] tl::expected<Instant, Failure> timeOfEntry(const session::Session& session,
+                                                         const std::optional<std::string>& at,
+                                                         const words::Style& style);
+
 /// The season's file and what this machine remembers beside it.
 [[nodiscard]] tl::expected<session::Files, Failure> filesOf(const std::string& season,
                                                             const words::Style& style);

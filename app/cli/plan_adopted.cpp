@@ -44,10 +44,10 @@ Outcome adopt(const PlanOptions& options, const Answer& answer) {
         error.place.file = options.file;
         return failed(error, answer.style);
     }
-    const auto at = momentFrom(options.at, answer.style);
-    if (!at) return tl::unexpected{at.error()};
     auto session = openSeason(*options.adopt, Purpose::writing, answer);
     if (!session) return tl::unexpected{session.error()};
+    const auto at = timeOfEntry(*session, options.at, answer.style);
+    if (!at) return tl::unexpected{at.error()};
     const auto author = authorIn(*session, *options.adopt, options.author, answer.style);
     if (!author) return tl::unexpected{author.error()};
     const auto recorded = session->propose(*plan, *at, *author);

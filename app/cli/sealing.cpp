@@ -103,10 +103,11 @@ Outcome record(const SealingOptions& options, session::Session& session, const T
 }  // namespace
 
 Outcome sealing(const SealingOptions& options, const Answer& answer) {
-    const auto at = momentFrom(options.at, answer.style);
-    if (!at) return tl::unexpected{at.error()};
     auto session = openSeason(options.file, options.done ? Purpose::writing : Purpose::reading, answer);
     if (!session) return tl::unexpected{session.error()};
+    const auto at =
+        options.done ? timeOfEntry(*session, options.at, answer.style) : momentFrom(options.at, answer.style);
+    if (!at) return tl::unexpected{at.error()};
     const auto inputs = plannedIn(*session->snapshot(), options, answer.style);
     if (!inputs) return tl::unexpected{inputs.error()};
     const auto seals = plan::sealsOf(*inputs);

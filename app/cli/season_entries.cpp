@@ -49,12 +49,7 @@ tl::expected<Desk, Failure> deskOf(const EntryOptions& options, const Answer& an
 /// Now where no time is given, unless the clock is in question: an entry of another time would stand out of
 /// its order.
 tl::expected<Instant, Failure> happenedFrom(const std::optional<std::string>& at, const Desk& desk) {
-    if (!at) {
-        const auto question = desk.session.standing().clockQuestion;
-        if (!question) return machineClock().now();
-        return misusedLine("--at: say when it happened, since the clock is in question: " +
-                           words::inWords(*question, desk.answer.style));
-    }
+    if (!at) return timeOfEntry(desk.session, at, desk.answer.style);
     const auto moment = intake::momentFromText(*at, intake::DateOrder::dayFirst, desk.context.zone);
     if (!moment) return misused(moment.error(), "--at", desk.answer.style);
     if (moment->ambiguous) {
@@ -208,8 +203,12 @@ Outcome takeBack(const EntryOptions& options, const Answer& answer) {
     const auto before = desk->session.snapshot();
     const auto entry = entryFrom(*before, options.entry);
     if (!entry) return tl::unexpected{entry.error()};
+    const auto at = happenedFrom(options.at, *desk);
+    if (!at) return tl::unexpected{at.error()};
+    auto undo = session::undoing(*before, (*entry)->header.id, options.reason.value_or(std::string{}), *at);
+    if (!undo) return failed(undo.error(), answer.style);
     const auto recorded =
-        desk->session.undo((*entry)->header.id, options.reason.value_or(std::string{}), desk->author);
+        desk->session.propose(std::move(undo->body), undo->happened, desk->author, undo->target);
     const season::EntryPointer made =
         recorded ? *entryFrom(*desk->session.snapshot(), recorded->id.value.text()) : season::EntryPointer{};
     return tell(*desk, recorded, made ? made->body : entries::Body{}, *before);

@@ -125,7 +125,9 @@ Outcome import(const ImportOptions& options, const Answer& answer) {
     const auto read = readFiles(options, *opened->snapshot(), *maps, answer.style);
     if (!read) return tl::unexpected{read.error()};
     if (!options.preview) {
-        const auto proposals = recordsOf(*read, machineClock().now(), answer.style);
+        const auto now = timeOfEntry(*opened, options.at, answer.style);
+        if (!now) return tl::unexpected{now.error()};
+        const auto proposals = recordsOf(*read, *now, answer.style);
         if (!proposals.empty()) {
             if (const auto recorded = opened->importAll(proposals, kNobody); !recorded)
                 return failed(recorded.error(), answer.style);

@@ -136,6 +136,8 @@ Outcome listen(const WeighOptions& options, const Answer& answer) {
 Outcome weigh(const WeighOptions& options, const Answer& answer) {
     auto opened = openSeason(options.file, Purpose::writing, answer);
     if (!opened) return tl::unexpected{opened.error()};
+    const auto begun = timeOfEntry(*opened, options.at, answer.style);
+    if (!begun) return tl::unexpected{begun.error()};
     const season::FarmBook farm = opened->snapshot()->farm();
     const auto known = knownOf(options, farm);
     if (!known) return tl::unexpected{known.error()};
@@ -143,8 +145,9 @@ Outcome weigh(const WeighOptions& options, const Answer& answer) {
     if (!tare) return tl::unexpected{tare.error()};
     auto line = ScaleLine::open(options, answer.style);
     if (!line) return tl::unexpected{line.error()};
-    const auto weighing = steadyWeight(*line, answer.style);
+    auto weighing = steadyWeight(*line, answer.style);
     if (!weighing) return tl::unexpected{weighing.error()};
+    if (options.at) weighing->at = *begun;
     const auto load = intake::loadOf(*weighing, *known, *tare);
     if (!load) return failed(load.error(), answer.style);
     const session::Proposal proposal{*load, weighing->at, {}, weighing->evidence};

@@ -12,7 +12,7 @@ struct WeighOptions {
     std::string line;
     std::string profile;
     std::optional<std::string> baud, characters, ask, wait;
-    std::optional<std::string> silo, truck, field, ticket, tare;
+    std::optional<std::string> silo, truck, field, ticket, tare, at;
 };
 
 /// Shows what a scale sends, frame by frame with its bytes, for a while.

@@ -1,11 +1,15 @@
 #include "app/desktop/season_banner.h"
 
 #include "app/desktop/fill/say.h"
+#include "app/desktop/fill/sheet.h"
+#include "app/desktop/settings/dates.h"
 #include "app/desktop/widgets/caution_mark.h"
+#include "app/desktop/widgets/step_field.h"
 #include "core/journal/codes.h"
 
 #include <QEvent>
 #include <QGridLayout>
+#include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
 
@@ -16,7 +20,13 @@ SeasonBanner::SeasonBanner(desk::SeasonDesk& desk, const settings::Appearance& a
       m_desk{desk},
       m_appearance{appearance},
       m_takeOver{new QPushButton},
-      m_clockIsRight{new QPushButton} {
+      m_clockIsRight{new QPushButton},
+      m_day{new widgets::DayEdit},
+      m_time{new widgets::ClockEdit{QTime{}}},
+      m_daySteps{new widgets::StepField{appearance, m_day}},
+      m_timeSteps{new widgets::StepField{appearance, m_time}},
+      m_timeIsThis{new QPushButton},
+      m_rightTime{makeTime()} {
     setProperty("edged", true);
     auto* grid = new QGridLayout{this};
     grid->setContentsMargins(8, 4, 4, 4);
@@ -33,6 +43,7 @@ SeasonBanner::SeasonBanner(desk::SeasonDesk& desk, const settings::Appearance& a
     }
     grid->addWidget(m_takeOver, 0, 2);
     grid->addWidget(m_clockIsRight, row - 1, 2);
+    grid->addWidget(m_rightTime, row, 1, 1, 2);
     m_takeOver->setObjectName(QStringLiteral("takeOver"));
     connect(m_takeOver, &QPushButton::clicked, this, [this] {
         m_refusal.reset();
@@ -45,10 +56,51 @@ SeasonBanner::SeasonBanner(desk::SeasonDesk& desk, const settings::Appearance& a
         refresh();
     });
     m_clockIsRight->setObjectName(QStringLiteral("clockIsRight"));
-    connect(m_clockIsRight, &QPushButton::clicked, &desk, &desk::SeasonDesk::clockIsRight);
+    connect(m_clockIsRight, &QPushButton::clicked, &desk, [&desk] { desk.clockIsRight(); });
+    connect(m_timeIsThis, &QPushButton::clicked, this, &SeasonBanner::tellTime);
     connect(&desk, &desk::SeasonDesk::changed, this, &SeasonBanner::refresh);
     connect(&appearance, &settings::Appearance::changed, this, &SeasonBanner::refresh);
     refresh();
+}
+
+QWidget* SeasonBanner::makeTime() {
+    m_day->setObjectName(QStringLiteral("rightDay"));
+    m_time->setObjectName(QStringLiteral("rightTime"));
+    m_timeIsThis->setObjectName(QStringLiteral("timeIsThis"));
+    auto* made = new QWidget;
+    auto* layout = new QHBoxLayout{made};
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addStretch(1);
+    layout->addWidget(m_daySteps);
+    layout->addWidget(m_timeSteps);
+    layout->addWidget(m_timeIsThis);
+    return made;
+}
+
+/// By the farm's wall clock, which is what a watch shows there.
+void SeasonBanner::tellTime() {
+    const FarmZone& zone = m_desk.season()->zone();
+    const Instant midnight = zone.startOf(settings::localDayOf(m_day->date()));
+    m_desk.clockIsRight(fill::instantAt(zone, midnight, m_time->time()));
+}
+
+void SeasonBanner::refreshClock() {
+    const auto& question = m_desk.standing().clockQuestion;
+    if (question && !m_clockIsAsked) {
+        // It is not earlier than the last entry, most likely, and not much later.
+        const FarmZone& zone = m_desk.season()->zone();
+        const auto* last = std::get_if<Instant>(&question->arguments.back());
+        const Instant from = last == nullptr ? m_desk.now() : *last;
+        m_day->setDate(settings::dateOf(zone.dayOf(from)));
+        m_time->setTime(fill::wallTime(zone, from));
+    }
+    m_clockIsAsked = question.has_value();
+    m_rightTime->setVisible(m_clockIsAsked);
+    setButton(m_clockIsRight, tr("The clock is right"), m_clockIsAsked);
+    setButton(m_timeIsThis, tr("It is this time"), m_clockIsAsked);
+    m_day->setLocale(m_appearance.units().locale());
+    m_daySteps->setName(tr("The right day"));
+    m_timeSteps->setName(tr("The right time"));
 }
 
 QStringList SeasonBanner::lines() const {
@@ -92,7 +144,7 @@ void SeasonBanner::refresh() {
                            : QString{});
     show(m_lines[2], said(standing.clockQuestion));
     setButton(m_takeOver, tr("Write here from now on"), isFree && !waits);
-    setButton(m_clockIsRight, tr("The clock is right"), standing.clockQuestion.has_value());
+    refreshClock();
     const QStringList all = lines();
     setVisible(!all.isEmpty());
     setAccessibleName(tr("How the season's file stands"));

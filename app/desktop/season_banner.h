@@ -9,11 +9,17 @@
 class QLabel;
 class QPushButton;
 
+namespace treadwell::widgets {
+class ClockEdit;
+class DayEdit;
+class StepField;
+}  // namespace treadwell::widgets
+
 namespace treadwell {
 
 /// What stands over every page for as long as it holds: who else writes the season or why it cannot be
-/// written, what waits to be recorded, and whether the clock is right. It stops nobody; hidden while there is
-/// nothing.
+/// written, what waits to be recorded, and whether the clock is right or what time it is. It stops nobody;
+/// hidden while there is nothing.
 class SeasonBanner final : public QFrame {
     Q_OBJECT
 
@@ -32,6 +38,9 @@ class SeasonBanner final : public QFrame {
         QLabel* text;
     };
     void refresh();
+    void refreshClock();
+    void tellTime();
+    [[nodiscard]] QWidget* makeTime();
     void setButton(QPushButton* button, const QString& text, bool needed);
     void show(const Line& line, const QString& text);
 
@@ -40,6 +49,13 @@ class SeasonBanner final : public QFrame {
     std::array<Line, 3> m_lines;
     QPushButton* m_takeOver;
     QPushButton* m_clockIsRight;
+    widgets::DayEdit* m_day;
+    widgets::ClockEdit* m_time;
+    widgets::StepField* m_daySteps;
+    widgets::StepField* m_timeSteps;
+    QPushButton* m_timeIsThis;
+    QWidget* m_rightTime;  ///< holds these
+    bool m_clockIsAsked = false;
     desk::Ticket m_asked = 0;        ///< for the right to write
     std::optional<Error> m_refusal;  ///< of it
 };

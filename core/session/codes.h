@@ -12,7 +12,9 @@
     X(entryUnreadable) \
     X(entryKeptAside) \
     X(entryKeptInMemory) \
+    X(entryWaitsForClock) \
     X(keptEntriesRecorded) \
+    X(keptTimesGuessed) \
     X(keptEntriesUnreadable) \
     X(clockBehind) \
     X(clockMoved) \

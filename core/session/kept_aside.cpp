@@ -9,6 +9,7 @@
 
 #include <fcntl.h>
 
+#include <algorithm>
 #include <cerrno>
 #include <system_error>
 
@@ -22,6 +23,7 @@ using entries::StoredEntry;
 template <class Entry>
 struct Line {
     Entry& entry;
+    std::optional<bool> untimed;
 
     template <class Visit, class Self>
     static void fields(Visit& visit, Self& self) {
@@ -33,12 +35,13 @@ struct Line {
         visit("kind_version", header.kindVersion);
         visit("payload", self.entry.payload);
         visit("target", header.target);
+        visit("untimed", self.untimed);
     }
 };
 
-std::string lineOf(const StoredEntry& entry) {
+std::string lineOf(const StoredEntry& entry, const Kept& kept) {
     entries::PayloadWriter writer;
-    const Line<const StoredEntry> line{entry};
+    const Line<const StoredEntry> line{entry, isUntimed(entry, kept) ? std::optional{true} : std::nullopt};
     line.fields(writer, line);
     return writer.text() + '\n';
 }
@@ -74,20 +77,30 @@ Result<void> takeLine(std::string_view text, Kept& kept) {
     if (!object) return tl::unexpected(object.error());
     if ((*object)->find(kContent) != nullptr) return takeEvidence(**object, kept);
     StoredEntry entry;
-    Line<StoredEntry> line{entry};
+    Line<StoredEntry> line{entry, {}};
     entries::PayloadReader reader{**object};
     line.fields(reader, line);
     if (auto read = reader.result(); !read) return read;
+    if (line.untimed.value_or(false)) kept.untimed.push_back(entry.header.id);
     kept.entries.push_back(std::move(entry));
     return {};
 }
 
-}  // namespace
-
-Result<void> keepAside(const std::filesystem::path& file, const Kept& kept) {
+std::string linesOf(const Kept& kept) {
     std::string lines;
     for (const entries::Evidence& evidence : kept.evidence) lines += lineOf(evidence);
-    for (const StoredEntry& entry : kept.entries) lines += lineOf(entry);
+    for (const StoredEntry& entry : kept.entries) lines += lineOf(entry, kept);
+    return lines;
+}
+
+}  // namespace
+
+bool isUntimed(const StoredEntry& entry, const Kept& kept) {
+    return std::find(kept.untimed.begin(), kept.untimed.end(), entry.header.id) != kept.untimed.end();
+}
+
+Result<void> keepAside(const std::filesystem::path& file, const Kept& kept) {
+    const std::string lines = linesOf(kept);
     const Descriptor out{::open(file.c_str(), O_WRONLY | O_CREAT | O_APPEND | O_CLOEXEC, 0600)};
     if (!out.isOpen() ||
         ::write(out.get(), lines.data(), lines.size()) != static_cast<ssize_t>(lines.size()) ||
@@ -95,6 +108,10 @@ Result<void> keepAside(const std::filesystem::path& file, const Kept& kept) {
         return fail(code::fileUnwritable, "file", file.string(), std::generic_category().message(errno));
     }
     return syncFolderOf(file);
+}
+
+Result<void> keepInstead(const std::filesystem::path& file, const Kept& kept) {
+    return writeFileAtomically(file, linesOf(kept));
 }
 
 Result<Kept> keptIn(const std::filesystem::path& file) {

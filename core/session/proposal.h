@@ -14,6 +14,9 @@ struct Proposal {
     Instant happened;
     std::optional<entries::EntryId> target;  ///< the entry that it corrects or takes back
     std::optional<entries::Evidence> evidence = {};
+    /// On Clock::elapsed(), where `happened` is nobody's word but what the machine showed at a touch: such an
+    /// entry waits while the clock is in question, and gets the time that was right then.
+    std::optional<std::chrono::microseconds> touched = {};
 
     friend bool operator==(const Proposal&, const Proposal&) = default;
 };

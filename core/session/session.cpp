@@ -11,6 +11,16 @@ using entries::PersonId;
 using entries::StoredEntry;
 using journal::Journal;
 
+namespace {
+
+Result<Header> single(Result<std::vector<Header>> recorded) {
+    if (recorded) return std::move(recorded->front());
+    recorded.error().place = {};
+    return tl::unexpected(recorded.error());
+}
+
+}  // namespace
+
 Session::Session(std::unique_ptr<State> state) : m_state(std::move(state)) {}
 Session::Session(Session&&) noexcept = default;
 Session& Session::operator=(Session&&) noexcept = default;
@@ -64,12 +74,7 @@ std::shared_ptr<const season::Season> Session::snapshot() const {
 Result<Header> Session::propose(entries::Body body, Instant happened, PersonId author,
                                 std::optional<EntryId> target) {
     const Proposal proposal{std::move(body), happened, target};
-    auto recorded = m_state->record({&proposal, 1}, author);
-    if (!recorded) {
-        recorded.error().place = {};
-        return tl::unexpected(recorded.error());
-    }
-    return std::move(recorded->front());
+    return single(m_state->record({&proposal, 1}, author));
 }
 
 Result<std::vector<Header>> Session::importAll(std::span<const Proposal> proposals, PersonId author) {
@@ -79,7 +84,8 @@ Result<std::vector<Header>> Session::importAll(std::span<const Proposal> proposa
 Result<Header> Session::undo(EntryId id, std::string reason, PersonId author) {
     auto proposal = undoing(*m_state->season, id, std::move(reason), m_state->clock->now());
     if (!proposal) return tl::unexpected(proposal.error());
-    return propose(std::move(proposal->body), proposal->happened, author, proposal->target);
+    proposal->touched = m_state->clock->elapsed();
+    return single(m_state->record({&*proposal, 1}, author));
 }
 
 Result<std::optional<std::string>> Session::evidence(const Hash& hash) const {
@@ -103,8 +109,8 @@ void Session::lookAgain() {
     m_state->lookAtStructure();
     if (!m_state->memory) {
         m_state->refresh();
-    } else if (const auto resumed = m_state->resume(); !resumed) {
-        m_state->unsavedReason = resumed.error().message;
+    } else {
+        m_state->resumeAndTell();
     }
 }
 

@@ -50,7 +50,8 @@ class Session {
 
     /// Where the disk fails the entry is kept in memory and in a file of the state folder, and is recorded
     /// once, in its order, as soon as a later call finds the disk well again. Errors: those of accepted(),
-    /// journalReadOnly, entryKeptAside, or entryKeptInMemory where that file cannot be written either.
+    /// journalReadOnly, entryKeptAside, or entryKeptInMemory where that file cannot be written either;
+    /// entryWaitsForClock for what was touched (Proposal::touched) while the clock is in question.
     [[nodiscard]] Result<entries::Header> propose(entries::Body body, Instant happened,
                                                   entries::PersonId author,
                                                   std::optional<entries::EntryId> target = {});
@@ -81,6 +82,7 @@ class Session {
     void lookAgain();
 
     /// Somebody has looked: the machine's clock is right as it is, and is not asked about until it is moved.
+    /// What was touched meanwhile is recorded at the times that were right then.
     void clockIsRight();
 
     /// The copy that follows a day's close, made now; nothing where no second place was chosen. Error:

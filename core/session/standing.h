@@ -14,10 +14,12 @@ struct Standing {
     /// Who else writes it, or why it cannot be written; none where it can, or was opened for reading.
     std::optional<Message> readOnlyReason;
     /// In the order in which they arose: of the file at opening (a broken place, entryUnreadable,
-    /// deviceRenewed, keptEntriesUnreadable), and later keptEntriesRecorded and secondPlaceFailed.
+    /// deviceRenewed, keptEntriesUnreadable), and later keptEntriesRecorded, keptTimesGuessed and
+    /// secondPlaceFailed.
     std::vector<Message> cautions;
     std::int64_t unsaved = 0;  ///< entries that are kept and not recorded
-    /// Where they are kept and why: entryKeptAside, entryKeptInMemory, or why they still cannot be recorded.
+    /// Where they are kept and why: entryKeptAside, entryKeptInMemory, entryWaitsForClock, or why they still
+    /// cannot be recorded.
     std::optional<Message> unsavedReason;
     /// What must be asked about the clock of a machine that records: clockBehind, clockMoved.
     std::optional<Message> clockQuestion;

@@ -1,7 +1,6 @@
 #include "core/session/state.h"
 
 #include "core/journal/codes.h"
-#include "core/quantity/work.h"
 #include "core/session/codes.h"
 #include "core/session/copies.h"
 #include "core/session/kept_aside.h"
@@ -21,9 +20,6 @@ namespace {
 
 /// Copies at a day's close: two weeks of a harvest.
 constexpr int kSecondCopies = 14;
-constexpr const char* kKept = ".kept.jsonl";
-/// What a network's time service moves a clock by without anybody's doing.
-constexpr std::chrono::minutes kClockTolerance{2};
 
 FarmZone zoneFor(const entries::Body& body, const season::Season& season) {
     if (const auto* started = std::get_if<entries::SeasonStarted>(&body)) {
@@ -162,7 +158,7 @@ Result<std::vector<Header>> Session::State::commit(std::vector<StoredEntry>& dra
 
 /// What an earlier session could not record.
 void Session::State::takeKept() {
-    const auto file = stateFile(kKept);
+    const auto file = keptFile();
     auto kept = keptIn(file);
     if (!kept) {
         keptIsReadable = false;
@@ -170,7 +166,8 @@ void Session::State::takeKept() {
         return;
     }
     unsaved = std::move(*kept);
-    if (const auto recorded = resume(); !recorded) unsavedReason = recorded.error().message;
+    takeTimesFromRun();
+    resumeAndTell();
 }
 
 /// After a disk's failure a commit may have come through although it was reported as failed.
@@ -185,54 +182,84 @@ Result<void> Session::State::reopen() {
     return {};
 }
 
+/// What waits for the clock's question alone is left.
 Result<void> Session::State::resume() {
     std::vector<StoredEntry>& entries = unsaved.entries;
     if (entries.empty()) return {};
     if (!journal.isWritable()) {
         if (auto opened = reopen(); !opened) return tl::unexpected(opened.error());
     }
-    std::erase_if(entries,
-                  [this](const StoredEntry& entry) { return season->fact(entry.header.id) != nullptr; });
-    if (!entries.empty()) {
-        if (const auto recorded = commit(entries, unsaved.evidence); !recorded) {
+    const auto isRecorded = [this](const StoredEntry& entry) {
+        return season->fact(entry.header.id) != nullptr;
+    };
+    std::erase_if(entries, isRecorded);
+    const bool isAsked = clockQuestion().has_value();
+    std::vector<StoredEntry> ready;
+    std::copy_if(entries.begin(), entries.end(), std::back_inserter(ready),
+                 [&](const StoredEntry& entry) { return !isAsked || !isUntimed(entry, unsaved); });
+    if (!ready.empty()) {
+        if (const auto recorded = commit(ready, unsaved.evidence); !recorded) {
             return tl::unexpected(recorded.error());
         }
+        cautions.push_back({code::keptEntriesRecorded, {static_cast<std::int64_t>(ready.size())}});
+        std::erase_if(entries, isRecorded);
     }
-    const auto count = static_cast<std::int64_t>(entries.size());
+    if (!entries.empty()) {
+        unsavedReason = Message{code::entryWaitsForClock, {keptFile().string()}};
+        return {};
+    }
+    if (std::exchange(timesAreGuessed, false)) cautions.push_back({code::keptTimesGuessed, {}});
     unsaved = {};
     unsavedReason.reset();
-    if (count > 0) cautions.push_back({code::keptEntriesRecorded, {count}});
     std::error_code failed;
-    if (keptIsReadable) std::filesystem::remove(stateFile(kKept), failed);
+    if (keptIsReadable) std::filesystem::remove(keptFile(), failed);
     return {};
 }
 
-/// Keeps what could not be recorded, here and in a file elsewhere; gives the sentence that says so.
-Error Session::State::keep(const Kept& drafts, const Error& error) {
+void Session::State::resumeAndTell() {
+    if (const auto recorded = resume(); !recorded) unsavedReason = recorded.error().message;
+}
+
+/// Here, and in a file elsewhere.
+Result<void> Session::State::setAside(const Kept& drafts) {
     unsaved.entries.insert(unsaved.entries.end(), drafts.entries.begin(), drafts.entries.end());
     unsaved.evidence.insert(unsaved.evidence.end(), drafts.evidence.begin(), drafts.evidence.end());
+    unsaved.untimed.insert(unsaved.untimed.end(), drafts.untimed.begin(), drafts.untimed.end());
+    return keepAside(keptFile(), drafts);
+}
+
+/// Keeps what could not be recorded; gives the sentence that says so.
+Error Session::State::keep(const Kept& drafts, const Error& error) {
     const auto* said = std::get_if<std::string>(&error.message.arguments.back());
     const std::string reason = said == nullptr ? std::string{toText(error.code())} : *said;
-    const auto file = stateFile(kKept);
-    unsavedReason = keepAside(file, drafts) ? Message{code::entryKeptAside, {file.string(), reason}}
-                                            : Message{code::entryKeptInMemory, {reason}};
+    unsavedReason = setAside(drafts) ? Message{code::entryKeptAside, {keptFile().string(), reason}}
+                                     : Message{code::entryKeptInMemory, {reason}};
+    return {*unsavedReason, "entry", {}};
+}
+
+/// The same for what cannot be recorded before somebody says what the time is.
+Error Session::State::hold(const Kept& drafts) {
+    const auto kept = setAside(drafts);
+    unsavedReason = kept ? Message{code::entryWaitsForClock, {keptFile().string()}}
+                         : Message{code::entryKeptInMemory, {kept.error().message.arguments.back()}};
     return {*unsavedReason, "entry", {}};
 }
 
 Result<std::vector<Header>> Session::State::record(std::span<const Proposal> proposals, PersonId author) {
     if (!memory) return fail(code::journalReadOnly, "file", files.season.string());
     const auto resumed = resume();
-    Kept drafts;
+    std::vector<Proposal> checked;
     for (const Proposal& proposal : proposals) {
-        auto checked = accepted(*season, proposal);
-        if (!checked) {
-            checked.error().place.line = static_cast<std::int64_t>(drafts.entries.size()) + 1;
-            return tl::unexpected(checked.error());
+        auto one = accepted(*season, proposal);
+        if (!one) {
+            one.error().place.line = static_cast<std::int64_t>(checked.size()) + 1;
+            return tl::unexpected(one.error());
         }
-        drafts.entries.push_back(draftOf(*checked, EntryId{ids.next(clock->now())}, author));
-        if (checked->evidence) drafts.evidence.push_back(std::move(*checked->evidence));
+        checked.push_back(std::move(*one));
     }
+    Kept drafts = draftsOf(std::move(checked), author);
     if (!resumed) return Unexpected{keep(drafts, resumed.error())};
+    if (!drafts.untimed.empty()) return Unexpected{hold(drafts)};
     auto recorded = commit(drafts.entries, drafts.evidence);
     if (recorded || recorded.error().code() != code::journalWriteFailed) return recorded;
     return Unexpected{keep(drafts, recorded.error())};
@@ -244,21 +271,6 @@ Result<void> Session::State::copyToSecondPlace(Instant now) const {
     const auto copied = backUpInto(journal, *place, now, kSecondCopies);
     if (copied) return {};
     return fail(code::secondPlaceFailed, "file", place->string(), copied.error().message.arguments.back());
-}
-
-void Session::State::clockIsRight() {
-    openedAt = lastRecorded = clock->now();
-    openedElapsed = clock->elapsed();
-}
-
-std::optional<Message> Session::State::clockQuestion() const {
-    const Instant now = clock->now();
-    if (now + kClockTolerance < lastRecorded) return Message{code::clockBehind, {now, lastRecorded}};
-    const auto moved = (now - openedAt) - (clock->elapsed() - openedElapsed);
-    if (std::chrono::abs(moved) > kClockTolerance) {
-        return Message{code::clockMoved, {durationAmount(Seconds{moved})}};
-    }
-    return std::nullopt;
 }
 
 }  // namespace treadwell::session

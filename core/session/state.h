@@ -31,24 +31,31 @@ struct Session::State {
     void takeKept();
     Result<void> reopen();
     Result<void> resume();
+    void resumeAndTell();
     Result<std::vector<entries::Header>> commit(std::vector<entries::StoredEntry>& drafts,
                                                 std::span<const entries::Evidence> evidence);
     Result<std::vector<entries::Header>> record(std::span<const Proposal> proposals,
                                                 entries::PersonId author);
     Error keep(const Kept& drafts, const Error& error);
+    Error hold(const Kept& drafts);
+    Result<void> setAside(const Kept& drafts);
+    void takeTimesFromRun();
+    [[nodiscard]] Kept draftsOf(std::vector<Proposal> checked, entries::PersonId author);
     Result<void> copyToSecondPlace(Instant now) const;
     void publish(season::Season folded);
     season::EntryPointer seen(const entries::StoredEntry& stored);
     [[nodiscard]] std::optional<Message> clockQuestion() const;
+    [[nodiscard]] std::chrono::microseconds clockMoved() const;
 
     [[nodiscard]] std::filesystem::path stateFile(const char* suffix) const {
         return files.stateFolder / (seasonId.value.text() + suffix);
     }
+    [[nodiscard]] std::filesystem::path keptFile() const { return stateFile(".kept.jsonl"); }
 
     journal::Journal journal;
     Files files;
     const Clock* clock;
-    Instant openedAt;
+    Instant openedAt;  ///< or when the clock was said to be right
     std::chrono::microseconds openedElapsed;
     UuidSource ids;
     entries::EntryId seasonId;  ///< of the first entry
@@ -58,6 +65,7 @@ struct Session::State {
     Kept unsaved;                        ///< in the order in which it was proposed
     std::optional<Message> unsavedReason;
     bool keptIsReadable = true;     ///< the file of what was kept
+    bool timesAreGuessed = false;   ///< of what an earlier run kept while the clock was in question
     bool structureIsKnown = false;  ///< since opening
     std::vector<Message> cautions;
 

@@ -603,6 +603,18 @@
         <source>How the season&apos;s file stands</source>
         <translation>How the season&apos;s file stands</translation>
     </message>
+    <message>
+        <source>It is this time</source>
+        <translation>It is this time</translation>
+    </message>
+    <message>
+        <source>The right day</source>
+        <translation>The right day</translation>
+    </message>
+    <message>
+        <source>The right time</source>
+        <translation>The right time</translation>
+    </message>
 </context>
 <context>
     <name>treadwell::day_page::ClosingPanel</name>
@@ -656,6 +668,10 @@
     <message>
         <source>Open it again</source>
         <translation>Open it again</translation>
+    </message>
+    <message>
+        <source>Say first, at the top, whether the clock is right.</source>
+        <translation>Say first, at the top, whether the clock is right.</translation>
     </message>
 </context>
 <context>
@@ -1468,6 +1484,10 @@
     <message>
         <source>The incident</source>
         <translation>The incident</translation>
+    </message>
+    <message>
+        <source>Say first, at the top, whether the clock is right: this sheet writes times.</source>
+        <translation>Say first, at the top, whether the clock is right: this sheet writes times.</translation>
     </message>
 </context>
 <context>

@@ -603,6 +603,18 @@
         <source>How the season&apos;s file stands</source>
         <translation>Como está o arquivo da safra</translation>
     </message>
+    <message>
+        <source>It is this time</source>
+        <translation>É esta a hora</translation>
+    </message>
+    <message>
+        <source>The right day</source>
+        <translation>O dia certo</translation>
+    </message>
+    <message>
+        <source>The right time</source>
+        <translation>A hora certa</translation>
+    </message>
 </context>
 <context>
     <name>treadwell::day_page::ClosingPanel</name>
@@ -656,6 +668,10 @@
     <message>
         <source>Open it again</source>
         <translation>Reabrir</translation>
+    </message>
+    <message>
+        <source>Say first, at the top, whether the clock is right.</source>
+        <translation>Diga primeiro, no alto, se o relógio está certo.</translation>
     </message>
 </context>
 <context>
@@ -1468,6 +1484,10 @@
     <message>
         <source>something happened</source>
         <translation>aconteceu algo</translation>
+    </message>
+    <message>
+        <source>Say first, at the top, whether the clock is right: this sheet writes times.</source>
+        <translation>Diga primeiro, no alto, se o relógio está certo: esta folha grava horas.</translation>
     </message>
 </context>
 <context>

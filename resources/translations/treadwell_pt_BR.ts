@@ -64,6 +64,14 @@
         <translation>Não gravado na safra: {2}. O que foi registrado está guardado em {1} e será gravado assim que a safra puder ser escrita</translation>
     </message>
     <message>
+        <source>Not recorded in the season yet: first say whether this machine&apos;s clock is right. What was entered is kept in {1} and will get the right time</source>
+        <translation>Ainda não gravado na safra: diga primeiro se o relógio desta máquina está certo. O que foi registrado está guardado em {1} e receberá a hora certa</translation>
+    </message>
+    <message>
+        <source>Some of the entries recorded now were made before this program was started again, while the clock was in question: they stand at the latest times they can have; correct those that were earlier</source>
+        <translation>Alguns dos registros gravados agora foram feitos antes de este programa ser iniciado de novo, com o relógio em dúvida: estão nas horas mais tardias que podem ter; corrija os que foram antes</translation>
+    </message>
+    <message>
         <source>Entries that could not be recorded earlier are recorded now ({1}): look them through</source>
         <translation>Registros que não puderam ser gravados antes estão gravados agora ({1}): confira-os</translation>
     </message>
@@ -164,12 +172,12 @@
         <translation>O programa que estava gravando {1} terminou: ainda aberto só para leitura; assuma para gravar aqui</translation>
     </message>
     <message>
-        <source>This machine&apos;s clock shows {1}, before the last entry at {2}: is the clock right? Set it before the next entry; what is recorded stays in its order</source>
-        <translation>O relógio desta máquina marca {1}, antes do último registro às {2}: o relógio está certo? Acerte-o antes do próximo registro; o que está gravado fica na sua ordem</translation>
+        <source>This machine&apos;s clock shows {1}, before the last entry at {2}: is the clock right? What is entered without a time waits for the answer; what is recorded stays in its order</source>
+        <translation>O relógio desta máquina marca {1}, antes do último registro às {2}: o relógio está certo? O que for registrado sem hora espera a resposta; o que está gravado fica na sua ordem</translation>
     </message>
     <message>
-        <source>This machine&apos;s clock was moved by {1} while the season was open: is it right now? What is recorded stays in its order</source>
-        <translation>O relógio desta máquina foi mudado em {1} com a safra aberta: está certo agora? O que está gravado fica na sua ordem</translation>
+        <source>This machine&apos;s clock was moved by {1} while the season was open: is it right now? What is entered without a time waits for the answer; what is recorded stays in its order</source>
+        <translation>O relógio desta máquina foi mudado em {1} com a safra aberta: está certo agora? O que for registrado sem hora espera a resposta; o que está gravado fica na sua ordem</translation>
     </message>
     <message>
         <source>The copy at the day&apos;s close could not be put into {1} ({2}): the season itself is recorded; check the place and make the copy again</source>

@@ -34,7 +34,7 @@ class MemoryFile final : public desk::SeasonFile {
         return standing;
     }
     void lookAgain() override {}
-    void clockIsRight() override {}
+    void clockIsOffBy(std::chrono::microseconds) override {}
     Result<void> takeOver() override { return {}; }
     Result<Message> copies(const desk::CopyWish&) override { return fail(code::journalReadOnly, "file"); }
     desk::People people() const override { return {}; }

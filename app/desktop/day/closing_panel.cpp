@@ -126,11 +126,17 @@ void ClosingPanel::setDay(const desk::SeasonDesk& desk, LocalDay date) {
     const auto closing = review::closingOf(*desk.season(), date, m_now);
     const season::Day* day = desk.season()->day(date);
     const bool closed = day != nullptr && day->closed;
-    m_open->setVisible(closing.has_value());
-    m_closed->setVisible(closed);
+    // A close writes times, and asks about times of this clock.
+    const bool asks = desk.standing().clockQuestion.has_value();
+    m_open->setVisible(closing && !asks);
+    m_closed->setVisible(closed && !asks);
     m_open->setEnabled(desk.standing().writable);
     m_closed->setEnabled(desk.standing().writable);
-    m_reason->setVisible(!closing);
+    m_reason->setVisible(!closing || asks);
+    if (asks) {
+        dropSteps();
+        return m_reason->setText(tr("Say first, at the top, whether the clock is right."));
+    }
     if (closing) return showOpen(desk, *closing);
     m_reason->setText(fill::Speech{m_appearance.units(), desk.season()->zone()}.say(closing.error().message));
     if (closed) m_closedBy = day->closed->entry;

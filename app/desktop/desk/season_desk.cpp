@@ -1,5 +1,6 @@
 #include "app/desktop/desk/season_desk.h"
 
+#include "app/desktop/desk/corrected_clock.h"
 #include "core/season/rolling.h"
 #include "core/session/sheet_origin.h"
 
@@ -17,13 +18,15 @@ constexpr auto kLookAgain = 3s;
 
 /// What makes `person` the one who holds the tablet, instead of `holder`.
 std::vector<session::Proposal> tabletTo(entries::PersonId person,
-                                        const std::optional<season::ShiftSpan>& holder, Instant now) {
+                                        const std::optional<season::ShiftSpan>& holder,
+                                        session::Proposal touch) {
     std::vector<session::Proposal> shifts;
     if (holder && holder->person != person) {
-        shifts.push_back(
-            {entries::Shift{holder->person, true, holder->duty, false, holder->tractor}, now, {}});
+        touch.body = entries::Shift{holder->person, true, holder->duty, false, holder->tractor};
+        shifts.push_back(touch);
     }
-    shifts.push_back({entries::Shift{person, true, entries::Duty::supervising, true, {}}, now, {}});
+    touch.body = entries::Shift{person, true, entries::Duty::supervising, true, {}};
+    shifts.push_back(std::move(touch));
     return shifts;
 }
 
@@ -38,7 +41,7 @@ Result<entries::PersonId> personCalled(const std::string& name, SeasonFile& file
 
 SeasonDesk::SeasonDesk(std::unique_ptr<SeasonFile> file, const Clock& clock, QObject* parent)
     : QObject{parent},
-      m_clock{clock},
+      m_clock{std::make_unique<CorrectedClock>(clock)},
       m_file{std::move(file)},
       m_season{m_file->season()},
       m_standing{m_file->standing()},
@@ -101,8 +104,16 @@ std::optional<std::string> SeasonDesk::holder() const {
     return named == m_people.end() ? std::string{} : named->second;
 }
 
+Instant SeasonDesk::now() const {
+    return m_clock->now();
+}
+
 Ticket SeasonDesk::propose(const entries::Body& body) {
-    return propose(std::vector{session::Proposal{body, now(), {}}});
+    return propose(std::vector{touch(body)});
+}
+
+session::Proposal SeasonDesk::touch(const entries::Body& body) const {
+    return {body, now(), {}, {}, m_clock->elapsed()};
 }
 
 Ticket SeasonDesk::propose(std::vector<session::Proposal> proposals) {
@@ -136,8 +147,10 @@ void SeasonDesk::lookAgain() {
         });
 }
 
-void SeasonDesk::clockIsRight() {
-    ask([](SeasonFile& file) { file.clockIsRight(); }, [](bool) {});
+void SeasonDesk::clockIsRight(std::optional<Instant> right) {
+    const auto off = m_clock->correctionTo(right.value_or(now()));
+    m_clock->correctBy(off);
+    ask([off](SeasonFile& file) { file.clockIsOffBy(off); }, [](bool) {});
 }
 
 Ticket SeasonDesk::takeOver() {
@@ -151,10 +164,11 @@ void SeasonDesk::askForCopies(const CopyWish& wish, std::function<void(const Res
 }
 
 Ticket SeasonDesk::takeTablet(const std::string& name) {
-    return askFor([name, at = now()](SeasonFile& file) -> Result<void> {
+    return askFor([name, touched = touch({})](SeasonFile& file) -> Result<void> {
         const auto person = personCalled(name, file);
         if (!person) return Unexpected{person.error()};
-        return file.record(tabletTo(*person, season::tabletHolder(*file.season(), at), at), *person);
+        const auto holder = season::tabletHolder(*file.season(), touched.happened);
+        return file.record(tabletTo(*person, holder, touched), *person);
     });
 }
 

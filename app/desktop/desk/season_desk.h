@@ -11,6 +11,8 @@
 
 namespace treadwell::desk {
 
+class CorrectedClock;
+
 /// One thing asked of the file.
 using Ticket = std::uint64_t;
 
@@ -26,7 +28,7 @@ class SeasonDesk final : public QObject {
 
     [[nodiscard]] const SeasonPointer& season() const noexcept { return m_season; }
     [[nodiscard]] const session::Standing& standing() const noexcept { return m_standing; }
-    [[nodiscard]] Instant now() const { return m_clock.now(); }
+    [[nodiscard]] Instant now() const;
 
     [[nodiscard]] const People& people() const noexcept { return m_people; }
     /// What a sheet of this day carries of the file.
@@ -34,6 +36,8 @@ class SeasonDesk final : public QObject {
     /// The name of who holds the tablet and makes the coming entries; none where nobody has taken it.
     [[nodiscard]] std::optional<std::string> holder() const;
 
+    /// What happens with this touch.
+    [[nodiscard]] session::Proposal touch(const entries::Body& body) const;
     /// Asks for an entry that happens now. committed() or failed() with this ticket follows.
     Ticket propose(const entries::Body& body);
     /// Entries of other times, and corrections: all of them or none.
@@ -50,7 +54,8 @@ class SeasonDesk final : public QObject {
     /// Asks whether another program has written and whether the disk is well again; comes by itself every few
     /// seconds.
     void lookAgain();
-    void clockIsRight();
+    /// Answers the clock's question: what the machine shows is right, or `right` is.
+    void clockIsRight(std::optional<Instant> right = {});
     /// Asks for the right to write, which another program has given back.
     Ticket takeOver();
     /// Asks about the copies after each day's close; `then` hears how they stand, on this thread.
@@ -67,7 +72,7 @@ class SeasonDesk final : public QObject {
     Ticket askFor(std::function<Result<void>(SeasonFile&)> work);
     [[nodiscard]] entries::PersonId author() const;
 
-    const Clock& m_clock;
+    std::unique_ptr<CorrectedClock> m_clock;
     std::unique_ptr<SeasonFile> m_file;  ///< touched by the thread alone once it runs
     SeasonPointer m_season;
     session::Standing m_standing;

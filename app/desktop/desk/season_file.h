@@ -41,7 +41,8 @@ class SeasonFile {
     [[nodiscard]] virtual Result<void> takeBack(entries::EntryId entry, entries::PersonId author) = 0;
     /// Whether another program has written since, and whether the disk is well again.
     virtual void lookAgain() = 0;
-    virtual void clockIsRight() = 0;
+    /// The time is the machine's with this added, somebody says; nothing where its clock is right.
+    virtual void clockIsOffBy(std::chrono::microseconds off) = 0;
     /// Goes on writing where another program, which had the file, has ended; where it cannot, or yet another
     /// has it, the standing says so. Errors: those of session::Session::open.
     [[nodiscard]] virtual Result<void> takeOver() = 0;

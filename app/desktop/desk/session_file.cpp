@@ -1,5 +1,6 @@
 #include "app/desktop/desk/session_file.h"
 
+#include "app/desktop/desk/corrected_clock.h"
 #include "core/session/copies.h"
 #include "core/session/session.h"
 
@@ -9,8 +10,8 @@ namespace {
 
 class SessionFile final : public SeasonFile {
   public:
-    SessionFile(session::Session session, session::Files files, const Clock& clock)
-        : m_session{std::move(session)}, m_files{std::move(files)}, m_clock{clock} {}
+    SessionFile(session::Session session, session::Files files, std::unique_ptr<CorrectedClock> clock)
+        : m_clock{std::move(clock)}, m_session{std::move(session)}, m_files{std::move(files)} {}
 
     SeasonPointer season() const override { return m_session.snapshot(); }
     session::Standing standing() const override { return m_session.standing(); }
@@ -28,9 +29,12 @@ class SessionFile final : public SeasonFile {
         return done(m_session.undo(entry, {}, author));
     }
     void lookAgain() override { m_session.lookAgain(); }
-    void clockIsRight() override { m_session.clockIsRight(); }
+    void clockIsOffBy(std::chrono::microseconds off) override {
+        m_clock->correctBy(off);
+        m_session.clockIsRight();
+    }
     Result<void> takeOver() override {
-        auto opened = session::Session::open(m_files, m_clock);
+        auto opened = session::Session::open(m_files, *m_clock);
         if (!opened) return Unexpected{opened.error()};
         m_session = std::move(*opened);
         return {};
@@ -53,16 +57,17 @@ class SessionFile final : public SeasonFile {
         return {};
     }
 
-    mutable session::Session m_session;  // people() is not const of one
+    std::unique_ptr<CorrectedClock> m_clock;  ///< outlives the session
+    mutable session::Session m_session;       // people() is not const of one
     session::Files m_files;
-    const Clock& m_clock;
 };
 
 Result<std::unique_ptr<SeasonFile>> opened(const session::Files& files, const Clock& clock,
                                            session::Purpose purpose) {
-    auto session = session::Session::open(files, clock, purpose);
+    auto corrected = std::make_unique<CorrectedClock>(clock);
+    auto session = session::Session::open(files, *corrected, purpose);
     if (!session) return Unexpected{session.error()};
-    return std::make_unique<SessionFile>(std::move(*session), files, clock);
+    return std::make_unique<SessionFile>(std::move(*session), files, std::move(corrected));
 }
 
 }  // namespace

@@ -112,21 +112,21 @@ std::optional<entries::Load> FillPage::usualLoad(Uuid truck) const {
 }
 
 void FillPage::logLoad(Uuid truck) {
-    if (const auto load = usualLoad(truck)) recordLoad(*load, m_desk.now(), std::nullopt, false);
+    if (const auto load = usualLoad(truck)) recordLoad(m_desk.touch(*load), false);
 }
 
-void FillPage::recordLoad(const entries::Load& load, Instant at, std::optional<entries::EntryId> corrects,
-                          bool usual) {
-    std::vector<session::Proposal> proposals{{load, at, corrects}};
+void FillPage::recordLoad(const session::Proposal& proposal, bool usual) {
+    std::vector<session::Proposal> proposals{proposal};
+    const auto& load = std::get<entries::Load>(proposal.body);
     const auto& trucks = season().farm().trucks;
     const auto known = load.truck ? trucks.find(*load.truck) : trucks.end();
     if (usual && known != trucks.end()) {
         entries::TruckDefined truck{known->second};
         truck.truck.usualLoad = load.mass;
-        proposals.push_back({truck, m_desk.now(), {}});
+        proposals.push_back(m_desk.touch(truck));
     }
     Pending pending{.truck = std::nullopt, .move = std::nullopt, .name = [] { return tr("The load"); }};
-    if (load.truck && !corrects) pending.truck = load.truck->value;
+    if (load.truck && !proposal.target) pending.truck = load.truck->value;
     propose(std::move(proposals), std::move(pending));
 }
 
@@ -137,7 +137,7 @@ void FillPage::correctMass(entries::EntryId entry, AsFedMass mass) {
     entries::Load load = *recorded;
     load.mass = mass;
     load.source = entries::MassSource::weighed;  // who sets a mass has read it somewhere
-    recordLoad(load, fact->happened(), entry, false);
+    recordLoad({load, fact->happened(), entry}, false);
 }
 
 void FillPage::takeBack(entries::EntryId load) {
@@ -197,10 +197,11 @@ void FillPage::decide(entries::AdviceDecision decision) {
     if (!m_silo || m_advice.said() == nullptr) return;
     const Instant now = m_desk.now();
     if (isDecided(season(), *m_silo, m_advice.voice, now)) return;
-    std::vector<session::Proposal> proposals{{decisionOn(m_advice, *m_silo, decision), now, {}}};
+    std::vector<session::Proposal> proposals{m_desk.touch(decisionOn(m_advice, *m_silo, decision))};
     if (accepts) {
         const Trial advised = trialOf(m_advice.said()->change, *m_advice.situation, season().farm());
-        for (const entries::TractorWork& work : advised.work(*m_silo)) proposals.push_back({work, now, {}});
+        for (const entries::TractorWork& work : advised.work(*m_silo))
+            proposals.push_back(m_desk.touch(work));
     }
     propose(std::move(proposals),
             {.truck = std::nullopt, .move = std::nullopt, .name = [] { return tr("The decision"); }});
@@ -209,11 +210,10 @@ void FillPage::decide(entries::AdviceDecision decision) {
 
 void FillPage::doTrial() {
     if (!m_silo || m_trial.isEmpty()) return;
-    const Instant now = m_desk.now();
     std::vector<session::Proposal> proposals;
     if (const auto decided = decisionOn(m_trial, m_advice, season().farm(), *m_silo))
-        proposals.push_back({*decided, now, {}});
-    for (const entries::TractorWork& work : m_trial.work(*m_silo)) proposals.push_back({work, now, {}});
+        proposals.push_back(m_desk.touch(*decided));
+    for (const entries::TractorWork& work : m_trial.work(*m_silo)) proposals.push_back(m_desk.touch(work));
     if (!proposals.empty()) {
         propose(std::move(proposals),
                 {.truck = std::nullopt, .move = std::nullopt, .name = [] { return tr("The decision"); }});
@@ -227,8 +227,13 @@ void FillPage::setTrying(bool trying) {
     refresh();
 }
 
+/// What is shown by a clock in question was not shown at any known time.
+bool FillPage::recordsByItself() const {
+    return m_desk.standing().writable && !m_desk.standing().clockQuestion;
+}
+
 void FillPage::recordShownAdvice(Instant now) {
-    if (!m_desk.standing().writable || m_recordedAdvice == m_advice.voice.said ||
+    if (!recordsByItself() || m_recordedAdvice == m_advice.voice.said ||
         isRecorded(season(), *m_silo, m_advice.voice, now)) {
         return;
     }
@@ -238,7 +243,7 @@ void FillPage::recordShownAdvice(Instant now) {
 }
 
 void FillPage::recordShown(const std::vector<attention::CautionNow>& cautions, Instant now) {
-    if (!m_desk.standing().writable || !isVisible()) return;
+    if (!recordsByItself() || !isVisible()) return;
     for (const entries::CautionShown& shown : unrecorded(cautions, season(), now)) {
         if (!m_recordedCautions.insert(shown.caution).second) continue;
         m_pending[m_desk.propose(shown)] = {.truck = std::nullopt,

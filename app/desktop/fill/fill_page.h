@@ -75,6 +75,8 @@ class FillPage final : public QWidget {
     void logLoad(Uuid truck);
     void recordSample(entries::DryMatterSample sample);
     void recordLayer(Length thickness);
+    /// Whether a sheet with a time can be asked for; says why not.
+    [[nodiscard]] bool canWriteTimes();
     void askDetails(Uuid truck);
     void askCorrection(entries::EntryId load);
     void correctMass(entries::EntryId load, AsFedMass mass);
@@ -83,8 +85,7 @@ class FillPage final : public QWidget {
     void askIncident();
     void askTablet();
     void askMass(Uuid tractor);
-    void recordLoad(const entries::Load& load, Instant at, std::optional<entries::EntryId> corrects,
-                    bool usual);
+    void recordLoad(const session::Proposal& load, bool usual);
     void takeBack(entries::EntryId load);
     void togglePause();
     void tellRadio();
@@ -107,6 +108,7 @@ class FillPage final : public QWidget {
     void refreshSamples(const season::Rolling& rolling);
     void followClock(Instant now);
     void refreshLater();
+    [[nodiscard]] bool recordsByItself() const;
     void recordShownAdvice(Instant now);
     void recordShown(const std::vector<attention::CautionNow>& cautions, Instant now);
     void showWorking(widgets::Reading reading);

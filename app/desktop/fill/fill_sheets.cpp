@@ -29,14 +29,21 @@ IdType newId(Instant now) {
 
 }  // namespace
 
+bool FillPage::canWriteTimes() {
+    if (!m_desk.standing().clockQuestion) return true;
+    post(widgets::Weight::caution,
+         tr("Say first, at the top, whether the clock is right: this sheet writes times."));
+    return false;
+}
+
 void FillPage::askDetails(Uuid truck) {
     const auto load = usualLoad(truck);
-    if (!load) return;
+    if (!load || !canWriteTimes()) return;
     const Instant now = m_desk.now();
     auto* sheet = new LoadDialog{m_appearance, LoadDialog::Purpose::newLoad, *load, now, season(), now, this};
     connect(sheet, &LoadDialog::recorded, this,
             [this](const entries::Load& recorded, Instant at, bool usual) {
-                recordLoad(recorded, at, std::nullopt, usual);
+                recordLoad({recorded, at, {}}, usual);
             });
     sheet->open();
 }
@@ -44,18 +51,18 @@ void FillPage::askDetails(Uuid truck) {
 void FillPage::askCorrection(entries::EntryId entry) {
     const season::FactPointer fact = season().fact(entry);
     const auto* load = fact == nullptr ? nullptr : std::get_if<entries::Load>(&fact->body());
-    if (load == nullptr) return;
+    if (load == nullptr || !canWriteTimes()) return;
     auto* sheet = new LoadDialog{
         m_appearance, LoadDialog::Purpose::correction, *load, fact->happened(), season(), m_desk.now(), this};
     connect(sheet, &LoadDialog::recorded, this,
             [this, entry](const entries::Load& recorded, Instant at, bool usual) {
-                recordLoad(recorded, at, entry, usual);
+                recordLoad({recorded, at, entry}, usual);
             });
     sheet->open();
 }
 
 void FillPage::askCatchUp() {
-    if (!m_silo) return;
+    if (!m_silo || !canWriteTimes()) return;
     entries::Load each;
     each.silo = *m_silo;
     each.field = m_header->field();
@@ -84,9 +91,8 @@ void FillPage::askHired() {
             [this, pending](const QString& name, farm::TractorClass seen) {
                 const Instant now = m_desk.now();
                 const auto tractor = farm::hired(newId<farm::TractorId>(now), name.toStdString(), seen);
-                propose({{entries::TractorDefined{tractor}, now, {}},
-                         {entries::TractorWork{tractor.id, farm::Activity::packing, *m_silo}, now, {}}},
-                        pending);
+                const entries::TractorWork work{tractor.id, farm::Activity::packing, *m_silo};
+                propose({m_desk.touch(entries::TractorDefined{tractor}), m_desk.touch(work)}, pending);
             });
     connect(sheet, &HireDialog::truckCame, this, [this, pending](const QString& name, farm::TruckClass seen) {
         const Instant now = m_desk.now();
@@ -97,7 +103,7 @@ void FillPage::askHired() {
 }
 
 void FillPage::askIncident() {
-    if (!m_silo) return;
+    if (!m_silo || !canWriteTimes()) return;
     auto* sheet = new IncidentDialog{m_appearance, *m_silo, season(), m_desk.now(), this};
     connect(sheet, &IncidentDialog::recorded, this, [this](const entries::Incident& incident, Instant at) {
         propose(std::vector<session::Proposal>{{incident, at, {}}},

@@ -226,9 +226,9 @@ void SamplesPage::record(const entries::Body& body) {
     const season::FactPointer load =
         sample != nullptr && sample->load ? before->fact(*sample->load) : nullptr;
     // What a load was sampled for was so when it came, however long the drying took.
-    const Instant at = load == nullptr ? m_desk.now() : load->happened();
-    m_pending.emplace(m_desk.propose(std::vector<session::Proposal>{{body, at, {}}}),
-                      Pending{body, std::move(before)});
+    const auto proposal =
+        load == nullptr ? m_desk.touch(body) : session::Proposal{body, load->happened(), {}};
+    m_pending.emplace(m_desk.propose(std::vector{proposal}), Pending{body, std::move(before)});
 }
 
 void SamplesPage::settle(desk::Ticket ticket) {

@@ -51,4 +51,12 @@ void ClockEdit::stepBy(int steps) {
     setTime(time().addSecs(steps * kStepSeconds));
 }
 
+DayEdit::DayEdit(QWidget* parent) : QDateEdit{parent} {
+    setDisplayFormat(QStringLiteral("ddd d MMM yyyy"));
+}
+
+void DayEdit::stepBy(int steps) {
+    setDate(date().addDays(steps));
+}
+
 }  // namespace treadwell::widgets

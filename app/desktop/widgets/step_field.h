@@ -3,6 +3,7 @@
 #include "app/desktop/settings/appearance.h"
 
 #include <QAbstractSpinBox>
+#include <QDateEdit>
 #include <QTimeEdit>
 
 namespace treadwell::widgets {
@@ -29,6 +30,18 @@ class ClockEdit final : public QTimeEdit {
 
   public:
     explicit ClockEdit(const QTime& time, QWidget* parent = nullptr);
+    void stepBy(int steps) override;
+
+  protected:
+    StepEnabled stepEnabled() const override { return StepUpEnabled | StepDownEnabled; }
+};
+
+/// A day, one day a step.
+class DayEdit final : public QDateEdit {
+    Q_OBJECT
+
+  public:
+    explicit DayEdit(QWidget* parent = nullptr);
     void stepBy(int steps) override;
 
   protected:

@@ -7,11 +7,13 @@
 
 #include <chrono>
 #include <cstdlib>
+#include <fstream>
 
 namespace treadwell::cli {
 namespace {
 
 using testing::HasSubstr;
+using testing::Not;
 using namespace std::chrono_literals;
 
 /// Runs the program while the clock is off by so much.
@@ -82,6 +84,37 @@ TEST_F(WrongClock, DeadItIsAskedAbout) {
     EXPECT_EQ(runProgram({"check", season}).status, 0);
     // Reading asks nothing.
     EXPECT_EQ(runShifted(-sinceTheEpoch(), {"check", season}).err, "");
+}
+
+TEST_F(WrongClock, NothingIsRecordedByItWithoutATimeWhateverTheCommand) {
+    const Answered known = runProgram(load());
+    ASSERT_EQ(known.status, 0) << known.err;
+    const std::string plan = folder.file("plan.json");
+    const Answered begun = runProgram({"plan", "--example"});
+    ASSERT_EQ(begun.status, 0) << begun.err;
+    std::ofstream{plan} << begun.out;
+    const std::string tickets = folder.file("tickets.csv");
+    std::ofstream{tickets} << "ticket,time,truck,net kg\n1,2026-09-15 10:00,,12000\n";
+    const std::string entry = Json{known.out}.text("/entry");
+    const auto listed = [&] { return runProgram({"list", season}).out; };
+    const std::vector<std::vector<std::string>> commands{
+        {"sealing", season, "--plan", plan, "--done", "wallSheets"},
+        {"plan", plan, "--adopt", season},
+        {"close", season, "--anyway"},
+        {"void", season, entry},
+        {"import", season, "--tickets", tickets}};
+    for (const auto& command : commands) {
+        const std::string before = listed();
+        const Answered asked = runShifted(-sinceTheEpoch(), command);
+        EXPECT_EQ(asked.status, 2) << command[0];
+        EXPECT_THAT(asked.err, HasSubstr("since the clock is in question")) << command[0];
+        EXPECT_EQ(listed(), before) << command[0];
+        auto said = command;
+        said.insert(said.end(), {"--at", "2027-03-01T12:00:00Z"});
+        const Answered recorded = runShifted(-sinceTheEpoch(), said);
+        EXPECT_EQ(recorded.status, 0) << command[0] << ": " << recorded.err;
+    }
+    EXPECT_THAT(runProgram({"list", season}).out, Not(HasSubstr("1970-")));
 }
 
 TEST_F(WrongClock, ATimeServicesStepIsNoQuestion) {

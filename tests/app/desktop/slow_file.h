@@ -64,7 +64,7 @@ class SlowFile final : public desk::SeasonFile {
         return standing;
     }
     void lookAgain() override {}
-    void clockIsRight() override {}
+    void clockIsOffBy(std::chrono::microseconds) override {}
     Result<void> takeOver() override { return {}; }
     Result<Message> copies(const desk::CopyWish&) override { return Message{code::copiesNone, {}}; }
     desk::People people() const override { return m_people; }

@@ -11,6 +11,7 @@
 
 #include <atomic>
 #include <fstream>
+#include <map>
 #include <set>
 #include <thread>
 
@@ -199,6 +200,172 @@ TEST_F(ClockTest, IsNotAskedAboutAgainOnceItIsSaidToBeRightUntilItMoves) {
     m_set.set = std::chrono::hours{4};
     EXPECT_EQ(session.standing().clockQuestion->code, code::clockMoved);
     EXPECT_LT(later->recorded, m_set.start) << "the answer changes nothing that is recorded";
+}
+
+class TouchTest : public ClockTest {
+  protected:
+    /// A touch at the desktop, `before` now.
+    Result<std::vector<entries::Header>> touch(Session& session, double tonnes,
+                                               std::chrono::microseconds before = {}) {
+        const Proposal proposal{
+            testing_support::someLoad(tonnes), m_set.now() - before, {}, {}, m_set.elapsed() - before};
+        return session.importAll({&proposal, 1}, m_author);
+    }
+    static std::map<double, Instant> timesIn(const Session& session) {
+        std::map<double, Instant> times;
+        for (const auto& day : session.snapshot()->days()) {
+            for (const auto& tipped : day->loads) times[tipped.load.mass.tonnes()] = tipped.at;
+        }
+        return times;
+    }
+    /// The machine goes off and comes up with a clock that has lost the time.
+    void startDead() {
+        m_set.start = Instant{};
+        m_set.passed = std::chrono::minutes{1};
+    }
+};
+
+TEST_F(TouchTest, WaitsWhileTheClockIsDeadAndGetsTheTimeThatWasRight) {
+    start();
+    startDead();
+    Session session = openAgain();
+    m_set.passed += std::chrono::minutes{4};
+    const auto held = touch(session, 1);
+    ASSERT_FALSE(held);
+    EXPECT_EQ(held.error().code(), code::entryWaitsForClock);
+    m_set.passed += std::chrono::minutes{10};
+    EXPECT_FALSE(touch(session, 2));
+    session.lookAgain();
+    EXPECT_EQ(session.standing().unsaved, 2) << "however well the disk is";
+    ASSERT_TRUE(session.standing().unsavedReason);
+    EXPECT_EQ(session.standing().unsavedReason->code, code::entryWaitsForClock);
+    EXPECT_TRUE(timesIn(session).empty());
+    // What somebody gives a time is recorded at it.
+    const Instant stated = testing_support::at("2026-10-25T06:00:00Z");
+    ASSERT_TRUE(session.propose(testing_support::someLoad(3), stated, m_author));
+    EXPECT_EQ(session.standing().unsaved, 2);
+    // The machine is given the right time, a minute later.
+    m_set.passed += std::chrono::minutes{1};
+    const Instant right = testing_support::at("2026-10-25T07:15:00Z");
+    m_set.set = right - m_set.now();
+    EXPECT_FALSE(touch(session, 4)) << "it was moved: is it right now?";
+    session.clockIsRight();
+    EXPECT_EQ(session.standing().unsaved, 0);
+    EXPECT_EQ(session.standing().unsavedReason, std::nullopt);
+    EXPECT_THAT(timesIn(session), ElementsAre(std::pair{1., right - std::chrono::minutes{11}},
+                                              std::pair{2., right - std::chrono::minutes{1}},
+                                              std::pair{3., stated}, std::pair{4., right}));
+    EXPECT_THAT(codesOf(session.standing().cautions), ElementsAre(code::keptEntriesRecorded));
+    ASSERT_TRUE(touch(session, 5));
+    EXPECT_EQ(timesIn(session)[5.], right);
+    EXPECT_EQ(session.check(), std::nullopt);
+}
+
+TEST_F(TouchTest, IsRecordedAsItIsWhereTheClockWasRightAllAlong) {
+    Session session = start();
+    ASSERT_TRUE(touch(session, 1));
+    m_set.set = std::chrono::hours{2};
+    const Instant shown = m_set.now();
+    EXPECT_FALSE(touch(session, 2));
+    session.clockIsRight();
+    EXPECT_EQ(timesIn(session)[2.], shown);
+}
+
+TEST_F(TouchTest, IsRecordedWithoutAnAnswerWhereTheClockGoesBackToWhatItWas) {
+    Session session = start();
+    m_set.passed += std::chrono::hours{1};
+    const Instant right = m_set.now();
+    m_set.set = std::chrono::hours{5};
+    EXPECT_FALSE(touch(session, 1));
+    m_set.set = {};
+    session.lookAgain();
+    EXPECT_EQ(timesIn(session)[1.], right);
+}
+
+TEST_F(TouchTest, ThatWasOnItsWayWhenTheClockWasSetGetsTheRightTime) {
+    Session session = start();
+    m_set.passed += std::chrono::hours{1};
+    const auto touched = m_set.elapsed();
+    const Proposal underway{testing_support::someLoad(1), m_set.now(), {}, {}, touched};
+    m_set.passed += std::chrono::seconds{2};
+    m_set.set = std::chrono::hours{3};
+    session.clockIsRight();
+    ASSERT_TRUE(session.importAll({&underway, 1}, m_author));
+    EXPECT_EQ(timesIn(session)[1.], m_set.now() - std::chrono::seconds{2});
+}
+
+TEST_F(TouchTest, HeldWhenTheProgramEndsGetsTheLatestTimeItCanHaveAndThatIsSaid) {
+    start();
+    startDead();
+    {
+        Session session = openAgain();
+        EXPECT_FALSE(touch(session, 1));
+        m_set.passed += std::chrono::minutes{20};
+        EXPECT_FALSE(touch(session, 2));
+    }
+    startDead();
+    Session session = openAgain();
+    const Instant opened = m_set.now();
+    EXPECT_EQ(session.standing().unsaved, 2);
+    EXPECT_TRUE(timesIn(session).empty()) << "nobody has answered";
+    m_set.passed += std::chrono::minutes{5};
+    const Instant right = testing_support::at("2026-10-25T09:00:00Z");
+    m_set.set = right - m_set.now();
+    session.clockIsRight();
+    const Instant came = right - std::chrono::minutes{5};
+    EXPECT_EQ(came - opened, m_set.set) << "when this run began";
+    EXPECT_THAT(timesIn(session),
+                ElementsAre(std::pair{1., came - std::chrono::minutes{20}}, std::pair{2., came}));
+    EXPECT_THAT(codesOf(session.standing().cautions),
+                ElementsAre(code::keptEntriesRecorded, code::keptTimesGuessed));
+}
+
+TEST_F(TouchTest, OfAnEarlierRunIsNotRecordedAtItsWrongTimeWhereTheClockIsWellAgain) {
+    start();
+    const Instant began = m_set.start;
+    startDead();
+    {
+        Session session = openAgain();
+        EXPECT_FALSE(touch(session, 1));
+    }
+    m_set.start = began + std::chrono::hours{3};
+    const Session session = openAgain();
+    EXPECT_EQ(session.standing().clockQuestion, std::nullopt);
+    EXPECT_EQ(timesIn(session).at(1.), m_set.now());
+    EXPECT_THAT(codesOf(session.standing().cautions),
+                ElementsAre(code::keptEntriesRecorded, code::keptTimesGuessed));
+}
+
+TEST_F(TouchTest, TheAnswerOutlivesAProgramThatEndsBeforeTheDiskIsWell) {
+    start();
+    startDead();
+    const Instant right = testing_support::at("2026-10-25T09:00:00Z");
+    const auto away = m_folder / "away";
+    {
+        Session session = openAgain();
+        EXPECT_FALSE(touch(session, 1));
+        std::filesystem::rename(m_files.season, away);
+        m_set.set = right - m_set.now();
+        session.clockIsRight();
+        EXPECT_EQ(session.standing().unsaved, 1);
+    }
+    std::filesystem::rename(away, m_files.season);
+    m_set.passed += std::chrono::hours{1};
+    const Session session = openAgain();
+    EXPECT_EQ(timesIn(session).at(1.), right);
+    EXPECT_THAT(codesOf(session.standing().cautions), ElementsAre(code::keptEntriesRecorded));
+}
+
+TEST_F(TouchTest, AnUndoWaitsToo) {
+    Session session = start();
+    const auto load = loadNow(session);
+    m_set.set = -std::chrono::hours{2};
+    const auto undone = session.undo(load->id, {}, m_author);
+    ASSERT_FALSE(undone);
+    EXPECT_EQ(undone.error().code(), code::entryWaitsForClock);
+    EXPECT_EQ(timesIn(session).size(), 1u);
+    session.clockIsRight();
+    EXPECT_TRUE(timesIn(session).empty());
 }
 
 // In Berlin 25 October 2026 has two half past twos; the machine's own zone does not matter.

@@ -10,6 +10,8 @@
 #include <gmock/gmock.h>
 #include <unistd.h>
 
+#include <QDateEdit>
+#include <QLabel>
 #include <QPushButton>
 
 namespace treadwell {
@@ -168,7 +170,7 @@ TEST_F(BannerWindow, KeepsWhatADiskRefusesAndRecordsItOnceWhenItIsBack) {
     EXPECT_EQ(again->snapshot()->days().back()->loads.size(), 2u);
 }
 
-TEST_F(BannerWindow, AsksAboutTheClockAndStopsNobody) {
+TEST_F(BannerWindow, AsksAboutTheClockAndKeepsWhatIsTouchedUntilItIsAnswered) {
     open();
     tapTruck();
     ASSERT_TRUE(QTest::qWaitFor([&] { return loads() == 1; }));
@@ -176,16 +178,82 @@ TEST_F(BannerWindow, AsksAboutTheClockAndStopsNobody) {
     m_clock.time -= 40min;
     m_desk->lookAgain();
     ASSERT_TRUE(QTest::qWaitFor([&] { return banner().isVisible(); }));
-    EXPECT_EQ(QApplication::activeModalWidget(), nullptr);
+    EXPECT_EQ(QApplication::activeModalWidget(), nullptr) << "it is asked, not stopped";
     EXPECT_THAT(said(), testing::HasSubstr("is the clock right?"));
     tapTruck();
-    ASSERT_TRUE(QTest::qWaitFor([&] { return loads() == 2; })) << "it is asked, not stopped";
-    EXPECT_TRUE(banner().isVisible());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return m_desk->standing().unsaved == 1; }));
+    EXPECT_THAT(said(), testing::HasSubstr("1 entry is waiting. Not recorded in the season yet: first say "
+                                           "whether this machine's clock is right"));
+    EXPECT_EQ(loads(), 1u);
     auto* right = named<QPushButton>("clockIsRight");
     EXPECT_GE(right->height(), 44);
     right->click();
-    ASSERT_TRUE(QTest::qWaitFor([&] { return !banner().isVisible(); }));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return loads() == 2 && !banner().isVisible(); }));
     EXPECT_EQ(today().loads[1].at, first) << "what is recorded stays as it was";
+    EXPECT_EQ(today().loads[0].at, m_clock.time);
+}
+
+TEST_F(BannerWindow, ADeadClockIsGivenTheRightTimeAndNoTouchIsLostOrPutWrong) {
+    const Instant started = m_clock.time;
+    m_clock.time = Instant{} + 30h;
+    open();
+    ASSERT_TRUE(banner().isVisible()) << "from the start";
+    EXPECT_THAT(said(), testing::HasSubstr("1970-01-02"));
+    auto* day = named<QDateEdit>("rightDay");
+    auto* time = named<QTimeEdit>("rightTime");
+    EXPECT_EQ(day->date(), QDate(2026, 9, 15)) << "of the last entry, by the farm's clock";
+    EXPECT_EQ(time->time(), QTime(11, 0));
+    tapTruck();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return m_desk->standing().unsaved > 0; }));
+    m_clock.time += 9min;
+    tapTruck();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return m_desk->standing().unsaved > 1; }));
+    EXPECT_EQ(m_desk->standing().unsaved, 2) << "nothing is recorded by itself meanwhile";
+    EXPECT_EQ(loads(), 0u);
+    // Sheets that write times wait for the answer.
+    const int told = messages().waiting();
+    QTest::mouseClick(named<QAbstractButton>("incident"), Qt::LeftButton);
+    EXPECT_EQ(QApplication::activeModalWidget(), nullptr);
+    EXPECT_EQ(messages().waiting(), told + 1) << "why not";
+    // 13:20 in Sao Paulo is 16:20 in UTC.
+    time->setTime(QTime{13, 20});
+    auto* isThis = named<QPushButton>("timeIsThis");
+    EXPECT_GE(isThis->height(), 44);
+    QTest::mouseClick(isThis, Qt::LeftButton);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return loads() == 2 && !banner().isVisible(); })) << said();
+    const Instant right = testing_support::at("2026-09-15T16:20:00Z");
+    EXPECT_EQ(today().loads[0].at, right - 9min);
+    EXPECT_EQ(today().loads[1].at, right);
+    EXPECT_EQ(m_desk->now(), right);
+    m_clock.time += 3min;
+    tapTruck();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return loads() == 3; }));
+    EXPECT_EQ(today().loads[2].at, right + 3min) << "the machine's clock is dead still";
+    EXPECT_FALSE(banner().isVisible());
+    close();
+    m_clock.time = started + 8h;
+    const auto again = session::Session::open(m_files, m_clock, session::Purpose::reading);
+    ASSERT_TRUE(again);
+    EXPECT_EQ(again->snapshot()->days().back()->loads.size(), 3u);
+}
+
+TEST_F(BannerWindow, ADayIsNotClosedByADeadClock) {
+    const Instant right = m_clock.time;
+    {
+        auto session = session::Session::open(m_files, m_clock).value();
+        ASSERT_TRUE(session.propose(someLoad(12), m_clock.time, {}));
+    }
+    m_clock.time = Instant{} + 6min;
+    open();
+    m_window->showPage(Page::day);
+    auto* close = named<QPushButton>("closeDay");
+    auto* reason = named<QLabel>("closingReason");
+    ASSERT_TRUE(close);
+    EXPECT_FALSE(close->isVisible());
+    EXPECT_THAT(reason->text().toStdString(), testing::HasSubstr("whether the clock is right"));
+    m_desk->clockIsRight(right + 5h);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return close->isVisible(); }));
+    EXPECT_FALSE(reason->isVisible());
 }
 
 TEST_F(BannerWindow, TellsOfACopyThatFailsAtTheDaysClose) {
