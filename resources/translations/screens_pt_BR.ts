@@ -824,7 +824,7 @@
     <name>treadwell::face_page::CoreForm</name>
     <message>
         <source>Loose, from the loader&apos;s bucket</source>
-        <translation>Solto, da concha da carregadeira</translation>
+        <translation>Solto, da carregadeira</translation>
     </message>
     <message>
         <source>Block, cut by machine</source>

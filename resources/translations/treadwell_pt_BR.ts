@@ -737,11 +737,11 @@
     </message>
     <message>
         <source>Stay back from the face {1} times its height, here {2}: it can fall without warning</source>
-        <translation>Fique longe da face {1} vezes a sua altura, aqui {2}: ela pode desabar sem aviso</translation>
+        <translation>Fique longe do painel {1} vezes a sua altura, aqui {2}: ele pode desabar sem aviso</translation>
     </message>
     <message>
         <source>No person takes cores at the face: sample what a loader has taken down</source>
-        <translation>Ninguém retira amostras junto à face: amostre o que a carregadeira retirou</translation>
+        <translation>Ninguém retira amostras junto ao painel: amostre o que a carregadeira retirou</translation>
     </message>
     <message>
         <source>Nobody on foot while machines pack; a spotter has no other duty and wears high-visibility clothing</source>
