@@ -116,7 +116,8 @@ void writeTrack(JsonWriter& json, const ReadTrack& track) {
         .member("far_away", track.counts.farAway)
         .member("outside_silo", track.counts.outside)
         .member("before_first_layer", track.counts.beforeFirstLayer)
-        .member("without_checksum", track.counts.unchecked);
+        .member("without_checksum", track.counts.unchecked)
+        .member("after_the_moment", track.later);
     json.key("faults").beginObject();
     for (std::size_t i = 0; i < track.read.faults.count.size(); ++i) {
         if (track.read.faults.count[i] == 0) continue;
@@ -215,7 +216,9 @@ Table tableOf(const Tracked& tracked) {
 void printTracks(const Tracked& tracked, const Answer& answer) {
     for (const ReadTrack& track : tracked.tracks) {
         answer.out << passes::pathOf(track.track).string() << " (" << track.tractor
-                   << "): " << track.counts.fixes << " fixes in " << track.counts.segments << " stretches";
+                   << "): " << track.counts.fixes << " fixes in " << track.counts.segments
+                   << (track.counts.segments == 1 ? " stretch" : " stretches");
+        if (track.later > 0) answer.out << ", " << track.later << " later ones not looked at";
         const std::int64_t left =
             track.read.faults.total() + track.counts.notLater + track.counts.jumps + track.counts.farAway;
         if (left > 0) answer.out << ", " << left << " left out: see --json for why and where";
@@ -252,7 +255,8 @@ Outcome tracks(const SeasonOptions& options, const TrackOptions& given, const An
     if (!grid) return failed(grid.error(), style);
     Tracked tracked{*view, {}, {}};
     for (std::size_t i = 0; i < chosen->size(); ++i) {
-        auto laid = passes::layTrack(*grid, view->season.farm(), (*chosen)[i], static_cast<std::uint32_t>(i));
+        auto laid = passes::layTrack(*grid, view->season.farm(), (*chosen)[i], static_cast<std::uint32_t>(i),
+                                     view->at);
         if (!laid) return failed(laid.error(), style);
         tracked.tracks.push_back(*std::move(laid));
     }

@@ -29,15 +29,19 @@ Result<DrivenGrid> gridOf(const density::SiloLayers& silo, const std::optional<f
 }
 
 Result<ReadTrack> layTrack(DrivenGrid& grid, const season::FarmBook& farm,
-                           const entries::TrackAttached& track, std::uint32_t roller, const TakeBytes& goOn) {
+                           const entries::TrackAttached& track, std::uint32_t roller, Instant until,
+                           const TakeBytes& goOn) {
     const auto known = farm.tractors.find(track.tractor);
     if (known == farm.tractors.end()) return fail(code::trackTractorUnknown, "tractor", track.file);
     const farm::Tractor& machine = known->second;
     grid.begin({machine.mass, machine.trackWidth, machine.speed}, roller);
+    std::int64_t later = 0;
     const auto read = readAttached(
-        track, [&](const formats::Fix& fix) { grid.take(fix); }, goOn);
+        track,
+        [&](const formats::Fix& fix) { fix.at <= until ? grid.take(fix) : static_cast<void>(++later); },
+        goOn);
     if (!read) return Unexpected{read.error()};
-    return ReadTrack{track, machine.name, *read, grid.counts()};
+    return ReadTrack{track, machine.name, *read, grid.counts(), later};
 }
 
 }  // namespace treadwell::passes

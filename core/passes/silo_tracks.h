@@ -17,12 +17,13 @@ struct ReadTrack {
     std::string tractor;  ///< its name
     TrackFile read;
     TrackCounts counts;
+    std::int64_t later = 0;  ///< fixes after the moment that is looked at, which were left out
 };
 
-/// Lays an attached track on the grid; after an error, or where `goOn` ended it, the grid is of no use.
-/// Errors: trackTractorUnknown, those of readAttached().
+/// Lays what an attached track tells up to `until` on the grid: later layers are not in it. After an error,
+/// or where `goOn` ended it, the grid is of no use. Errors: trackTractorUnknown, those of readAttached().
 [[nodiscard]] Result<ReadTrack> layTrack(DrivenGrid& grid, const season::FarmBook& farm,
                                          const entries::TrackAttached& track, std::uint32_t roller,
-                                         const TakeBytes& goOn = {});
+                                         Instant until, const TakeBytes& goOn = {});
 
 }  // namespace treadwell::passes

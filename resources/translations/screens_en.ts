@@ -4143,6 +4143,13 @@ none yet</translation>
         <source>Layer %1</source>
         <translation>Layer %1</translation>
     </message>
+    <message numerus="yes">
+        <source>%n position(s) of later days are not looked at here</source>
+        <translation>
+            <numerusform>%n position of later days is not looked at here</numerusform>
+            <numerusform>%n positions of later days are not looked at here</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>treadwell::practice_page::BandsView</name>

@@ -4143,6 +4143,13 @@ ainda nenhuma</translation>
         <source>Layer %1</source>
         <translation>Camada %1</translation>
     </message>
+    <message numerus="yes">
+        <source>%n position(s) of later days are not looked at here</source>
+        <translation>
+            <numerusform>%n posição de dias posteriores não é vista aqui</numerusform>
+            <numerusform>%n posições de dias posteriores não são vistas aqui</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>treadwell::practice_page::BandsView</name>

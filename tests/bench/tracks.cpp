@@ -145,6 +145,9 @@ void tenMillionFixes(benchmark::State& state) {
                                              {{1, instantFromIso8601("2020-01-01T00:00:00Z").value(), 0, 60}})
                         .value();
         grid.begin({MachineMass::fromTonnes(12)}, 0);
+        // The peak anew from here: that of the benchmarks before would hide what grows.
+        if (!(std::ofstream{"/proc/self/clear_refs"} << "5" << std::flush))
+            state.SkipWithError("the peak cannot be reset");
         const double before = peakMebibytes();
         Receiver receiver{state.range(0)};
         std::istream in{&receiver};

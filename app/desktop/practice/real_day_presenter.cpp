@@ -136,6 +136,9 @@ Lines trackLines(const Driven& driven) {
                  .arg(counts.fixes)
                  .arg(precise)
                  .arg(counts.outside)});
+        if (track.later > 0)
+            lines.push_back({Text::tr("%n position(s) of later days are not looked at here", nullptr,
+                                      static_cast<int>(track.later))});
         if (left > 0)
             lines.push_back({Text::tr("%n of them left out: damaged, or impossible for a tractor", nullptr,
                                       static_cast<int>(left)),

@@ -2,6 +2,7 @@
 
 #include "app/desktop/fill/id_box.h"
 #include "app/desktop/practice/bands_view.h"
+#include "app/desktop/practice/certificate_file.h"
 #include "app/desktop/practice/coverage_view.h"
 #include "app/desktop/practice/place_form.h"
 #include "app/desktop/samples/lines_panel.h"
@@ -278,9 +279,12 @@ void RealDayView::askTrack() {
 void RealDayView::saveLesson(const QString& file) {
     const auto silo = m_desk.season()->farm().silos.find(*fill::chosenIn<farm::SiloId>(*m_silo));
     const std::string title = tr("As it was: %1").arg(m_day->currentText()).toStdString();
-    const practice::LessonText text{"en", title, {}, {}};
-    const auto lesson = practice::lessonFromDay(*m_desk.season(), *day(), silo->second, text);
+    // A lesson needs an English title beside that of the screen.
+    const std::string language = lessonLanguage(m_appearance.units());
+    const std::string english = language == "en" ? title : "As it was: " + toIso8601(day()->date);
+    auto lesson = practice::lessonFromDay(*m_desk.season(), *day(), silo->second, {"en", english, {}, {}});
     if (!lesson) return emit failed(lesson.error());
+    if (language != "en") lesson->texts.push_back({language, title, {}, {}});
     const auto written = writeFileAtomically(file.toStdString(), practice::toJson(*lesson) + '\n');
     if (!written) return emit failed(written.error());
     emit lessonMade(file);

@@ -103,8 +103,8 @@ Result<Driven> TrackWork::layTracks(const DayQuestion& question, const density::
         return !isDropped();
     };
     for (std::size_t i = 0; i < question.tracks.size(); ++i) {
-        auto laid =
-            passes::layTrack(result.grid, farm, question.tracks[i], static_cast<std::uint32_t>(i), goOn);
+        auto laid = passes::layTrack(result.grid, farm, question.tracks[i], static_cast<std::uint32_t>(i),
+                                     question.at, goOn);
         if (!laid) return Unexpected{laid.error()};
         result.tracks.push_back(*std::move(laid));
     }

@@ -135,13 +135,18 @@ TEST_F(AttachedTrack, IsLaidOnlyForATractorThatTheFarmKnows) {
                                  {43.5202, -89.5092, 0.0, {}}, {{1, track.begin, 0, 40}})
                     .value();
     season::FarmBook farm;
-    EXPECT_EQ(layTrack(grid, farm, track, 0).error().code(), code::trackTractorUnknown);
+    EXPECT_EQ(layTrack(grid, farm, track, 0, track.end).error().code(), code::trackTractorUnknown);
     farm.tractors[kTractor].name = "Bison";
     farm.tractors[kTractor].mass = MachineMass::fromTonnes(12);
-    const auto laid = layTrack(grid, farm, track, 0);
+    const auto laid = layTrack(grid, farm, track, 0, track.end);
     ASSERT_TRUE(laid);
     EXPECT_EQ(laid->tractor, "Bison");
     EXPECT_EQ(laid->counts.fixes, 2);
+    // What was driven later belongs to layers that are not in the grid.
+    const auto half = layTrack(grid, farm, track, 0, track.begin);
+    ASSERT_TRUE(half);
+    EXPECT_EQ(half->counts.fixes, 1);
+    EXPECT_EQ(half->later, 1);
 }
 
 }  // namespace
