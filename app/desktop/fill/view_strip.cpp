@@ -28,6 +28,8 @@ constexpr auto kAges = 1min;
 constexpr int kButtonColumns = 2;
 constexpr int kNarrowColumns = 3;
 constexpr double kWideMillimetres = 150.0;
+constexpr double kHeightMillimetres = 32.0;
+constexpr double kNarrowHeightMillimetres = 50.0;
 constexpr int kSpacing = 1;
 
 std::size_t placeOf(View view) {
@@ -110,6 +112,8 @@ void ViewStrip::place() {
         ++place;
     }
     m_choice->setRowStretch(static_cast<int>(kViews.size()) / kButtonColumns + 1, narrow ? 0 : 1);
+    // The legend takes more lines there.
+    m_timeline->setMinimumHeight(m_appearance.pixels(narrow ? kNarrowHeightMillimetres : kHeightMillimetres));
     m_row->setDirection(narrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
 }
 

@@ -151,13 +151,16 @@ void TimelinePlot::nameAll(const settings::DisplayUnits& units) {
 void TimelinePlot::fit(QSize size, const QFont& font) {
     m_columns = std::max(1, size.width());
     const QFontMetrics metrics{font};
-    int legend = 0;
+    int legend = 0, widest = 1;
     for (int i = 0; i < m_plot.legend->itemCount(); ++i) {
         auto* item = qobject_cast<QCPPlottableLegendItem*>(m_plot.legend->item(i));
         if (item == nullptr) continue;
-        legend += metrics.horizontalAdvance(item->plottable()->name()) + kLegendIcon;
+        const int wide = metrics.horizontalAdvance(item->plottable()->name()) + kLegendIcon;
+        legend += wide;
+        widest = std::max(widest, wide);
     }
-    m_plot.legend->setWrap(legend <= size.width() ? m_plot.legend->itemCount() : kNarrowWrap);
+    const int wrap = std::clamp(size.width() / widest, 1, kNarrowWrap);
+    m_plot.legend->setWrap(legend <= size.width() ? m_plot.legend->itemCount() : wrap);
     m_plot.legend->setFillOrder(QCPLegend::foColumnsFirst, true);  // the wrap alone moves nothing
     const int rows = size.height() / metrics.height() - kRowsBesideTheCurves;
     const int ticks = std::clamp(rows / 2, 2, kMostTicks);

@@ -3,6 +3,7 @@
 #include "app/desktop/fill/say.h"
 #include "app/desktop/samples/samples_presenter.h"
 #include "app/desktop/widgets/quantity_spin_box.h"
+#include "app/desktop/widgets/step_field.h"
 
 #include <QComboBox>
 #include <QSpinBox>
@@ -21,13 +22,14 @@ KernelForm::KernelForm(const settings::Appearance& look, QWidget* parent)
       m_way{addChoice("kernelWay")},
       m_material{addChoice("kernelMaterial")},
       m_count{new QSpinBox},
+      m_countField{new widgets::StepField{look, m_count}},
       m_whole{nullptr},
       m_coarse{nullptr},
       m_wholeStarch{nullptr},
       m_coarseStarch{nullptr} {
     m_count->setObjectName(QStringLiteral("kernelCount"));
     m_count->setRange(0, kMostKernels);
-    addRow(m_count);
+    addRow(m_countField);
     m_whole = addBox("kernelWhole", Dimension::dishMass, 0.0, kHeaviest);
     m_wholeStarch = addBox("kernelWholeStarch", Dimension::share, 0.0, 1.0);
     m_coarse = addBox("kernelCoarse", Dimension::dishMass, 0.0, kHeaviest);
@@ -44,7 +46,7 @@ bool KernelForm::byScore() const {
 }
 
 void KernelForm::showWay() {
-    showRow(m_count, !byScore());
+    showRow(m_countField, !byScore());
     for (QWidget* row : {m_whole, m_coarse, m_wholeStarch, m_coarseStarch}) showRow(row, byScore());
     follow();
 }
@@ -54,7 +56,8 @@ void KernelForm::retranslate() {
     setItems(m_material, {tr("Fresh"), tr("Fermented")});
     setTitle(m_way, tr("How"));
     setTitle(m_material, tr("Crop"));
-    setTitle(m_count, tr("Whole and half kernels"));
+    setTitle(m_countField, tr("Whole and half kernels"));
+    m_countField->setName(tr("Whole and half kernels"));
     setTitle(m_whole, tr("Dried sample"));
     setTitle(m_wholeStarch, tr("Its starch"));
     setTitle(m_coarse, tr("Stays on 4.75 mm"));

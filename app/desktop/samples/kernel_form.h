@@ -4,6 +4,10 @@
 
 class QSpinBox;
 
+namespace treadwell::widgets {
+class StepField;
+}
+
 namespace treadwell::samples_page {
 
 /// Kernels of one load: counted in a cup, or the processing score by the screen of 4.75 mm and starch.
@@ -26,6 +30,7 @@ class KernelForm final : public Form {
     QComboBox* m_way;
     QComboBox* m_material;
     QSpinBox* m_count;
+    widgets::StepField* m_countField;
     widgets::QuantitySpinBox* m_whole;
     widgets::QuantitySpinBox* m_coarse;
     widgets::QuantitySpinBox* m_wholeStarch;

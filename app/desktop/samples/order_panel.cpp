@@ -4,6 +4,7 @@
 #include "app/desktop/samples/lines_panel.h"
 #include "app/desktop/settings/dates.h"
 #include "app/desktop/widgets/quantity_spin_box.h"
+#include "app/desktop/widgets/step_field.h"
 #include "core/samples/dry_matter.h"
 #include "core/season/sampled.h"
 
@@ -30,8 +31,10 @@ OrderPanel::OrderPanel(const settings::Appearance& appearance, QWidget* parent)
       m_appearance{appearance},
       m_grid{new QGridLayout},
       m_capacity{addBox()},
-      m_change{addDays("orderChange")},
-      m_rain{addDays("orderRain")},
+      m_change{new QSpinBox},
+      m_rain{new QSpinBox},
+      m_changeField{addDays(m_change, "orderChange")},
+      m_rainField{addDays(m_rain, "orderRain")},
       m_says{new LinesPanel{appearance, QStringLiteral("orderLines")}} {
     setObjectName(QStringLiteral("orderPanel"));
     m_capacity->setObjectName(QStringLiteral("orderCapacity"));
@@ -55,13 +58,11 @@ widgets::QuantitySpinBox* OrderPanel::addBox() {
     return box;
 }
 
-QSpinBox* OrderPanel::addDays(const char* name) {
-    auto* days = new QSpinBox;
+widgets::StepField* OrderPanel::addDays(QSpinBox* days, const char* name) {
     days->setObjectName(QLatin1String{name});
     days->setRange(0, kMostDays);
-    days->setMinimumHeight(m_appearance.pixels(settings::kControlMillimetres));
     connect(days, &QSpinBox::valueChanged, this, &OrderPanel::reckon);
-    return days;
+    return new widgets::StepField{m_appearance, days};
 }
 
 void OrderPanel::follow(const season::Season& season, Instant now) {
@@ -93,30 +94,33 @@ void OrderPanel::follow(const season::Season& season, Instant now) {
 void OrderPanel::place() {
     while (QLayoutItem* item = m_grid->takeAt(0)) delete item;
     int row = 0;
-    QWidget* before = nullptr;
     const auto add = [&](QLabel* title, QWidget* widget) {
         m_grid->addWidget(title, row, 0);
         m_grid->addWidget(widget, row, 1);
         title->setBuddy(widget);
-        if (before != nullptr) setTabOrder(before, widget);
-        before = widget;
         ++row;
     };
     add(m_titles[0], m_capacity);
     for (const Row& each : m_rows) add(each.title, each.mass);
-    add(m_titles[1], m_change);
-    add(m_titles[2], m_rain);
+    add(m_titles[1], m_changeField);
+    add(m_titles[2], m_rainField);
+    QWidget* before = m_capacity;  // what is asked for later comes before the days
+    for (const Row& each : m_rows) {
+        setTabOrder(before, each.mass);
+        before = each.mass;
+    }
 }
 
 void OrderPanel::retranslate() {
     const std::array names{tr("Cut in a day"), tr("Days a change of hybrid costs"),
                            tr("Days of rain from today on")};
-    const std::array<QWidget*, 3> asked{m_capacity, m_change, m_rain};
     for (std::size_t i = 0; i < names.size(); ++i) {
         m_titles[i]->setText(names[i]);
         m_titles[i]->setWordWrap(true);
-        asked[i]->setAccessibleName(names[i]);
     }
+    m_capacity->setAccessibleName(names[0]);
+    m_changeField->setName(names[1]);
+    m_rainField->setName(names[2]);
     for (const Row& row : m_rows) {
         row.title->setText(tr("%1 will yield", "field").arg(row.name));
         row.title->setWordWrap(true);

@@ -13,7 +13,8 @@ class QSpinBox;
 
 namespace treadwell::widgets {
 class QuantitySpinBox;
-}
+class StepField;
+}  // namespace treadwell::widgets
 
 namespace treadwell::samples_page {
 
@@ -43,7 +44,7 @@ class OrderPanel final : public QFrame {
     };
 
     widgets::QuantitySpinBox* addBox();
-    QSpinBox* addDays(const char* name);
+    widgets::StepField* addDays(QSpinBox* days, const char* name);
     void place();
     void retranslate();
     void reckon();
@@ -55,6 +56,8 @@ class OrderPanel final : public QFrame {
     widgets::QuantitySpinBox* m_capacity;
     QSpinBox* m_change;
     QSpinBox* m_rain;
+    widgets::StepField* m_changeField;
+    widgets::StepField* m_rainField;
     std::vector<QLabel*> m_titles;  ///< of the three
     LinesPanel* m_says;
 };

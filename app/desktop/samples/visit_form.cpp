@@ -3,6 +3,7 @@
 #include "app/desktop/fill/say.h"
 #include "app/desktop/widgets/date_field.h"
 #include "app/desktop/widgets/quantity_spin_box.h"
+#include "app/desktop/widgets/step_field.h"
 #include "core/samples/dry_down.h"
 
 #include <QDateEdit>
@@ -23,13 +24,14 @@ VisitForm::VisitForm(const settings::Appearance& look, QWidget* parent)
       m_milkLine{addBox("visitMilkLine", Dimension::share, 0.0, 1.0)},
       m_planted{widgets::makeDateField("visitPlanted")},
       m_silked{widgets::makeDateField("visitSilked")},
-      m_hybridDays{new QSpinBox} {
+      m_hybridDays{new QSpinBox},
+      m_hybridField{new widgets::StepField{look, m_hybridDays}} {
     m_hybridDays->setObjectName(QStringLiteral("visitHybridDays"));
     addRow(m_planted);
     addRow(m_silked);
     m_hybridDays->setRange(kFewestHybridDays, kMostHybridDays);
     m_hybridDays->setSpecialValueText(QStringLiteral("–"));
-    addRow(m_hybridDays);
+    addRow(m_hybridField);
     VisitForm::retranslate();
     follow();
 }
@@ -39,7 +41,8 @@ void VisitForm::retranslate() {
     setTitle(m_milkLine, tr("Milk line from the crown"));
     setTitle(m_planted, tr("Planted"));
     setTitle(m_silked, tr("Silked"));
-    setTitle(m_hybridDays, tr("Days of the hybrid"));
+    setTitle(m_hybridField, tr("Days of the hybrid"));
+    m_hybridField->setName(tr("Days of the hybrid"));
     setRecordText(tr("Record the visit"));
 }
 

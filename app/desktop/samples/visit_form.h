@@ -5,6 +5,10 @@
 class QDateEdit;
 class QSpinBox;
 
+namespace treadwell::widgets {
+class StepField;
+}
+
 namespace treadwell::samples_page {
 
 /// What was seen of a standing field: its dates, hybrid, milk line and the dry matter of whole plants. What
@@ -28,6 +32,7 @@ class VisitForm final : public Form {
     QDateEdit* m_planted;
     QDateEdit* m_silked;
     QSpinBox* m_hybridDays;
+    widgets::StepField* m_hybridField;
 };
 
 }  // namespace treadwell::samples_page
