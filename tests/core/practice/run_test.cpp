@@ -120,6 +120,7 @@ TEST(Practice, ScoresAddUpToAHundredAtMost) {
 TEST(Practice, EachCautionOfALessonIsSaid) {
     for (const Lesson& lesson : shippedLessons()) {
         const LessonRun run = LessonRun::start(lesson, {}).value();
+        EXPECT_FALSE(lesson.cautions.empty()) << lesson.id;
         EXPECT_EQ(cautionTexts(run, lesson.cautions).size(), lesson.cautions.size() + 1) << lesson.id;
     }
 }
