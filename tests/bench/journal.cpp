@@ -5,7 +5,10 @@
 // 150 MiB that the desktop may take with it.
 #include "core/journal/journal.h"
 
+#include "core/advice/advise.h"
+#include "core/advice/from_season.h"
 #include "core/session/session.h"
+#include "tests/support/hand_clock.h"
 #include "tests/support/season_maker.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
@@ -55,17 +58,59 @@ class Folder {
     std::filesystem::path m_path;
 };
 
+/// A busy day: so many loads before, and as many while it is measured, two minutes apart.
+constexpr int kLoads = 150;
+
+/// A session in which a day has its machines, its silo and its loads.
+struct BusyDay {
+    BusyDay() {
+        std::vector<session::Proposal> day{
+            {entries::SiloDefined{testing_support::someSilo()}, clock.time, {}}};
+        for (std::uint8_t number = 1; number <= 3; ++number) {
+            day.push_back({entries::TractorDefined{testing_support::someTractor(number, 8 + 2 * number)},
+                           clock.time,
+                           {}});
+            day.push_back({testing_support::someWork(number, farm::Activity::packing, 0.7), clock.time, {}});
+        }
+        for (int i = 0; i < kLoads; ++i) day.push_back({someLoad(12), clock.time += kBetween, {}});
+        benchmark::DoNotOptimize(session.importAll(day, kAuthor).value());
+    }
+    void logLoad() {
+        clock.time += kBetween;
+        benchmark::DoNotOptimize(session.propose(someLoad(12), clock.time, kAuthor).value());
+    }
+
+    static constexpr std::chrono::minutes kBetween{2};
+    Folder folder;
+    testing_support::HandClock clock{
+        testing_support::at("2026-09-15T09:00:00Z")};  // six in the morning there
+    session::Session session =
+        session::Session::create(folder.files(), {"Two Creeks", "America/Sao_Paulo"}, kAuthor, clock).value();
+};
+
 void throughTheSession(benchmark::State& state) {
-    const Folder folder;
-    session::Session session = folder.started();
-    // A busy day: the entry is folded into what that day holds already.
-    const std::vector<session::Proposal> day(200, {someLoad(12), kClock.now(), {}});
-    benchmark::DoNotOptimize(session.importAll(day, kAuthor).value());
+    BusyDay day;
+    for (auto _ : state) day.logLoad();
+}
+BENCHMARK(throughTheSession)->Iterations(kLoads)->Unit(benchmark::kMicrosecond)->UseRealTime();
+
+void andAdvised(benchmark::State& state) {
+    BusyDay day;
+    density::ReadingsHistory history;
+    const auto silo = testing_support::someSilo().id;
     for (auto _ : state) {
-        benchmark::DoNotOptimize(session.propose(someLoad(12), kClock.now(), kAuthor).value());
+        day.logLoad();
+        const auto season = day.session.snapshot();
+        const auto readings = history.at(*season, silo, day.clock.time);
+        const auto situation = advice::situationFrom(*season, readings);
+        if (!situation) {
+            state.SkipWithError("there is no situation to advise on");
+            return;
+        }
+        benchmark::DoNotOptimize(advice::advise(*situation).value());
     }
 }
-BENCHMARK(throughTheSession)->Unit(benchmark::kMicrosecond)->UseRealTime();
+BENCHMARK(andAdvised)->Iterations(kLoads)->Unit(benchmark::kMicrosecond)->UseRealTime();
 
 void throughTheJournal(benchmark::State& state) {
     const Folder folder;
@@ -84,7 +129,7 @@ void throughTheJournal(benchmark::State& state) {
         if (!journal.append({&entry, 1})) state.SkipWithError("the entry was refused");
     }
 }
-BENCHMARK(throughTheJournal)->Unit(benchmark::kMicrosecond)->UseRealTime();
+BENCHMARK(throughTheJournal)->Iterations(kLoads)->Unit(benchmark::kMicrosecond)->UseRealTime();
 
 /// The same columns and indices without checks, triggers, chain or fold.
 void bareCommit(benchmark::State& state) {
@@ -121,7 +166,7 @@ void bareCommit(benchmark::State& state) {
         insert.reset();
     }
 }
-BENCHMARK(bareCommit)->Unit(benchmark::kMicrosecond)->UseRealTime();
+BENCHMARK(bareCommit)->Iterations(kLoads)->Unit(benchmark::kMicrosecond)->UseRealTime();
 
 constexpr int kEntries = 100'000;
 constexpr int kDays = 60;

@@ -3,6 +3,7 @@
 #include "app/desktop/desk/season_file.h"
 #include "core/journal/codes.h"
 #include "core/session/codes.h"
+#include "tests/support/hand_clock.h"
 #include "tests/support/season_maker.h"
 
 #include <condition_variable>
@@ -95,13 +96,6 @@ class SlowFile final : public desk::SeasonFile {
     SeasonMaker m_maker;
     desk::People m_people;
     desk::SeasonPointer m_season;
-};
-
-class HandClock final : public Clock {
-  public:
-    explicit HandClock(Instant at) : time{at} {}
-    [[nodiscard]] Instant now() const override { return time; }
-    Instant time;
 };
 
 }  // namespace treadwell::testing_support

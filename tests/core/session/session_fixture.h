@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/session/session.h"
+#include "tests/support/hand_clock.h"
 #include "tests/support/season_maker.h"
 
 #include <gtest/gtest.h>
@@ -10,11 +11,7 @@
 
 namespace treadwell::session {
 
-class HandClock final : public Clock {
-  public:
-    [[nodiscard]] Instant now() const override { return time; }
-    Instant time = testing_support::at("2026-09-15T14:00:00Z");
-};
+using testing_support::HandClock;
 
 class SessionTest : public testing::Test {
   protected:
@@ -45,7 +42,7 @@ class SessionTest : public testing::Test {
 
     std::filesystem::path m_folder;
     Files m_files;
-    HandClock m_clock;
+    HandClock m_clock{testing_support::at("2026-09-15T14:00:00Z")};
     entries::PersonId m_author = testing_support::idOf<entries::PersonTag>(7);
 };
 
