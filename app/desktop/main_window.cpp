@@ -93,6 +93,7 @@ MainWindow::MainWindow(desk::SeasonDesk& desk, WindowSettings settings, QWidget*
     connect(qApp, &QGuiApplication::primaryScreenChanged, this, &MainWindow::comeBackOnScreen,
             Qt::QueuedConnection);
     tellCautions();
+    settings::applySheet(*this, settings::themeOf(m_settings.look));
 }
 
 void MainWindow::tellCautions() {
@@ -203,7 +204,9 @@ void MainWindow::setLanguage(const QString& language) {
 
 void MainWindow::setLook(settings::Look look) {
     m_settings.look = look;
-    settings::applyTheme(*qApp, settings::themeOf(look));
+    const settings::Theme theme = settings::themeOf(look);
+    settings::applyTheme(*qApp, theme);
+    if (m_page != nullptr) settings::applySheet(*this, theme);
     m_appearance.setLook(look);
 }
 

@@ -76,7 +76,7 @@ DayLoads::DayLoads(const settings::Appearance& appearance, QWidget* parent)
 void DayLoads::setLoads(const std::vector<LoadRow>& loads) {
     if (loads == m_loads) return;
     m_loads = loads;
-    if (!m_stepping) follow();  // a button that is held must not go
+    if (isVisible() && !m_stepping) follow();  // a button that is held must not go
 }
 
 QString DayLoads::faceOf(const LoadRow& load) const {
@@ -202,6 +202,11 @@ void DayLoads::putAway(QWidget* row, QWidget* successor) {
     m_list->removeWidget(row);
     row->hide();
     row->deleteLater();  // the button that was touched may be on it
+}
+
+void DayLoads::showEvent(QShowEvent* event) {
+    follow();  // what came while nobody looked
+    QScrollArea::showEvent(event);
 }
 
 void DayLoads::changeEvent(QEvent* event) {

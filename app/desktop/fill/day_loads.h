@@ -44,6 +44,7 @@ class DayLoads final : public QScrollArea {
     void massCorrected(treadwell::entries::EntryId load, treadwell::AsFedMass mass);
 
   protected:
+    void showEvent(QShowEvent* event) override;
     void changeEvent(QEvent* event) override;
 
   private:

@@ -5,6 +5,7 @@
 #include <QFontDatabase>
 #include <QProxyStyle>
 #include <QStyleFactory>
+#include <QWidget>
 
 namespace treadwell::settings {
 
@@ -174,7 +175,10 @@ void applyTheme(QApplication& application, const Theme& theme) {
         QApplication::setEffectEnabled(effect, false);
     application.setPalette(theme.palette);
     application.setFont(font);
-    application.setStyleSheet(styleSheetOf(theme));
+}
+
+void applySheet(QWidget& window, const Theme& theme) {
+    window.setStyleSheet(styleSheetOf(theme));
 }
 
 }  // namespace treadwell::settings

@@ -10,6 +10,7 @@
 #include <string_view>
 
 class QApplication;
+class QWidget;
 
 namespace treadwell::settings {
 
@@ -47,8 +48,12 @@ struct Theme {
 
 [[nodiscard]] Theme themeOf(Look look);
 
-/// Palette, style sheet and font of the whole application. The font is the bundled one, so that a machine
-/// without fonts, and every PDF, has text.
+/// Style, palette and font of the whole application. The font is the bundled one, so that a machine without
+/// fonts, and every PDF, has text.
 void applyTheme(QApplication& application, const Theme& theme);
+
+/// The edges of the controls in a window. It is the window's sheet and not the application's: there Qt would
+/// style a page anew each time that a part of it is put into another, half of a start's time.
+void applySheet(QWidget& window, const Theme& theme);
 
 }  // namespace treadwell::settings
