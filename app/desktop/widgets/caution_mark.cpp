@@ -2,12 +2,16 @@
 
 #include <QPainter>
 #include <QPixmap>
+#include <QPixmapCache>
 
 namespace treadwell::widgets {
 
 QIcon cautionMark(const settings::Theme& theme) {
+    const QString key = QStringLiteral("caution %1 %2").arg(theme.caution.name(), theme.panel.name());
+    QPixmap pixmap;
+    if (QPixmapCache::find(key, &pixmap)) return QIcon{pixmap};
     constexpr int kSide = 64;  // more than any place needs, so that it stays sharp at every scale
-    QPixmap pixmap{kSide, kSide};
+    pixmap = QPixmap{kSide, kSide};
     pixmap.fill(Qt::transparent);
     QPainter painter{&pixmap};
     painter.setRenderHint(QPainter::Antialiasing);
@@ -17,6 +21,8 @@ QIcon cautionMark(const settings::Theme& theme) {
     painter.setPen(QPen{theme.caution, 7.0, Qt::SolidLine, Qt::RoundCap});
     painter.drawLine(QPointF{32.0, 24.0}, QPointF{32.0, 40.0});
     painter.drawPoint(QPointF{32.0, 50.0});
+    painter.end();
+    QPixmapCache::insert(key, pixmap);
     return QIcon{pixmap};
 }
 

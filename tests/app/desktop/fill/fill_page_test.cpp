@@ -6,6 +6,7 @@
 
 #include <QAbstractAnimation>
 #include <QComboBox>
+#include <QElapsedTimer>
 #include <QLabel>
 #include <QLineEdit>
 #include <QScrollArea>
@@ -292,29 +293,31 @@ TEST_F(BusyYard, SixTrucksStandThereAtOnce) {
     m_window->setLook(settings::Look::light);
 }
 
-// Reduced motion: what a load changes stands there at once, and nothing slides, fades or grows afterwards.
+// Reduced motion: what a touch changes stands there at once. A load's steps are few (touched, committed, what
+// follows beside its numbers); what slides, fades or grows would show many pictures.
 TEST_F(BusyYard, WhatChangesStandsStillAtOnce) {
     open();
     QTest::qWait(50);
     m_clock.time += 1min;
-    const QImage before = m_window->grab().toImage();
-    QTest::mouseClick(m_window->findChild<widgets::TruckFace*>(), Qt::LeftButton);
-    ASSERT_TRUE(QTest::qWaitFor([this] { return today().loads.size() == 13; }));
-    QTest::qWait(60);  // what comes after the paint, and the commit's news
-    const QImage at = m_window->grab().toImage();
-    EXPECT_FALSE(at == before);
-    for (int look = 0; look < 5; ++look) {
-        QTest::qWait(60);
-        EXPECT_TRUE(m_window->grab().toImage() == at);
-    }
-    // Nor by a finger's moves: another view, reading or list is there at once.
-    for (QWidget* moved : {static_cast<QWidget*>(named<QPushButton>("dayLoads")),
-                           static_cast<QWidget*>(named<QPushButton>("whatIf"))}) {
-        QTest::mouseClick(moved, Qt::LeftButton);
-        QTest::qWait(60);
-        const QImage then = m_window->grab().toImage();
-        QTest::qWait(250);
-        EXPECT_TRUE(m_window->grab().toImage() == then) << moved->objectName().toStdString();
+    const auto changes = [this](QWidget* touched) {
+        QImage shown = m_window->grab().toImage();
+        QTest::mouseClick(touched, Qt::LeftButton);
+        int count = 0;
+        QElapsedTimer since;
+        since.start();
+        while (since.elapsed() < 500) {
+            QTest::qWait(5);
+            const QImage before = std::exchange(shown, m_window->grab().toImage());
+            count += shown == before ? 0 : 1;
+        }
+        return count;
+    };
+    for (QWidget* touched : {static_cast<QWidget*>(m_window->findChild<widgets::TruckFace*>()),
+                             static_cast<QWidget*>(named<QPushButton>("dayLoads")),
+                             static_cast<QWidget*>(named<QPushButton>("whatIf"))}) {
+        const int count = changes(touched);
+        EXPECT_GE(count, 1) << touched->objectName().toStdString();
+        EXPECT_LE(count, 4) << touched->objectName().toStdString();
     }
     EXPECT_TRUE(m_window->findChildren<QAbstractAnimation*>().isEmpty());
 }
