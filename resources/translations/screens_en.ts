@@ -4150,6 +4150,10 @@ none yet</translation>
             <numerusform>%n positions of later days are not looked at here</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Layer %1, under way</source>
+        <translation>Layer %1, under way</translation>
+    </message>
 </context>
 <context>
     <name>treadwell::practice_page::BandsView</name>

@@ -4150,6 +4150,10 @@ ainda nenhuma</translation>
             <numerusform>%n posições de dias posteriores não são vistas aqui</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Layer %1, under way</source>
+        <translation>Camada %1, em andamento</translation>
+    </message>
 </context>
 <context>
     <name>treadwell::practice_page::BandsView</name>

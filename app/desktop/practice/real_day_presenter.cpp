@@ -168,7 +168,9 @@ std::vector<Band> bandsOf(const Opinion& opinion, const season::Day& day) {
     for (std::size_t k = opinion.replay.layers.size(); k-- > 0 && shown < kShownLayers;) {
         const passes::ReplayedLayer& layer = opinion.replay.layers[k];
         if (layer.layer->begin < day.begin || layer.layer->begin >= day.end) continue;
-        add(Text::tr("Layer %1").arg(layer.layer->number), layer.density, opinion.layers[k]);
+        // The regression takes the pace to go on, the simulation knows what was rolled so far.
+        const QString name = layer.layer->closed ? Text::tr("Layer %1") : Text::tr("Layer %1, under way");
+        add(name.arg(layer.layer->number), layer.density, opinion.layers[k]);
         ++shown;
     }
     return bands;

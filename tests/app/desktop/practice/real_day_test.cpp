@@ -224,7 +224,8 @@ TEST_F(RealDay, TheSimulationStandsBesideTheRegressionWithItsBand) {
     static const QRegularExpression kSilo{QStringLiteral("^Silo, simulation: \\d+ \\(\\d+\u2013\\d+\\)$")};
     EXPECT_TRUE(kSilo.match(lines[0]).hasMatch()) << lines[0].toStdString();
     EXPECT_TRUE(lines[1].startsWith(u"Silo, regression: ")) << lines[1].toStdString();
-    EXPECT_TRUE(lines[2].startsWith(u"Layer ")) << lines[2].toStdString();
+    static const QRegularExpression kTop{QStringLiteral("^Layer \\d+, under way, simulation: ")};
+    EXPECT_TRUE(kTop.match(lines[2]).hasMatch()) << lines[2].toStdString();
     EXPECT_TRUE(at<QLabel>("dayOpinion")->text().contains(u"no second measurement"));
 }
 
