@@ -2767,6 +2767,10 @@
 <context>
     <name>treadwell::samples_page::SieveForm</name>
     <message>
+        <source>What it should be …</source>
+        <translation>What it should be …</translation>
+    </message>
+    <message>
         <source>19, 8, 4 mm and pan</source>
         <translation>19, 8, 4 mm and pan</translation>
     </message>
@@ -4383,6 +4387,65 @@ none yet</translation>
     <message>
         <source>More than eight fields: not every order was tried.</source>
         <translation>More than eight fields: not every order was tried.</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::samples_page::RangesDialog</name>
+    <message>
+        <source>What the chop should be</source>
+        <translation>What the chop should be</translation>
+    </message>
+    <message>
+        <source>Crop</source>
+        <translation>Crop</translation>
+    </message>
+    <message>
+        <source>Processor</source>
+        <translation>Processor</translation>
+    </message>
+    <message>
+        <source>Maize</source>
+        <translation>Maize</translation>
+    </message>
+    <message>
+        <source>Grass</source>
+        <translation>Grass</translation>
+    </message>
+    <message>
+        <source>Lucerne</source>
+        <translation>Lucerne</translation>
+    </message>
+    <message>
+        <source>No processor</source>
+        <translation>No processor</translation>
+    </message>
+    <message>
+        <source>Rolls</source>
+        <translation>Rolls</translation>
+    </message>
+    <message>
+        <source>Rolls for a long cut</source>
+        <translation>Rolls for a long cut</translation>
+    </message>
+    <message>
+        <source>Below %1</source>
+        <translation>Below %1</translation>
+    </message>
+    <message>
+        <source>On %1</source>
+        <translation>On %1</translation>
+    </message>
+    <message>
+        <source>%1, at least</source>
+        <translation>%1, at least</translation>
+    </message>
+    <message>
+        <source>%1, at most</source>
+        <translation>%1, at most</translation>
+    </message>
+    <message>
+        <source>Record the ranges</source>
+        <translation>Record the ranges</translation>
     </message>
 </context>
 </TS>

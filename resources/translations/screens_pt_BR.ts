@@ -2767,6 +2767,10 @@
 <context>
     <name>treadwell::samples_page::SieveForm</name>
     <message>
+        <source>What it should be …</source>
+        <translation>Como deve ser …</translation>
+    </message>
+    <message>
         <source>19, 8, 4 mm and pan</source>
         <translation>19, 8, 4 mm e fundo</translation>
     </message>
@@ -4383,6 +4387,65 @@ ainda nenhuma</translation>
     <message>
         <source>More than eight fields: not every order was tried.</source>
         <translation>Mais de oito talhões: nem toda ordem foi tentada.</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::samples_page::RangesDialog</name>
+    <message>
+        <source>What the chop should be</source>
+        <translation>Como o picado deve ser</translation>
+    </message>
+    <message>
+        <source>Crop</source>
+        <translation>Cultura</translation>
+    </message>
+    <message>
+        <source>Processor</source>
+        <translation>Processador</translation>
+    </message>
+    <message>
+        <source>Maize</source>
+        <translation>Milho</translation>
+    </message>
+    <message>
+        <source>Grass</source>
+        <translation>Capim</translation>
+    </message>
+    <message>
+        <source>Lucerne</source>
+        <translation>Alfafa</translation>
+    </message>
+    <message>
+        <source>No processor</source>
+        <translation>Sem processador</translation>
+    </message>
+    <message>
+        <source>Rolls</source>
+        <translation>Rolos</translation>
+    </message>
+    <message>
+        <source>Rolls for a long cut</source>
+        <translation>Rolos para corte longo</translation>
+    </message>
+    <message>
+        <source>Below %1</source>
+        <translation>Abaixo de %1</translation>
+    </message>
+    <message>
+        <source>On %1</source>
+        <translation>Sobre %1</translation>
+    </message>
+    <message>
+        <source>%1, at least</source>
+        <translation>%1, no mínimo</translation>
+    </message>
+    <message>
+        <source>%1, at most</source>
+        <translation>%1, no máximo</translation>
+    </message>
+    <message>
+        <source>Record the ranges</source>
+        <translation>Registrar as faixas</translation>
     </message>
 </context>
 </TS>

@@ -5,6 +5,7 @@
 #include "app/desktop/samples/kernel_form.h"
 #include "app/desktop/samples/lines_panel.h"
 #include "app/desktop/samples/order_panel.h"
+#include "app/desktop/samples/ranges_dialog.h"
 #include "app/desktop/samples/scale_row.h"
 #include "app/desktop/samples/setting_form.h"
 #include "app/desktop/samples/sieve_form.h"
@@ -73,6 +74,7 @@ SamplesPage::SamplesPage(desk::SeasonDesk& desk, const settings::Appearance& loo
     connect(m_sieveForm, &SieveForm::edited, this, [this](const std::optional<samples::SieveParts>& parts) {
         if (parts) m_sieveChart->setView({parts, rangesFor(*m_desk.season(), chosenField(), m_desk.now())});
     });
+    connect(m_sieveForm, &SieveForm::rangesAsked, this, &SamplesPage::askRanges);
     for (std::size_t tab = 0; tab < kTabKeys.size(); ++tab) {
         auto* key = new QShortcut{QKeySequence{kTabKeys[tab]}, this};
         connect(key, &QShortcut::activated, this,
@@ -229,6 +231,21 @@ void SamplesPage::record(const entries::Body& body) {
     const auto proposal =
         load == nullptr ? m_desk.touch(body) : session::Proposal{body, load->happened(), {}};
     m_pending.emplace(m_desk.propose(std::vector{proposal}), Pending{body, std::move(before)});
+}
+
+void SamplesPage::askRanges() {
+    const desk::SeasonPointer season = m_desk.season();
+    const Instant now = m_desk.now();
+    const auto setting = season::chopInForce(*season, now);
+    auto* sheet = new RangesDialog{m_appearance, season->farm().cropOf(chosenField()),
+                                   setting ? setting->processor : samples::Processor::rolls,
+                                   [season, now](crop::Crop crop, samples::Processor processor) {
+                                       return season::chopRangesFor(*season, crop, processor, now);
+                                   },
+                                   this};
+    connect(sheet, &RangesDialog::recorded, this,
+            [this](const samples::ChopRanges& ranges) { record(entries::ChopRangesSet{ranges}); });
+    sheet->open();
 }
 
 void SamplesPage::settle(desk::Ticket ticket) {

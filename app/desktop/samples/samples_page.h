@@ -43,6 +43,7 @@ class SamplesPage final : public QWidget {
     [[nodiscard]] QWidget* makeForms();
     [[nodiscard]] QWidget* makeViews();
     void place();
+    void askRanges();
     void retranslate();
     void fillFields();
     [[nodiscard]] fill::Speech speech() const;

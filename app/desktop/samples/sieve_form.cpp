@@ -9,6 +9,7 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QLineEdit>
+#include <QPushButton>
 
 namespace treadwell::samples_page {
 
@@ -28,7 +29,8 @@ SieveForm::SieveForm(const settings::Appearance& look, QWidget* parent)
       m_way{addChoice("sieveWay")},
       m_before{addBox("sieveBefore", Dimension::dishMass, 0.0, kHeaviest)},
       m_topLength{nullptr},
-      m_wet{new QCheckBox} {
+      m_wet{new QCheckBox},
+      m_ranges{new QPushButton} {
     m_own->setObjectName(QStringLiteral("sieveOwn"));
     m_wet->setObjectName(QStringLiteral("sieveWet"));
     addRow(m_own);
@@ -39,6 +41,9 @@ SieveForm::SieveForm(const settings::Appearance& look, QWidget* parent)
     }
     m_topLength = addBox("sieveTopLength", Dimension::chopLength, 0.0, kLongest);
     addRow(m_wet);
+    m_ranges->setObjectName(QStringLiteral("sieveRanges"));
+    addRow(m_ranges);
+    connect(m_ranges, &QPushButton::clicked, this, &SieveForm::rangesAsked);
     for (QComboBox* choice : {m_stack, m_way})
         connect(choice, &QComboBox::currentIndexChanged, this, &SieveForm::showStack);
     connect(m_own, &QLineEdit::textEdited, this, &SieveForm::showStack);
@@ -105,6 +110,9 @@ void SieveForm::retranslate() {
     setTitle(m_wet, QString{});
     m_wet->setText(tr("Wet from rain or dew"));
     m_wet->setAccessibleName(m_wet->text());
+    setTitle(m_ranges, QString{});
+    m_ranges->setText(tr("What it should be …"));
+    m_ranges->setAccessibleName(m_ranges->text());
     setRecordText(tr("Record the sieve test"));
 }
 

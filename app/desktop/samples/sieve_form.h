@@ -4,6 +4,7 @@
 #include "core/samples/sieve.h"
 
 class QCheckBox;
+class QPushButton;
 class QLineEdit;
 
 namespace treadwell::samples_page {
@@ -19,6 +20,8 @@ class SieveForm final : public Form {
   signals:
     /// What lies on the sieves so far; nothing where it cannot be read yet.
     void edited(const std::optional<treadwell::samples::SieveParts>& parts);
+    /// What the parts are held against is to be seen or changed.
+    void rangesAsked();
 
   protected:
     [[nodiscard]] Result<entries::Body> body() const override;
@@ -43,6 +46,7 @@ class SieveForm final : public Form {
     std::array<widgets::QuantitySpinBox*, kMostParts> m_parts{};
     widgets::QuantitySpinBox* m_topLength;
     QCheckBox* m_wet;
+    QPushButton* m_ranges;
 };
 
 }  // namespace treadwell::samples_page

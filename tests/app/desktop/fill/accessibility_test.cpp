@@ -154,6 +154,8 @@ TEST_F(Spoken, EveryControlOfThePageAndItsSheetsHasANameAndItsValue) {
         expectTold<plots::SieveChart>(page);
         expectTold<samples_page::LinesPanel>(page);
         expectSheet("scale", [&] { press("scaleChoose"); });
+        tabs->setCurrentIndex(1);
+        expectSheet("ranges of the chop", [&] { press("sieveRanges"); });
         m_window->showPage(Page::fill);
     }
     m_window->setLanguage(QStringLiteral("en"));

@@ -2,6 +2,7 @@
 #include "tests/app/desktop/samples/samples_window.h"
 
 #include <QComboBox>
+#include <QDialog>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
@@ -259,6 +260,38 @@ TEST_F(SamplesWindow, OrdersTheFieldsByWhatIsCutInADay) {
     named<QSpinBox>("orderChange")->setValue(2);
     EXPECT_TRUE(panel("orderLines").contains(u"2. Lurrenbreite: 9/19/26"))
         << panel("orderLines").toStdString();
+}
+
+// The ranges in force stand in a sheet; the farm's own are held against from then on.
+TEST_F(SamplesWindow, TheFarmSetsWhatItsChopShouldBe) {
+    openSamples();
+    showTab(1);
+    const auto ask = [this] {
+        QTest::mouseClick(named<QPushButton>("sieveRanges"), Qt::LeftButton);
+        return box("range1high") != nullptr;
+    };
+    ASSERT_TRUE(ask());
+    EXPECT_NEAR(box("range1high")->si(), 0.65, 1e-9) << "maize behind rolls, as is usual";
+    named<QComboBox>("rangesProcessor")->setCurrentIndex(2);
+    EXPECT_NEAR(box("range0high")->si(), 0.30, 1e-9) << "and cut long";
+    named<QComboBox>("rangesProcessor")->setCurrentIndex(1);
+    const auto write = [this](const char* name, const char* percent) {
+        box(name)->setFocus();
+        box(name)->selectAll();
+        QTest::keyClicks(box(name), QLatin1String{percent});
+    };
+    write("range1low", "70");
+    QTest::mouseClick(named<QPushButton>("record"), Qt::LeftButton);
+    EXPECT_FALSE(named<QLabel>("refusal")->text().isEmpty()) << "at least 70, at most 65 %";
+    write("range1low", "40");
+    QTest::mouseClick(named<QPushButton>("record"), Qt::LeftButton);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return records<entries::ChopRangesSet>().size() == 1; }));
+    const samples::ChopRanges& set = records<entries::ChopRangesSet>()[0].what.ranges;
+    EXPECT_NEAR(set.on8.low.fraction(), 0.40, 1e-9);
+    EXPECT_EQ(set.on19, samples::usualRanges(crop::Crop::maize, samples::Processor::rolls).on19);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return m_window->findChild<QDialog*>() == nullptr; }));
+    ASSERT_TRUE(ask());
+    EXPECT_NEAR(box("range1low")->si(), 0.40, 1e-9) << "they are in force";
 }
 
 TEST_F(SamplesWindow, ListsEveryKeyItAnswersTo) {
