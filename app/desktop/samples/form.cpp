@@ -80,6 +80,7 @@ QComboBox* Form::addChoice(const char* name) {
 void Form::addRow(QWidget* widget) {
     auto* title = new QLabel;
     title->setBuddy(widget);
+    title->setWordWrap(true);  // bold letters are wide
     const int row = static_cast<int>(m_rows.size());
     m_grid->addWidget(title, row, 0);
     m_grid->addWidget(widget, row, 1);
