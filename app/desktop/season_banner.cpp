@@ -44,6 +44,7 @@ SeasonBanner::SeasonBanner(desk::SeasonDesk& desk, const settings::Appearance& a
     grid->addWidget(m_takeOver, 0, 2);
     grid->addWidget(m_clockIsRight, row - 1, 2);
     grid->addWidget(m_rightTime, row, 1, 1, 2);
+    setTabOrder(m_timeIsThis, m_clockIsRight);  // no blank of a keyboard answers by chance
     m_takeOver->setObjectName(QStringLiteral("takeOver"));
     connect(m_takeOver, &QPushButton::clicked, this, [this] {
         m_refusal.reset();

@@ -1009,7 +1009,7 @@
     </message>
     <message>
         <source>The face now, from the back wall</source>
-        <translation>O painel agora, da parede do fundo</translation>
+        <translation>Painel até o fundo, agora</translation>
     </message>
     <message>
         <source>All is out</source>

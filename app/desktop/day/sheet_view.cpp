@@ -1,10 +1,12 @@
 #include "app/desktop/day/sheet_view.h"
 
 #include "app/desktop/report/pieces.h"
-#include "app/words/document_table.h"
+#include "app/words/table_fit.h"
 
+#include <QFontMetricsF>
 #include <QImage>
 #include <QPainter>
+#include <QResizeEvent>
 #include <QScrollBar>
 #include <QTextCursor>
 #include <QTextTable>
@@ -17,17 +19,46 @@ namespace {
 constexpr double kTitleScale = 1.5;
 constexpr double kHeadingScale = 1.15;
 constexpr int kChartWidth = 640;  // pixels
-constexpr int kCellPadding = 3;
+constexpr int kCellPadding = 2;
+constexpr int kCellLines = 2;
+constexpr int kRounding = 3;  // pixels by which the layout goes beyond its width
 constexpr double kAboveHeading = 14.0;
 
 QString textOf(const std::string& text) {
     return QString::fromStdString(text);
 }
 
-/// A space would be broken at, and a number is read with its unit.
+/// The unit stands below, whole: neither its blanks nor its strokes break.
 QString headingOf(const words::TableInWords& table, std::size_t column) {
     const QString heading = textOf(table.headings[column]);
-    return table.units[column].empty() ? heading : heading + u'\n' + textOf(table.units[column]);
+    if (table.units[column].empty()) return heading;
+    return heading + u'\n' +
+           textOf(table.units[column]).replace(u' ', QChar{0x00A0}).replace(u'/', QStringLiteral("/\u2060"));
+}
+
+/// What the columns ask for in dots, lines between them included, so that none of their words is broken.
+words::TableNeeds needsOf(const words::TableInWords& table, const QFont& font) {
+    QFont bold = font;
+    bold.setBold(true);
+    const QFontMetricsF body{font}, head{bold};
+    const auto longestWord = [](const QFontMetricsF& metrics, QString text) {
+        double longest = 0.0;
+        for (const QString& word : text.replace(u'\n', u' ').split(u' '))
+            longest = std::max(longest, metrics.horizontalAdvance(word));
+        return longest;
+    };
+    words::TableNeeds needs{.least = {}, .most = {}, .names = table.names};
+    for (std::size_t column = 0; column < table.headings.size(); ++column) {
+        double least = longestWord(head, headingOf(table, column));
+        for (const auto& row : table.rows) {
+            const QString text = textOf(row[column]);
+            least = std::max(least,
+                             table.numbers[column] ? body.horizontalAdvance(text) : longestWord(body, text));
+        }
+        needs.least.push_back(static_cast<std::size_t>(std::ceil(least)) + 2 * kCellPadding + kCellLines);
+    }
+    needs.most = needs.least;
+    return needs;
 }
 
 }  // namespace
@@ -37,6 +68,9 @@ SheetView::SheetView(const settings::Appearance& appearance, QWidget* parent)
     setOpenLinks(false);
     setTabChangesFocus(true);
     setUndoRedoEnabled(false);
+    setWordWrapMode(QTextOption::WordWrap);  // a column is never narrower than its words
+    setLineWrapMode(QTextEdit::FixedPixelWidth);
+    setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);  // or its coming would make the page narrower
     setObjectName(QStringLiteral("sheet"));
     connect(&appearance, &settings::Appearance::changed, this, &SheetView::write);
 }
@@ -57,6 +91,26 @@ void SheetView::setSheet(const review::Document& sheet, const words::Style& styl
 void SheetView::setReason(const QString& reason) {
     m_sheet.reset();
     setPlainText(reason);
+}
+
+/// Columns stand side by side as width and letters allow.
+void SheetView::writeAgain() {
+    const int place = verticalScrollBar()->value();
+    write();
+    verticalScrollBar()->setValue(place);
+}
+
+void SheetView::resizeEvent(QResizeEvent* event) {
+    QTextBrowser::resizeEvent(event);
+    const int width = std::max(1, viewport()->width() - kRounding);
+    if (width == lineWrapColumnOrWidth()) return;
+    setLineWrapColumnOrWidth(width);
+    writeAgain();
+}
+
+void SheetView::changeEvent(QEvent* event) {
+    QTextBrowser::changeEvent(event);
+    if (event->type() == QEvent::FontChange) writeAgain();
 }
 
 void SheetView::write() {
@@ -100,6 +154,15 @@ void SheetView::writeBlock(QTextCursor& cursor, const review::Block& block) {
 
 void SheetView::writeTable(QTextCursor& cursor, const review::Table& table) {
     const words::TableInWords words = words::inWords(table, m_style);
+    const double width = lineWrapColumnOrWidth() - 2 * document()->documentMargin();
+    for (const words::Band& band : words::fittedBands(needsOf(words, document()->defaultFont()),
+                                                      static_cast<std::size_t>(std::max(0.0, width)))) {
+        writeBand(cursor, words, band.columns);
+    }
+}
+
+void SheetView::writeBand(QTextCursor& cursor, const words::TableInWords& words,
+                          const std::vector<std::size_t>& columns) {
     QTextTableFormat format;
     format.setHeaderRowCount(1);
     format.setCellPadding(kCellPadding);
@@ -109,23 +172,23 @@ void SheetView::writeTable(QTextCursor& cursor, const review::Table& table) {
     format.setBorder(1.0);
     format.setBorderBrush(m_appearance.theme().outline);
     format.setTopMargin(4.0);
-    const int columns = static_cast<int>(words.headings.size());
     cursor.insertBlock(QTextBlockFormat{}, QTextCharFormat{});
-    QTextTable* grid = cursor.insertTable(static_cast<int>(words.rows.size()) + 1, columns, format);
+    QTextTable* grid =
+        cursor.insertTable(static_cast<int>(words.rows.size()) + 1, static_cast<int>(columns.size()), format);
     QTextCharFormat bold;
     bold.setFontWeight(QFont::Bold);
-    const auto fill = [&](int row, int column, const QString& text, const QTextCharFormat& as) {
-        QTextCursor cell = grid->cellAt(row, column).firstCursorPosition();
-        QTextBlockFormat block;
-        block.setAlignment(words.numbers[static_cast<std::size_t>(column)] ? Qt::AlignRight : Qt::AlignLeft);
-        cell.setBlockFormat(block);
-        cell.insertText(text, as);
-    };
-    for (int column = 0; column < columns; ++column) {
-        const auto at = static_cast<std::size_t>(column);
-        fill(0, column, headingOf(words, at), bold);
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+        const std::size_t column = columns[i];
+        const auto fill = [&](int row, const QString& text, const QTextCharFormat& as) {
+            QTextCursor cell = grid->cellAt(row, static_cast<int>(i)).firstCursorPosition();
+            QTextBlockFormat block;
+            block.setAlignment(words.numbers[column] ? Qt::AlignRight : Qt::AlignLeft);
+            cell.setBlockFormat(block);
+            cell.insertText(text, as);
+        };
+        fill(0, headingOf(words, column), bold);
         for (std::size_t row = 0; row < words.rows.size(); ++row)
-            fill(static_cast<int>(row) + 1, column, textOf(words.rows[row][at]), {});
+            fill(static_cast<int>(row) + 1, textOf(words.rows[row][column]), {});
     }
     cursor.movePosition(QTextCursor::End);
 }

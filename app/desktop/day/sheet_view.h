@@ -1,7 +1,7 @@
 #pragma once
 
 #include "app/desktop/settings/appearance.h"
-#include "app/words/words.h"
+#include "app/words/document_table.h"
 #include "core/review/document.h"
 
 #include <QTextBrowser>
@@ -24,10 +24,17 @@ class SheetView final : public QTextBrowser {
     /// Instead of a document, why there is none.
     void setReason(const QString& reason);
 
+  protected:
+    void resizeEvent(QResizeEvent* event) override;
+    void changeEvent(QEvent* event) override;
+
   private:
+    void writeAgain();
     void write();
     void writeBlock(QTextCursor& cursor, const review::Block& block);
     void writeTable(QTextCursor& cursor, const review::Table& table);
+    void writeBand(QTextCursor& cursor, const words::TableInWords& words,
+                   const std::vector<std::size_t>& columns);
     void writeChart(QTextCursor& cursor, const review::Series& series);
 
     const settings::Appearance& m_appearance;

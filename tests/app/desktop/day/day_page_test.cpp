@@ -19,7 +19,10 @@
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QSignalSpy>
+#include <QTextBlock>
+#include <QTextLayout>
 #include <QTextTable>
 #include <QTimeEdit>
 
@@ -278,6 +281,27 @@ TEST_F(DayWindow, FollowsLanguageUnitsAndLook) {
         m_window->setLook(look);
         EXPECT_FALSE(m_window->grab().isNull());
     }
+}
+
+// Columns that do not fit stand below the others, with the names of their rows.
+TEST_F(DayWindow, NoWordOfTheSheetIsBrokenInTheWidestLook) {
+    openDay();
+    m_window->setLanguage(QStringLiteral("pt_BR"));
+    m_window->setUnits(UnitSystem::us);
+    m_window->setLook(settings::Look::outdoor);
+    auto* view = named<day_page::SheetView>("sheet");
+    QCoreApplication::processEvents();
+    EXPECT_EQ(view->horizontalScrollBar()->maximum(), 0);
+    int lines = 0;
+    for (QTextBlock block = view->document()->begin(); block.isValid(); block = block.next()) {
+        for (int i = 0; i + 1 < block.layout()->lineCount(); ++i) {
+            const QTextLine line = block.layout()->lineAt(i);
+            const QChar last = block.text().at(line.textStart() + line.textLength() - 1);
+            EXPECT_TRUE(last.isSpace() || last == u'/' || last == u'-') << block.text().toStdString();
+            ++lines;
+        }
+    }
+    EXPECT_GT(lines, 0);
 }
 
 TEST_F(DayWindow, NothingOfTheWalkIsWiderThanItsPlace) {

@@ -164,16 +164,22 @@ TEST_F(FaceWindow, FollowsLanguageUnitsAndLook) {
 }
 
 TEST_F(FaceWindow, NothingIsWiderThanItsPlace) {
-    for (const char* language : {"en", "pt_BR"}) {
+    for (const auto& [language, look, units] :
+         {std::tuple{"en", settings::Look::light, UnitSystem::metric},
+          std::tuple{"pt_BR", settings::Look::light, UnitSystem::metric},
+          std::tuple{"en", settings::Look::outdoor, UnitSystem::us},
+          std::tuple{"pt_BR", settings::Look::outdoor, UnitSystem::us}}) {
         openFace();
         m_window->setLanguage(QLatin1String{language});
+        m_window->setLook(look);
+        m_window->setUnits(units);
         for (int tab = 0; tab < 4; ++tab) {
             named<QTabWidget>("faceTabs")->setCurrentIndex(tab);
             QCoreApplication::processEvents();
             for (const QScrollArea* area : m_window->findChildren<QScrollArea*>()) {
                 if (!area->isVisible()) continue;
                 EXPECT_LE(area->widget()->minimumSizeHint().width(), area->viewport()->width())
-                    << language << ", tab " << tab;
+                    << language << ' ' << enumText(look) << ", tab " << tab;
             }
         }
         close();
