@@ -97,7 +97,15 @@ std::vector<Piece> Press::pieces(const review::Document& document) const {
     for (const review::Section& section : document.sections) {
         const std::string title = words::inWords(Message{section.title, {}}, m_style);
         pieces.push_back(paragraph(textOf(title), Voice::heading, 9, true));
-        for (const review::Block& block : section.blocks) addBlock(pieces, block);
+        const review::Block* before = nullptr;
+        for (const review::Block& block : section.blocks) {
+            // What a sentence says of a table stands on the table's page.
+            if (before != nullptr && std::holds_alternative<Message>(*before) &&
+                std::holds_alternative<review::Table>(block))
+                pieces.back().withNext = true;
+            addBlock(pieces, block);
+            before = &block;
+        }
         pieces.back().withNext = false;
     }
     return pieces;

@@ -91,8 +91,8 @@ void Press::addTable(std::vector<Piece>& pieces, const review::Table& table) con
         const QString unit = QString::fromStdString(inWords.units[c]);
         const QString heading = QString::fromStdString(
             headingOf(inWords.headings[c], inWords.units[c], head, std::numeric_limits<double>::max()));
-        double least = std::max(longestWord(head, QString::fromStdString(inWords.headings[c]) + u','),
-                                head.horizontalAdvance(unit)),
+        const QString name = QString::fromStdString(inWords.headings[c] + (unit.isEmpty() ? "" : ","));
+        double least = std::max(longestWord(head, name), head.horizontalAdvance(unit)),
                most = std::min(head.horizontalAdvance(heading), 2 * least);
         for (const auto& row : inWords.rows) {
             const QString text = QString::fromStdString(row[c]);

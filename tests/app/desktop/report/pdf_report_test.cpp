@@ -2,6 +2,7 @@
 
 #include "app/desktop/report/pieces.h"
 #include "app/words/document_table.h"
+#include "core/review/codes.h"
 #include "tests/core/review/example_day.h"
 
 #include <gmock/gmock.h>
@@ -169,6 +170,22 @@ TEST(PdfReport, IsOnThePaperAskedFor) {
     EXPECT_THAT(
         Printed(review::exampleSheet(), Paper::letter).run(QStringLiteral("pdfinfo"), {}).toStdString(),
         HasSubstr("(letter)"));
+}
+
+TEST(PdfReport, KeepsASentenceWithTheTableThatItSpeaksOf) {
+    review::Document sheet{"sheet", {code::reviewNothing, {}}, {}};
+    review::Table table{"table", {{"hour", code::columnHour}}, {{std::string{"row"}}, {std::string{"row"}}}};
+    // Wherever the page ends, the sentence is never its last.
+    for (std::size_t rows = 50; rows < 90; ++rows) {
+        review::Table above = table;
+        above.rows.resize(rows, {std::string{"above"}});
+        sheet.sections = {{"section",
+                           code::reviewLaidLayers,
+                           {std::move(above), Message{code::reviewLoosestLayers, {}}, table}}};
+        const auto said = QString::fromStdString(words::inWords(Message{code::reviewLoosestLayers, {}}, {}));
+        for (const QString& page : Printed{sheet}.pages())
+            EXPECT_FALSE(page.contains(said + QStringLiteral(" Nothing recorded"))) << rows;
+    }
 }
 
 // 1,000 loads by 78 trucks: the table of trucks goes over the page. No heading stands at a page's foot, each
