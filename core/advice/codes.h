@@ -23,6 +23,7 @@
     X(adviceSaturated) \
     X(adviceClosest) \
     X(adviceNothingHelps) \
+    X(adviceLittleHelps) \
     X(adviceChosen) \
     X(adviceChangesNothing) \
     X(adviceTooSlow) \

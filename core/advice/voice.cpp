@@ -1,5 +1,7 @@
 #include "core/advice/voice.h"
 
+#include "core/advice/codes.h"
+
 namespace treadwell::advice {
 
 namespace {
@@ -56,6 +58,14 @@ Voice hear(const Voice& voice, const Advice& advice, Instant now, const VoiceRul
     const bool patient = next.said.empty() || now - next.saidSince >= rules.mindChange;
     if (held && patient) next = {.said = wish, .saidSince = now, .waiting = {}, .waitingSince = {}};
     return next;
+}
+
+std::optional<Message> whySilent(const Advice& advice, const VoiceRules& rules) {
+    if (advice.chosen == 0) return advice.says.front();
+    if (!worthSaying(advice, {}, rules).empty()) return std::nullopt;
+    return Message{code::adviceLittleHelps,
+                   {advice.target.density.amount(), advice.now().outcome.chance.amount(),
+                    Share::fromFraction(rules.leastChanceGain).amount()}};
 }
 
 }  // namespace treadwell::advice

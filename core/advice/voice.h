@@ -29,4 +29,7 @@ struct Voice {
 /// come at least with every entry and once a minute, `now` never falling.
 [[nodiscard]] Voice hear(const Voice& voice, const Advice& advice, Instant now, const VoiceRules& rules = {});
 
+/// Why the line is silent on this advice; nothing where it holds a change that is still being weighed.
+[[nodiscard]] std::optional<Message> whySilent(const Advice& advice, const VoiceRules& rules = {});
+
 }  // namespace treadwell::advice

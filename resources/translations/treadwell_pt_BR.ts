@@ -680,6 +680,10 @@
         <translation>A chance de {1} é {2}, e nada disponível a aumenta</translation>
     </message>
     <message>
+        <source>The chance of {1} is {2}, and nothing at hand raises it by as much as {3}</source>
+        <translation>A chance de {1} é {2}, e nada disponível a aumenta em {3} ou mais</translation>
+    </message>
+    <message>
         <source>Chosen</source>
         <translation>Escolhido</translation>
     </message>

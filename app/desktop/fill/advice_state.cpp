@@ -87,8 +87,9 @@ std::optional<QString> sentenceOf(const AdviceState& state, const Speech& speech
 std::optional<QString> silenceOf(const AdviceState& state, const density::Readings& readings,
                                  const Speech& speech) {
     if (readings.layer.reason) return speech.say(*readings.layer.reason);
-    if (!state.advice || state.advice->chosen != 0) return std::nullopt;
-    return joined(state.advice->says, speech, QStringLiteral(", "));
+    if (!state.advice) return std::nullopt;
+    const auto why = advice::whySilent(*state.advice);
+    return why ? std::optional{speech.say(*why)} : std::nullopt;
 }
 
 entries::AdviceDecided decisionOn(const AdviceState& state, farm::SiloId silo, AdviceDecision decision) {

@@ -25,6 +25,7 @@ const std::vector<Phrase>& advicePhrases() {
         {code::adviceSaturated, QT_TRANSLATE_NOOP("Phrase", "The pores are full at {1}: more packing does not help")},
         {code::adviceClosest, QT_TRANSLATE_NOOP("Phrase", "the closest that can be had to a chance of {1}")},
         {code::adviceNothingHelps, QT_TRANSLATE_NOOP("Phrase", "The chance of {1} is {2}, and nothing at hand brings it closer")},
+        {code::adviceLittleHelps, QT_TRANSLATE_NOOP("Phrase", "The chance of {1} is {2}, and nothing at hand raises it by as much as {3}")},
         {code::adviceChosen, QT_TRANSLATE_NOOP("Phrase", "Chosen")},
         {code::adviceChangesNothing, QT_TRANSLATE_NOOP("Phrase", "Changes nothing")},
         {code::adviceTooSlow, QT_TRANSLATE_NOOP("Phrase", "{1} is less than half of the present {2}")},

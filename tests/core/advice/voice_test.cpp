@@ -70,6 +70,21 @@ TEST(Voice, IsSilentAboutASmallGain) {
     EXPECT_EQ(saidOver(rates, {.leastChanceGain = gain - 0.01}).back(), "pack:Heron");
 }
 
+TEST(Voice, SaysWhyItIsSilent) {
+    const Advice weighed = adviceAt(256);
+    EXPECT_FALSE(whySilent(weighed)) << "it is about to be said";
+    VoiceRules deaf;
+    deaf.leastChanceGain = 1;
+    const auto little = whySilent(weighed, deaf);
+    ASSERT_TRUE(little);
+    EXPECT_EQ(little->code, code::adviceLittleHelps);
+    EXPECT_EQ(little->arguments.size(), 3u);
+    const Advice done =
+        advise(exampleAt(256, {tractor("Otter", 20), tractor("Finch", 20), tractor("Heron", 20)})).value();
+    ASSERT_EQ(done.chosen, 0u);
+    EXPECT_EQ(whySilent(done), done.says.front());
+}
+
 TEST(Voice, FallsSilentAtOnceWhenItIsDone) {
     Voice voice{.said = "pack:Heron", .saidSince = kMorning, .waiting = {}, .waitingSince = {}};
     const Advice done =

@@ -27,6 +27,7 @@ std::vector<Sample> adviceSamples() {
         {code::adviceSaturated, {kDensity}},
         {code::adviceClosest, {kChance}},
         {code::adviceNothingHelps, {kDensity, kChance}},
+        {code::adviceLittleHelps, {kDensity, kChance, kChance}},
         {code::adviceChosen, {}},
         {code::adviceChangesNothing, {}},
         {code::adviceTooSlow, {kRate, kFaster}},
