@@ -25,7 +25,7 @@ struct HandOver {
 
 /// It says something.
 [[nodiscard]] inline Result<void> validate(const HandOver& entry) {
-    if (entry.text.empty()) return fail(code::valueMissing, "text");
+    if (entry.text.empty()) return fail(code::textEmpty, "text");
     return {};
 }
 

@@ -172,6 +172,11 @@ TEST(Validate, AStretchEndsBeyondItsBegin) {
     EXPECT_EQ(validate(cover).error().field, "end");
 }
 
+TEST(Validate, WordsSaySomething) {
+    for (const Code said : {validate(HandOver{}).error().code(), validate(Note{}).error().code()})
+        EXPECT_EQ(said, code::textEmpty);
+}
+
 TEST(Validate, AProductHasANameAndAnAmount) {
     Additive additive{idOf<farm::SiloTag>(1), {"Acid", ProductMass::fromKilograms(25), {}}};
     EXPECT_TRUE(validate(additive));
