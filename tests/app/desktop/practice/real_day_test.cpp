@@ -70,6 +70,8 @@ class RealDay : public SeasonWindow {
         }
         m_clock.time = testing_support::at("2026-09-15T22:00:00Z");
         open();
+        // As the window sets it: dates and numbers of the words' language, whatever the machine's.
+        look.setUnits(settings::DisplayUnits{UnitSystem::metric, QLocale{QStringLiteral("en")}});
         page = std::make_unique<PracticePage>(*m_desk, look, m_folder.path().toStdString());
         page->resize(1280, 740);
         page->show();
