@@ -53,7 +53,7 @@ std::vector<AsideRow> rowsOf(const season::Day& day, Instant until) {
 std::vector<DayChoice> daysOf(const season::Season& season, const QLocale& locale) {
     std::vector<DayChoice> choices;
     for (const auto& day : season.days()) {
-        const QString date = locale.toString(settings::dateOf(day->date), QLocale::ShortFormat);
+        const QString date = settings::dayText(day->date, locale);
         choices.push_back(
             {day->date,
              day->closed ? QCoreApplication::translate("DayPresenter", "%1, closed").arg(date) : date});

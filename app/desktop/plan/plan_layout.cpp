@@ -3,6 +3,7 @@
 #include "app/desktop/plan/plan_page.h"
 #include "app/desktop/plan/plan_sheets.h"
 #include "app/desktop/plan/silo_drawing.h"
+#include "app/desktop/settings/dates.h"
 #include "app/desktop/widgets/page_change.h"
 #include "core/attention/shape_cautions.h"
 #include "core/plan/from_farm.h"
@@ -270,7 +271,7 @@ void PlanPage::writeSealing() {
         SealRow row;
         row.text = tr("%1: %2, by %3", "silo, step, day")
                        .arg(QString::fromStdString(task.silo), steps[static_cast<std::size_t>(task.step)],
-                            dayText(task.due, units));
+                            settings::dayText(task.due, units.locale()));
         if (task.area) row.text += QStringLiteral(", ") + units.text(*task.area);
         if (task.litres)
             row.text += QStringLiteral(", ") + units.text(ProductVolume::fromLitres(*task.litres));
@@ -278,9 +279,10 @@ void PlanPage::writeSealing() {
             row.text += QStringLiteral(", ") + tr("%n tyre(s)", "", static_cast<int>(*task.tyres));
         if (task.at) {
             const FarmZone& zone = m_desk.season()->zone();
-            row.done = tr("%1 done, last on %2 at %3", "part, day, time")
-                           .arg(units.text(task.done), dayText(zone.dayOf(*task.at), units),
-                                QString::fromStdString(clockText(zone, *task.at)));
+            row.done =
+                tr("%1 done, last on %2 at %3", "part, day, time")
+                    .arg(units.text(task.done), settings::dayText(zone.dayOf(*task.at), units.locale()),
+                         QString::fromStdString(clockText(zone, *task.at)));
         }
         row.task = std::move(task);
         rows.push_back(std::move(row));

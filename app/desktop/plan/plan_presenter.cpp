@@ -99,10 +99,6 @@ QString linkName(plan::Link link) {
     return names[static_cast<std::size_t>(link)];
 }
 
-QString dayText(LocalDay day, const settings::DisplayUnits& units) {
-    return units.locale().toString(settings::dateOf(day), QLocale::ShortFormat);
-}
-
 QString bandText(const plan::Band& band, int decimals, const settings::DisplayUnits& units) {
     const auto number = [&](double value) { return units.locale().toString(value, 'f', decimals); };
     return QStringLiteral("%1 (%2–%3)").arg(number(band.median), number(band.low80), number(band.high80));
@@ -190,7 +186,7 @@ Lines sealLines(const Answers& answers, const fill::Speech& speech) {
             {Text::tr("%1 is full on %2. Cover it then, with %n sheet(s) of barrier film and as many of "
                       "black-and-white sheet above, %3 each kind; %4 of side sheets; %5 tyres.",
                       "silo, day, area, area, count", seal.sheets.count)
-                 .arg(QString::fromStdString(seal.silo), dayText(seal.full, units),
+                 .arg(QString::fromStdString(seal.silo), settings::dayText(seal.full, units.locale()),
                       units.text(seal.sheets.area), units.text(seal.sideSheets),
                       QString::number(seal.tyres))});
         if (seal.treatment_L > 0.0) {
@@ -220,7 +216,8 @@ Lines feedLines(const Answers& answers, const fill::Speech& speech) {
                                   "open by %5.",
                                   "silo, mass, days, day, day")
                              .arg(name, units.text(feed.left), units.locale().toString(feed.days, 'f', 0),
-                                  dayText(feed.opens, units), dayText(feed.empty, units))});
+                                  settings::dayText(feed.opens, units.locale()),
+                                  settings::dayText(feed.empty, units.locale()))});
         lines.push_back(
             {Text::tr("%1: the herd moves the face of %2 by %3 a day. At this height it may be %4 wide in "
                       "summer and %5 in winter.",
@@ -235,7 +232,7 @@ Lines feedLines(const Answers& answers, const fill::Speech& speech) {
                  true});
         }
         lines.push_back({Text::tr("%1: silo gas until %2 at the earliest, 21 days after the last load.")
-                             .arg(name, dayText(feed.gasUntil, units)),
+                             .arg(name, settings::dayText(feed.gasUntil, units.locale())),
                          true});
         if (feed.effluent_L > 0.0) {
             lines.push_back({Text::tr("%1: %2 of effluent run out: have room for it.")

@@ -35,7 +35,6 @@ struct PlanView {
 [[nodiscard]] QString questionName(Question question);
 [[nodiscard]] QString linkName(plan::Link link);
 
-[[nodiscard]] QString dayText(LocalDay day, const settings::DisplayUnits& units);
 /// `11.8 (10.9–12.6)`
 [[nodiscard]] QString bandText(const plan::Band& band, int decimals, const settings::DisplayUnits& units);
 /// `1.4 km`

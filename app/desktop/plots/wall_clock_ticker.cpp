@@ -52,7 +52,7 @@ QString WallClockTicker::getTickLabel(double tick, const QLocale& locale, QChar,
     const Instant at = instantOf(tick);
     const std::string clock = clockText(m_zone, at);
     if (clock != "00:00") return QString::fromStdString(clock);
-    return locale.toString(settings::dateOf(m_zone.dayOf(at)), QLocale::ShortFormat);
+    return settings::dayText(m_zone.dayOf(at), locale);
 }
 
 }  // namespace treadwell::plots

@@ -152,9 +152,7 @@ void OrderPanel::reckon() {
     const fill::Speech speech{units, FarmZone{}};
     const auto order = samples::bestOrder(fields, plan);
     if (!order) return m_says->setLines({{speech.say(order.error()), true}});
-    const auto dayText = [&units](LocalDay day) {
-        return units.locale().toString(settings::dateOf(day), QLocale::ShortFormat);
-    };
+    const auto dayText = [&units](LocalDay day) { return settings::dayText(day, units.locale()); };
     Lines lines;
     int place = 0;
     for (const samples::FieldTurn& turn : order->turns) {

@@ -29,10 +29,6 @@ QString beliefText(const samples::Belief& belief, const settings::DisplayUnits& 
     return QStringLiteral("%1 (+-%2)").arg(units.text(belief.mean), units.text(belief.half80()));
 }
 
-QString dayText(LocalDay day, const settings::DisplayUnits& units) {
-    return units.locale().toString(settings::dateOf(day), QLocale::ShortFormat);
-}
-
 /// Makes the lines of a season at a moment.
 class Writer {
   public:
@@ -242,11 +238,12 @@ class Writer {
         if (outlook.reachesLow && outlook.reachesHigh)
             parts << Text::tr("in the goal %1 to %2")
                          .arg(reachText(*outlook.reachesLow), reachText(*outlook.reachesHigh));
-        if (outlook.byWarmth) parts << Text::tr("by warmth %1").arg(dayText(outlook.byWarmth->day, m_units));
+        if (outlook.byWarmth)
+            parts << Text::tr("by warmth %1").arg(settings::dayText(outlook.byWarmth->day, m_units.locale()));
         if (outlook.byPlanting) {
             parts << Text::tr("by planting %1 to %2")
-                         .arg(dayText(outlook.byPlanting->first, m_units),
-                              dayText(outlook.byPlanting->last, m_units));
+                         .arg(settings::dayText(outlook.byPlanting->first, m_units.locale()),
+                              settings::dayText(outlook.byPlanting->last, m_units.locale()));
         }
         if (!parts.isEmpty())
             lines.push_back({QStringLiteral("%1: %2").arg(name, parts.join(QStringLiteral(", ")))});
@@ -256,10 +253,11 @@ class Writer {
 
     [[nodiscard]] QString reachText(const samples::ReachDays& days) const {
         if (!days.median) return Text::tr("out of reach");
-        const QString median = dayText(*days.median, m_units);
+        const QString median = settings::dayText(*days.median, m_units.locale());
         if (!days.early || !days.late) return median;
         return QStringLiteral("%1 (%2–%3)")
-            .arg(median, dayText(*days.early, m_units), dayText(*days.late, m_units));
+            .arg(median, settings::dayText(*days.early, m_units.locale()),
+                 settings::dayText(*days.late, m_units.locale()));
     }
 
     const season::Season& m_season;

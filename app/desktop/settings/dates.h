@@ -3,6 +3,7 @@
 #include "core/base/farm_zone.h"
 
 #include <QDate>
+#include <QLocale>
 
 namespace treadwell::settings {
 
@@ -16,6 +17,11 @@ namespace treadwell::settings {
 [[nodiscard]] inline LocalDay localDayOf(const QDate& date) {
     return {std::chrono::year{date.year()}, std::chrono::month{static_cast<unsigned>(date.month())},
             std::chrono::day{static_cast<unsigned>(date.day())}};
+}
+
+/// The day as the locale writes it shortly.
+[[nodiscard]] inline QString dayText(LocalDay day, const QLocale& locale) {
+    return locale.toString(dateOf(day), QLocale::ShortFormat);
 }
 
 }  // namespace treadwell::settings
