@@ -4,7 +4,7 @@
 #include "app/desktop/day/sheet_view.h"
 #include "app/desktop/samples/lines_panel.h"
 #include "app/desktop/widgets/quantity_spin_box.h"
-#include "tests/app/desktop/season_window.h"
+#include "tests/app/desktop/form_window.h"
 
 #include <QComboBox>
 #include <QLabel>
@@ -17,7 +17,7 @@ namespace {
 
 using namespace std::chrono_literals;
 
-class FaceWindow : public SeasonWindow {
+class FaceWindow : public FormWindow {
   protected:
     FaceWindow() {
         auto session = session::Session::open(m_files, m_clock);
@@ -47,20 +47,6 @@ class FaceWindow : public SeasonWindow {
             core.density = DryDensity::fromKilogramsPerCubicMetre(240.0 - 10.0 * (i / 3) + 3.0 * (i % 3));
             EXPECT_TRUE(session->propose(core, m_clock.time, {}));
         }
-    }
-    widgets::QuantitySpinBox* box(const char* name) { return named<widgets::QuantitySpinBox>(name); }
-    void type(const char* name, const char* text) {
-        box(name)->setFocus();
-        box(name)->selectAll();
-        QTest::keyClicks(box(name), QLatin1String{text});
-        QTest::keyClick(box(name), Qt::Key_Return);
-    }
-    static void typeOn(const char* text) {
-        QTest::keyClicks(QApplication::focusWidget(), QLatin1String{text});
-        QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
-    }
-    QString running(const char* form) {
-        return named<QLabel>((std::string{form} + "Running").c_str())->text().replace(QChar::Nbsp, u' ');
     }
     QString sheet(const char* name) { return named<day_page::SheetView>(name)->toPlainText(); }
 };
