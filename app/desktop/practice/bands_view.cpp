@@ -36,22 +36,18 @@ void BandsView::tell() {
     setAccessibleDescription(sentence());
 }
 
-QString BandsView::nameOf(bool simulated) const {
-    return simulated ? tr("simulation") : tr("regression");
-}
-
-QString BandsView::figures(const Band& band) const {
+QString BandsView::lineOf(const Band& band) const {
     const settings::DisplayUnits& units = m_appearance.units();
-    return QStringLiteral("%1 (%2–%3)")
-        .arg(units.numberText(band.density.median().amount()),
+    return QStringLiteral("%1, %2: %3 (%4–%5)")
+        .arg(band.name, band.simulated ? tr("simulation") : tr("regression"),
+             units.numberText(band.density.median().amount()),
              units.numberText(band.density.low80().amount()),
              units.numberText(band.density.high80().amount()));
 }
 
 QString BandsView::sentence() const {
     QStringList parts;
-    for (const Band& band : m_bands)
-        parts << QStringLiteral("%1, %2: %3").arg(band.name, nameOf(band.simulated), figures(band));
+    for (const Band& band : m_bands) parts << lineOf(band);
     return parts.join(u'\n');
 }
 
@@ -93,9 +89,8 @@ void BandsView::paintBand(QPainter& painter, const Band& band, const QRectF& row
     const QRectF text{row.left(), row.top(), row.width(), double(fontMetrics().height())};
     painter.fillRect(text, theme.ground);  // over the line of the target
     painter.setPen(theme.ink);
-    const QString line = QStringLiteral("%1, %2: %3").arg(band.name, nameOf(band.simulated), figures(band));
     painter.drawText(text, Qt::AlignLeft | Qt::AlignVCenter,
-                     fontMetrics().elidedText(line, Qt::ElideRight, static_cast<int>(text.width())));
+                     fontMetrics().elidedText(lineOf(band), Qt::ElideRight, static_cast<int>(text.width())));
     const QRectF bar{x(band.density.low80()), text.bottom() + 2.0,
                      x(band.density.high80()) - x(band.density.low80()), kBar};
     painter.setPen(QPen{theme.density, theme.lineWidth});

@@ -25,8 +25,7 @@ class BandsView final : public QWidget {
     void changeEvent(QEvent* event) override;
 
   private:
-    [[nodiscard]] QString nameOf(bool simulated) const;
-    [[nodiscard]] QString figures(const Band& band) const;
+    [[nodiscard]] QString lineOf(const Band& band) const;
     [[nodiscard]] int rowHeight() const;
     void tell();
     void paintBand(QPainter& painter, const Band& band, const QRectF& row, double low, double high) const;
