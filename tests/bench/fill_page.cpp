@@ -67,11 +67,7 @@ std::vector<entries::Entry> smallSeason() {
     SeasonMaker maker;
     const Instant start = at("2026-09-13T06:00:00Z");
     maker.add(entries::SeasonStarted{"Farm", "Europe/Berlin"}, start);
-    maker.add(entries::SiloDefined{someSilo()}, start);
-    for (std::uint8_t number = 1; number <= 3; ++number) {
-        maker.add(entries::TractorDefined{someTractor(number, 8 + 2 * number)}, start);
-        maker.add(someWork(number, farm::Activity::packing, 0.7), start);
-    }
+    for (const entries::Body& body : packedSilo(someSilo().length)) maker.add(body, start);
     for (int i = 0; i < 180; ++i) maker.add(someLoad(12), start + 1h + 24h * (i / 60) + 5min * (i % 60));
     return maker.entries;
 }

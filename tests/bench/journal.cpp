@@ -8,8 +8,8 @@
 #include "core/advice/advise.h"
 #include "core/advice/from_season.h"
 #include "core/session/session.h"
+#include "tests/bench/many_entries.h"
 #include "tests/support/hand_clock.h"
-#include "tests/support/season_maker.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 #include <benchmark/benchmark.h>
@@ -64,14 +64,9 @@ constexpr int kLoads = 150;
 /// A session in which a day has its machines, its silo and its loads.
 struct BusyDay {
     BusyDay() {
-        std::vector<session::Proposal> day{
-            {entries::SiloDefined{testing_support::someSilo()}, clock.time, {}}};
-        for (std::uint8_t number = 1; number <= 3; ++number) {
-            day.push_back({entries::TractorDefined{testing_support::someTractor(number, 8 + 2 * number)},
-                           clock.time,
-                           {}});
-            day.push_back({testing_support::someWork(number, farm::Activity::packing, 0.7), clock.time, {}});
-        }
+        std::vector<session::Proposal> day;
+        for (const entries::Body& body : bench::packedSilo(testing_support::someSilo().length))
+            day.push_back({body, clock.time, {}});
         for (int i = 0; i < kLoads; ++i) day.push_back({someLoad(12), clock.time += kBetween, {}});
         benchmark::DoNotOptimize(session.importAll(day, kAuthor).value());
     }

@@ -9,6 +9,18 @@ using namespace testing_support;
 inline constexpr int kEntries = 100'000;
 inline constexpr int kDays = 60;
 
+/// A silo of this length and three tractors that pack in it.
+inline std::vector<entries::Body> packedSilo(Length length) {
+    farm::Silo silo = someSilo();
+    silo.length = length;
+    std::vector<entries::Body> bodies{entries::SiloDefined{silo}};
+    for (std::uint8_t number = 1; number <= 3; ++number) {
+        bodies.push_back(entries::TractorDefined{someTractor(number, 8 + 2 * number)});
+        bodies.push_back(someWork(number, farm::Activity::packing, 0.7));
+    }
+    return bodies;
+}
+
 inline entries::Entry loadNumber(std::uint32_t number, Instant happened) {
     entries::Entry entry;
     entry.header.id.value.bytes[0] = 9;

@@ -4,8 +4,8 @@
 #include "app/desktop/desk/session_file.h"
 #include "app/desktop/main_window.h"
 #include "core/session/session.h"
+#include "tests/bench/many_entries.h"
 #include "tests/support/hand_clock.h"
-#include "tests/support/season_maker.h"
 
 #include <benchmark/benchmark.h>
 #include <spawn.h>
@@ -38,13 +38,10 @@ session::Files filesIn(const std::string& folder) {
 void makeSeason(const session::Files& files) {
     HandClock clock{kBegin};
     auto session = session::Session::create(files, {"Two Creeks", "America/Sao_Paulo"}, {}, clock).value();
-    farm::Silo silo = someSilo();
-    silo.length = Length::fromMetres(120);  // to hold all that is tipped
-    std::vector<session::Proposal> all{{entries::SiloDefined{silo}, kBegin, {}}};
-    for (std::uint8_t number = 1; number <= 3; ++number) {
-        all.push_back({entries::TractorDefined{someTractor(number, 8 + 2 * number)}, kBegin, {}});
-        all.push_back({someWork(number, farm::Activity::packing, 0.7), kBegin, {}});
-    }
+    std::vector<session::Proposal> all;
+    // Long enough to hold all that is tipped.
+    for (const entries::Body& body : bench::packedSilo(Length::fromMetres(120)))
+        all.push_back({body, kBegin, {}});
     for (int day = 0; day < kDays; ++day) {
         for (int load = 0; load < kLoads; ++load)
             all.push_back({someLoad(12), kBegin + std::chrono::days{day} + load * kBetween, {}});
