@@ -14,9 +14,12 @@ double studentCdf(double x, double degreesOfFreedom) {
     if (!(degreesOfFreedom > 0.0)) throw std::invalid_argument("degrees of freedom not above 0");
     // Beyond this the two differ by less than the incomplete beta function errs.
     if (degreesOfFreedom > 1e7) return normalCdf(x);
-    const double ratio = x / std::sqrt(degreesOfFreedom);
+    const double square = x * x / degreesOfFreedom;
+    // Near the middle 1 / (1 + square) has lost the digits of x, so the function's mirror image is taken there.
     const double tail =
-        0.5 * Eigen::numext::betainc(0.5 * degreesOfFreedom, 0.5, 1.0 / (1.0 + ratio * ratio));
+        square < 1.0 / degreesOfFreedom
+            ? 0.5 - 0.5 * Eigen::numext::betainc(0.5, 0.5 * degreesOfFreedom, square / (1.0 + square))
+            : 0.5 * Eigen::numext::betainc(0.5 * degreesOfFreedom, 0.5, 1.0 / (1.0 + square));
     return x <= 0.0 ? tail : 1.0 - tail;
 }
 

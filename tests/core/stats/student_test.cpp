@@ -26,6 +26,21 @@ TEST(Student, TwoDegreesHaveAClosedForm) {
     }
 }
 
+// x / (2 sqrt(2 + x^2)) beyond one half: Abramowitz & Stegun 1964, 26.7.4 for two degrees of freedom.
+TEST(Student, KeepsItsDigitsNearTheMiddle) {
+    for (const double x : {1e-3, 1e-5, 1e-6, 1e-7, 1e-9}) {
+        const double beyond = x / (2.0 * std::sqrt(2.0 + x * x));
+        EXPECT_NEAR(studentCdf(x, 2.0), 0.5 + beyond, 1e-15) << x;
+        EXPECT_NEAR(studentCdf(-x, 2.0), 0.5 - beyond, 1e-15) << x;
+    }
+    for (int degrees = 2; degrees < 400; degrees += 4) {
+        for (const double probability : {0.49, 0.496, 0.498, 0.499, 0.501, 0.502, 0.51}) {
+            const double back = studentCdf(studentQuantile(probability, degrees / 2.0), degrees / 2.0);
+            EXPECT_NEAR(back, probability, 1e-13) << probability << " at " << degrees / 2.0;
+        }
+    }
+}
+
 TEST(Student, WithoutEndIsTheNormalLaw) {
     constexpr double kEndless = std::numeric_limits<double>::infinity();
     EXPECT_EQ(studentCdf(1.3, kEndless), normalCdf(1.3));
