@@ -14,11 +14,11 @@ namespace treadwell::cli {
 namespace {
 
 using density::BandGain;
-using density::Evidence;
+using density::DensityEvidence;
 using words::inWords;
 
 /// What the verb tells.
-struct Told {
+struct CalibrationTold {
     const season::FarmBook& farm;
     density::SeasonEvidence evidence;
     density::Calibration calibration;
@@ -31,7 +31,7 @@ struct Line {
     entries::EntryId entry;
     Instant at;
     std::string kind;
-    std::optional<Evidence> evidence;
+    std::optional<DensityEvidence> evidence;
     std::optional<Message> reason = {};
     const entries::EarlierSeason* carriedFrom = nullptr;
 };
@@ -61,7 +61,7 @@ std::string begunOn(const entries::EarlierSeason* earlier, const season::FarmBoo
     return earlier == nullptr || !earlier->begins ? "" : toIso8601(farm.zone.dayOf(*earlier->begins));
 }
 
-std::string siloName(const Told& told, const density::SiloPosterior& silo) {
+std::string siloName(const CalibrationTold& told, const density::SiloPosterior& silo) {
     const std::string name = nameIn(told.farm.silos, silo.silo);
     for (const density::CarriedEvidence& each : told.evidence.carried) {
         if (each.evidence.season == silo.season)
@@ -70,7 +70,7 @@ std::string siloName(const Told& told, const density::SiloPosterior& silo) {
     return name;
 }
 
-void writeEvidence(JsonWriter& json, const Told& told, const words::Style& style) {
+void writeEvidence(JsonWriter& json, const CalibrationTold& told, const words::Style& style) {
     json.key("evidence").beginArray();
     for (const Line& line : linesOf(told.evidence)) {
         json.beginObject()
@@ -123,7 +123,7 @@ void writeGain(JsonWriter& json, const BandGain& gain, const words::Style& style
     writeMessage(json, messageOf(gain), style);
 }
 
-void writeSilos(JsonWriter& json, const Told& told, const words::Style& style) {
+void writeSilos(JsonWriter& json, const CalibrationTold& told, const words::Style& style) {
     json.key("silos").beginArray();
     for (std::size_t i = 0; i < told.calibration.silos.size(); ++i) {
         const density::SiloPosterior& silo = told.calibration.silos[i];
@@ -150,7 +150,7 @@ void writeReml(JsonWriter& json, const stats::RemlFit& fit) {
     json.member("spot_variance", fit.residual).endObject();
 }
 
-void writeCalibration(const Told& told, Instant at, const Answer& answer) {
+void writeCalibration(const CalibrationTold& told, Instant at, const Answer& answer) {
     const density::Calibration& calibration = told.calibration;
     JsonWriter json{2};
     json.beginObject().member("at", toIso8601(at));
@@ -174,7 +174,7 @@ void writeCalibration(const Told& told, Instant at, const Answer& answer) {
     answer.out << json.text() << '\n';
 }
 
-Table tableOf(const Told& told, const words::Style& style) {
+Table tableOf(const CalibrationTold& told, const words::Style& style) {
     Table table;
     table.columns = {{"silo", "Silo"},
                      {"kind", "Evidence"},
@@ -199,7 +199,7 @@ Table tableOf(const Told& told, const words::Style& style) {
     return table;
 }
 
-void printWords(const Told& told, const Answer& answer) {
+void printWords(const CalibrationTold& told, const Answer& answer) {
     const density::Calibration& calibration = told.calibration;
     if (calibration.silos.empty()) {
         answer.out
@@ -224,8 +224,8 @@ void printWords(const Told& told, const Answer& answer) {
 }  // namespace
 
 void printCalibration(const season::Season& season, Instant at, ListForm form, const Answer& answer) {
-    Told told{season.farm(), density::evidenceOf(season, at), {}, {}};
-    const std::vector<Evidence> usable = told.evidence.usable();
+    CalibrationTold told{season.farm(), density::evidenceOf(season, at), {}, {}};
+    const std::vector<DensityEvidence> usable = told.evidence.usable();
     // What evidenceOf() settles has been checked.
     told.calibration = density::calibrate(usable).value();
     told.check = density::checkCalibration(usable).value();

@@ -15,6 +15,10 @@ tl::unexpected<Failure> misused(const Error& error, std::string_view option, con
         Failure{Status::misused, std::string{option} + ": " + words::inWords(error.message, style)}};
 }
 
+tl::unexpected<Failure> misusedLine(std::string line) {
+    return tl::unexpected{Failure{Status::misused, std::move(line)}};
+}
+
 tl::unexpected<Failure> failed(const Error& error, const words::Style& style) {
     return tl::unexpected{Failure{Status::failed, words::inWords(error, style)}};
 }

@@ -38,6 +38,9 @@ struct Answer {
 [[nodiscard]] tl::unexpected<Failure> misused(const Error& error, std::string_view option,
                                               const words::Style& style);
 
+/// The same in words of its own.
+[[nodiscard]] tl::unexpected<Failure> misusedLine(std::string line);
+
 /// A file or what stands in it.
 [[nodiscard]] tl::unexpected<Failure> failed(const Error& error, const words::Style& style);
 

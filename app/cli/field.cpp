@@ -36,7 +36,7 @@ struct Section {
 };
 
 /// All that is answered.
-struct Asked {
+struct FieldAsked {
     const density::SiloLayers& layers;
     FieldQuestion question;
     std::optional<FieldMean> whole;
@@ -53,10 +53,10 @@ std::vector<Length> valuesOf(const std::optional<Length>& given, Length whole, i
     return values;
 }
 
-Asked ask(const season::Season& season, const density::SiloLayers& layers, const Field& field,
-          const FieldQuestion& question) {
+FieldAsked ask(const season::Season& season, const density::SiloLayers& layers, const Field& field,
+               const FieldQuestion& question) {
     const Box all = field.whole();
-    Asked asked{layers, question, field.mean(all), {}, {}, {}};
+    FieldAsked asked{layers, question, field.mean(all), {}, {}, {}};
     for (int i = 0; i < kSections; ++i) {
         Box part = all;
         part.low.along = all.high.along * (static_cast<double>(i) / kSections);
@@ -82,7 +82,7 @@ void writeMean(JsonWriter& json, const FieldMean& mean) {
     json.member("effective_layers", mean.effectiveLayers);
 }
 
-void writePlace(JsonWriter& json, const Asked& asked, const Place& place) {
+void writeFieldPlace(JsonWriter& json, const FieldAsked& asked, const Place& place) {
     const packing::Layer& layer = *asked.layers.layers[place.point.layer].layer;
     json.beginObject();
     writeAmount(json, "along", place.where.along.amount());
@@ -94,7 +94,8 @@ void writePlace(JsonWriter& json, const Asked& asked, const Place& place) {
     json.endObject();
 }
 
-void writeWeakPlace(JsonWriter& json, const Asked& asked, const WeakPlace& weak, const words::Style& style) {
+void writeWeakPlace(JsonWriter& json, const FieldAsked& asked, const WeakPlace& weak,
+                    const words::Style& style) {
     const auto number = [&](std::size_t k) { return asked.layers.layers[k].layer->number; };
     json.beginObject()
         .member("first_layer", number(weak.layers.first))
@@ -110,7 +111,7 @@ void writeWeakPlace(JsonWriter& json, const Asked& asked, const WeakPlace& weak,
     json.endObject();
 }
 
-void writeField(const Asked& asked, Instant at, const Answer& answer) {
+void writeField(const FieldAsked& asked, Instant at, const Answer& answer) {
     JsonWriter json{2};
     json.beginObject()
         .member("silo", asked.layers.silo.name)
@@ -133,7 +134,7 @@ void writeField(const Asked& asked, Instant at, const Answer& answer) {
     json.endArray().key("weakest").beginArray();
     for (const WeakPlace& weak : asked.weakest) writeWeakPlace(json, asked, weak, answer.style);
     json.endArray().key("places").beginArray();
-    for (const Place& place : asked.places) writePlace(json, asked, place);
+    for (const Place& place : asked.places) writeFieldPlace(json, asked, place);
     json.endArray().endObject();
     answer.out << json.text() << '\n';
 }
@@ -144,7 +145,7 @@ void addBandColumns(std::vector<Column>& columns) {
     columns.push_back({"density_high80", "to", Dimension::dryDensity});
 }
 
-Table placesOf(const Asked& asked) {
+Table placesOf(const FieldAsked& asked) {
     Table table{{{"along", "Along", Dimension::length},
                  {"up", "Up", Dimension::length},
                  {"across", "Across", Dimension::length},
@@ -163,7 +164,7 @@ Table placesOf(const Asked& asked) {
     return table;
 }
 
-Table sectionsOf(const Asked& asked) {
+Table sectionsOf(const FieldAsked& asked) {
     Table table{{{"from", "From the back wall", Dimension::length},
                  {"to", "to", Dimension::length},
                  {"dry_matter_mass", "Dry", Dimension::dryMass},
@@ -179,7 +180,7 @@ Table sectionsOf(const Asked& asked) {
     return table;
 }
 
-void printWeakPlace(const Asked& asked, const WeakPlace& weak, const Answer& answer) {
+void printWeakPlace(const FieldAsked& asked, const WeakPlace& weak, const Answer& answer) {
     const words::Style& style = answer.style;
     const auto number = [&](std::size_t k) { return std::to_string(asked.layers.layers[k].layer->number); };
     const std::size_t last = weak.layers.first + weak.layers.count - 1;
@@ -193,7 +194,7 @@ void printWeakPlace(const Asked& asked, const WeakPlace& weak, const Answer& ans
     for (const Message& cause : weak.causes) answer.out << "  " << inWords(cause, style) << '\n';
 }
 
-void printText(const Asked& asked, Instant at, const Answer& answer) {
+void printText(const FieldAsked& asked, Instant at, const Answer& answer) {
     const bool full = asked.question.filled == Filled::whenFull;
     answer.out << asked.layers.silo.name << ", " << inWords(at, answer.style)
                << (full ? ", when full" : ", as it lies now") << '\n';
@@ -224,7 +225,7 @@ Outcome printField(const season::Season& season, const farm::Silo& silo, Instant
         const Message reason = readings.silo.reason.value_or(Message{code::noLoads, {}});
         return tl::unexpected{Failure{Status::failed, silo.name + ": " + inWords(reason, answer.style)}};
     }
-    const Asked asked = ask(season, *readings.layers, *field, question);
+    const FieldAsked asked = ask(season, *readings.layers, *field, question);
     if (form == ListForm::json) {
         writeField(asked, at, answer);
     } else if (form == ListForm::csv) {

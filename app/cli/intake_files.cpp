@@ -27,8 +27,7 @@ tl::expected<std::optional<E>, Failure> choiceFrom(const std::optional<std::stri
     std::string names;
     for (const std::string_view name : enumTexts(E{}))
         names += (names.empty() ? "" : ", ") + std::string{name};
-    return tl::unexpected{
-        Failure{Status::misused, option + ": \"" + *text + "\" is not known: use one of " + names}};
+    return misusedLine(option + ": \"" + *text + "\" is not known: use one of " + names);
 }
 
 tl::expected<intake::ImportMap, Failure> answersFrom(const ImportOptions& options) {
@@ -71,14 +70,14 @@ tl::expected<intake::Context, Failure> contextFrom(const ImportOptions& options,
     return context;
 }
 
-struct Answer {
+struct Choice {
     Code question;
     const char* option;
 };
 
 /// The option that answers what a file leaves open; empty where none does.
 std::string optionFor(Code question) {
-    static constexpr auto kAnswers = std::to_array<Answer>({{code::encodingAmbiguous, " (--encoding)"},
+    static constexpr auto kAnswers = std::to_array<Choice>({{code::encodingAmbiguous, " (--encoding)"},
                                                             {code::encodingWrong, " (--encoding)"},
                                                             {code::delimiterAmbiguous, " (--delimiter)"},
                                                             {code::decimalAmbiguous, " (--decimal-sign)"},
@@ -89,7 +88,7 @@ std::string optionFor(Code question) {
                                                             {code::columnMissing, " (--column)"},
                                                             {code::columnTwice, " (--column)"},
                                                             {code::columnNotThere, " (--column)"}});
-    const auto* found = std::ranges::find(kAnswers, question, &Answer::question);
+    const auto* found = std::ranges::find(kAnswers, question, &Choice::question);
     return found == kAnswers.end() ? "" : found->option;
 }
 
@@ -158,11 +157,11 @@ tl::expected<std::vector<ImportedFile>, Failure> readFiles(const ImportOptions& 
         files.push_back({named.kind, *named.path, *std::move(read), {}});
     }
     if (files.empty()) {
-        return tl::unexpected{Failure{Status::misused,
-                                      "nothing to import: give --tickets, --tractors, --samples, --heights, "
-                                      "--layers, --cores, --sieves, "
-                                      "--kernels, --temperatures, --fields, --chop, "
-                                      "--removals or --face-temperatures"}};
+        return misusedLine(
+            "nothing to import: give --tickets, --tractors, --samples, --heights, "
+            "--layers, --cores, --sieves, "
+            "--kernels, --temperatures, --fields, --chop, "
+            "--removals or --face-temperatures");
     }
     return files;
 }

@@ -21,8 +21,7 @@ Outcome take(const std::optional<std::string>& text, const char* option, std::op
     if (!text) return {};
     day = dayFromIso8601(*text);
     if (day) return {};
-    return tl::unexpected{Failure{Status::misused, std::string{option} + ": \"" + *text +
-                                                       "\" is not a date: write it like 2027-01-10"}};
+    return misusedLine(std::string{option} + ": \"" + *text + "\" is not a date: write it like 2027-01-10");
 }
 
 struct Opened {

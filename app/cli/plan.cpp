@@ -52,8 +52,7 @@ Tables tablesOf(const PlanOptions& options, const Answer& answer) {
         for (PlanTable& table : *tables) all.push_back(std::move(table));
     }
     if (found) return all;
-    return tl::unexpected{
-        Failure{Status::misused, "WHAT: \"" + options.what + "\" is not known: use one of " + names + "all"}};
+    return misusedLine("WHAT: \"" + options.what + "\" is not known: use one of " + names + "all");
 }
 
 }  // namespace
@@ -91,8 +90,7 @@ Outcome plan(const PlanOptions& options, const Answer& answer) {
     }
     if (options.adopted) return printAdopted(*options.adopted, answer);
     if (options.of) return printBegun(*options.of, answer);
-    if (options.file.empty())
-        return tl::unexpected{Failure{Status::misused, "PLAN is missing: give a file, or --example for one"}};
+    if (options.file.empty()) return misusedLine("PLAN is missing: give a file, or --example for one");
     if (options.adopt) return adopt(options, answer);
     const auto tables = tablesOf(options, answer);
     if (!tables) return tl::unexpected{tables.error()};

@@ -28,8 +28,8 @@ tl::expected<Lesson, Failure> lessonCalled(const std::string& name, const words:
         known += (known.empty() ? "" : ", ") + lesson.id;
     }
     if (std::filesystem::exists(name)) return fromFile(name, practice::lessonFromJson, style);
-    return tl::unexpected{Failure{Status::misused, "\"" + name + "\" is no lesson and no file: use one of " +
-                                                       known + " or the name of a file"}};
+    return misusedLine("\"" + name + "\" is no lesson and no file: use one of " + known +
+                       " or the name of a file");
 }
 
 tl::expected<practice::Plan, Failure> planFrom(const PracticeOptions& options, const Lesson& lesson,
@@ -150,8 +150,7 @@ Outcome lesson(const PracticeOptions& options, const Answer& answer) {
     if (!plan) return tl::unexpected{plan.error()};
     const auto threads = integerFromText(options.threads);
     if (!threads || *threads < 1 || *threads > 64) {
-        return tl::unexpected{
-            Failure{Status::misused, "--threads: \"" + options.threads + "\" is no whole number of 1 to 64"}};
+        return misusedLine("--threads: \"" + options.threads + "\" is no whole number of 1 to 64");
     }
     Result<LessonRun> run = Unexpected{Error{}};
     if (options.drive) {

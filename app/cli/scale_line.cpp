@@ -15,10 +15,6 @@ constexpr std::chrono::seconds kBetweenQuestions{1};
 constexpr std::chrono::milliseconds kGlance{100};
 constexpr std::int64_t kLongestWait = 3600;
 
-tl::unexpected<Failure> misusedLine(std::string line) {
-    return tl::unexpected{Failure{Status::misused, std::move(line)}};
-}
-
 std::string profileNames() {
     std::string names;
     for (const formats::ScaleProfile& profile : formats::scaleProfiles())

@@ -71,8 +71,7 @@ tl::expected<plan::SealTask, Failure> taskFrom(const Tasks& tasks, const Sealing
             found = &task;
     }
     if (found != nullptr) return *found;
-    return tl::unexpected{Failure{Status::misused, "--done: \"" + *options.done +
-                                                       "\" is no step of this sealing: use one of " + names}};
+    return misusedLine("--done: \"" + *options.done + "\" is no step of this sealing: use one of " + names);
 }
 
 tl::expected<entries::Stretch, Failure> stretchFrom(const SealingOptions& options,

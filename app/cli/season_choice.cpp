@@ -7,14 +7,6 @@
 
 namespace treadwell::cli {
 
-namespace {
-
-tl::unexpected<Failure> misusedLine(std::string line) {
-    return tl::unexpected{Failure{Status::misused, std::move(line)}};
-}
-
-}  // namespace
-
 tl::expected<Instant, Failure> momentFrom(const std::optional<std::string>& at, const words::Style& style,
                                           std::string_view option) {
     if (!at) return SystemClock{}.now();

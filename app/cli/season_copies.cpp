@@ -82,8 +82,7 @@ Outcome secondPlace(const CopyOptions& options, const Answer& answer) {
     const auto files = filesOf({}, answer.style);
     if (!files) return tl::unexpected{files.error()};
     if (options.place || options.noPlace) {
-        if (options.place && options.noPlace)
-            return tl::unexpected{Failure{Status::misused, "give a folder or --none"}};
+        if (options.place && options.noPlace) return misusedLine("give a folder or --none");
         std::error_code absent;
         if (options.place && !std::filesystem::is_directory(*options.place, absent)) {
             return failed(
@@ -104,7 +103,7 @@ Outcome secondPlace(const CopyOptions& options, const Answer& answer) {
         if (const auto copied = options.copyNow ? opened->copyToSecondPlace() : Result<void>{}; !copied)
             return failed(copied.error(), answer.style);
     } else if (options.copyNow) {
-        return tl::unexpected{Failure{Status::misused, "--copy-now: say of which season, with --season"}};
+        return misusedLine("--copy-now: say of which season, with --season");
     }
     const Message stand = session::copiesStand(files->stateFolder, season);
     if (answer.json) {
@@ -131,8 +130,7 @@ Outcome exportSeason(const CopyOptions& options, const Answer& answer) {
     if (!what) {
         std::string known = "season";
         for (const std::string_view name : enumTexts(Export{})) known += ", " + std::string{name};
-        return tl::unexpected{
-            Failure{Status::misused, "\"" + options.what + "\" cannot be exported: use one of " + known}};
+        return misusedLine("\"" + options.what + "\" cannot be exported: use one of " + known);
     }
     const auto opened = openSeason(options.file, Purpose::reading, answer);
     if (!opened) return tl::unexpected{opened.error()};
@@ -147,8 +145,7 @@ Outcome schema(const std::string& what, const Answer& answer) {
     } else if (what == "drive") {
         answer.out << practice::driveSchema();
     } else {
-        return tl::unexpected{
-            Failure{Status::misused, "\"" + what + "\" has no schema: use one of season, lesson, drive"}};
+        return misusedLine("\"" + what + "\" has no schema: use one of season, lesson, drive");
     }
     return {};
 }

@@ -22,10 +22,6 @@ struct Desk {
     Answer answer;  ///< on the farm's clock
 };
 
-tl::unexpected<Failure> misusedLine(std::string line) {
-    return tl::unexpected{Failure{Status::misused, std::move(line)}};
-}
-
 /// A field that was typed wrongly: `mass: ...`.
 tl::unexpected<Failure> misusedField(const Error& error, const words::Style& style) {
     return misusedLine(words::inWords(error, style));

@@ -18,20 +18,20 @@ constexpr std::size_t kEnding = 8;
 constexpr std::size_t kShortestEnding = 4;
 
 /// A season that is looked at, with the names in it.
-struct Desk {
+struct ListDesk {
     std::shared_ptr<const season::Season> season;
     PeopleNames people;
     words::NameOf names;
     Answer answer;  ///< on the farm's clock
 };
 
-tl::expected<Desk, Failure> deskOf(const std::string& file, const Answer& answer) {
+tl::expected<ListDesk, Failure> listDeskOf(const std::string& file, const Answer& answer) {
     auto session = openSeason(file, Purpose::reading, answer);
     if (!session) return tl::unexpected{session.error()};
     auto people = session->people().all();
     if (!people) return failed(people.error(), answer.style);
     const auto season = session->snapshot();
-    Desk desk{season, *std::move(people), {}, answer};
+    ListDesk desk{season, *std::move(people), {}, answer};
     desk.names = namesOf(desk.season->farm(), desk.people);
     desk.answer.style.zone = desk.season->zone();
     return desk;
@@ -70,7 +70,7 @@ std::string_view standingOf(const season::Fact& fact) {
     return fact.isCorrected() ? "corrected" : "stands";
 }
 
-void writeFact(JsonWriter& json, const season::Fact& fact, const Desk& desk) {
+void writeFact(JsonWriter& json, const season::Fact& fact, const ListDesk& desk) {
     const entries::Header& header = fact.stated().header;
     json.beginObject().member("entry", header.id.value.text()).member("kind", header.kind);
     json.member("happened", toIso8601(fact.happened())).member("recorded", toIso8601(header.recorded));
@@ -79,7 +79,7 @@ void writeFact(JsonWriter& json, const season::Fact& fact, const Desk& desk) {
     json.member("text", inWords(fact.body(), desk.names, desk.answer.style)).endObject();
 }
 
-void print(const std::vector<season::FactPointer>& facts, const Desk& desk) {
+void print(const std::vector<season::FactPointer>& facts, const ListDesk& desk) {
     if (desk.answer.json) {
         JsonWriter json{2};
         json.beginObject().key("entries").beginArray();
@@ -107,7 +107,7 @@ std::string_view roleOf(const entries::Entry& entry) {
     return std::holds_alternative<entries::VoidEntry>(entry.body) ? "voided" : "corrected";
 }
 
-void printHistory(const std::vector<season::EntryPointer>& lines, const Desk& desk) {
+void printHistory(const std::vector<season::EntryPointer>& lines, const ListDesk& desk) {
     const auto authorOf = [&](const entries::Entry& entry) {
         const auto known = desk.people.find(entry.header.author);
         return known == desk.people.end() ? std::string{} : known->second;
@@ -158,10 +158,9 @@ tl::expected<season::EntryPointer, Failure> entryFrom(const season::Season& seas
     }
     if (typed.size() >= kShortestEnding && found.size() == 1) return found.front();
     const bool many = typed.size() < kShortestEnding || !found.empty();
-    return tl::unexpected{
-        Failure{Status::misused, "\"" + typed + "\" " +
-                                     (many ? "may be several entries: give more of the id's end"
-                                           : "is the id of no entry: `list` shows them")}};
+    return misusedLine("\"" + typed + "\" " +
+                       (many ? "may be several entries: give more of the id's end"
+                             : "is the id of no entry: `list` shows them"));
 }
 
 words::NameOf namesOf(const season::FarmBook& farm, const PeopleNames& people) {
@@ -181,7 +180,7 @@ words::NameOf namesOf(const season::FarmBook& farm, const PeopleNames& people) {
 }
 
 Outcome list(const EntryOptions& options, const Answer& answer) {
-    const auto desk = deskOf(options.file, answer);
+    const auto desk = listDeskOf(options.file, answer);
     if (!desk) return tl::unexpected{desk.error()};
     std::optional<farm::SiloId> silo;
     if (options.silo) {
@@ -214,7 +213,7 @@ Outcome list(const EntryOptions& options, const Answer& answer) {
 }
 
 Outcome history(const EntryOptions& options, const Answer& answer) {
-    const auto desk = deskOf(options.file, answer);
+    const auto desk = listDeskOf(options.file, answer);
     if (!desk) return tl::unexpected{desk.error()};
     const auto entry = entryFrom(*desk->season, options.entry);
     if (!entry) return tl::unexpected{entry.error()};

@@ -14,8 +14,7 @@ tl::expected<entries::PersonId, Failure> personNamed(const Known& known, const s
     const auto found =
         std::find_if(known.begin(), known.end(), [&](const auto& person) { return person.second == name; });
     if (found != known.end()) return found->first;
-    return tl::unexpected{
-        Failure{Status::misused, "nobody is called \"" + name + "\": `people FILE` shows the names"}};
+    return misusedLine("nobody is called \"" + name + "\": `people FILE` shows the names");
 }
 
 Outcome change(session::People people, const Known& known, const PeopleOptions& options,
@@ -38,7 +37,7 @@ Outcome people(const PeopleOptions& options, const Answer& answer) {
     const int changes =
         int{options.add.has_value()} + int{options.erase.has_value()} + int{options.rename.has_value()};
     if (changes > 1 || options.rename.has_value() != options.to.has_value()) {
-        return tl::unexpected{Failure{Status::misused, "give one of --add, --erase, or --rename with --to"}};
+        return misusedLine("give one of --add, --erase, or --rename with --to");
     }
     auto opened = openSeason(options.file, changes > 0 ? Purpose::writing : Purpose::reading, answer);
     if (!opened) return tl::unexpected{opened.error()};

@@ -94,7 +94,7 @@ tl::expected<season::Season, Failure> readSeason(const std::string& file, const 
 
 Outcome newSeason(const NewSeasonOptions& options, const Answer& answer) {
     if (options.farm.has_value() == !options.carry.empty()) {
-        return tl::unexpected{Failure{Status::misused, "give --farm, or --carry with an earlier season"}};
+        return misusedLine("give --farm, or --carry with an earlier season");
     }
     const auto beginning =
         options.farm ? farmFrom(*options.farm, answer.style) : carriedFrom(options, answer);

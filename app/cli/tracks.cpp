@@ -59,7 +59,7 @@ tl::expected<farm::SiloPlace, Failure> placeFrom(const std::string& corner, cons
 /// As typed, or as it was recorded; none where neither was done.
 tl::expected<std::optional<farm::SiloPlace>, Failure> placeOf(const View& view, const TrackOptions& given) {
     if (given.corner.has_value() != given.bearing.has_value())
-        return tl::unexpected{Failure{Status::misused, "--corner and --bearing: give both or neither"}};
+        return misusedLine("--corner and --bearing: give both or neither");
     if (given.corner) {
         const auto place = placeFrom(*given.corner, *given.bearing, view.answer.style);
         if (!place) return tl::unexpected{place.error()};
@@ -83,8 +83,7 @@ tl::expected<entries::TrackAttached, Failure> lookAt(const season::FarmBook& far
 tl::expected<std::vector<entries::TrackAttached>, Failure> chosenTracks(const View& view,
                                                                         const TrackOptions& given) {
     if (given.tracks.size() != given.tractors.size()) {
-        return tl::unexpected{
-            Failure{Status::misused, "--tractor: give one for each --track, in the same order"}};
+        return misusedLine("--tractor: give one for each --track, in the same order");
     }
     std::vector<entries::TrackAttached> chosen;
     for (std::size_t i = 0; i < given.tracks.size(); ++i) {

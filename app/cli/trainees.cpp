@@ -39,9 +39,8 @@ tl::unexpected<Failure> nobodyCalled(const std::string& name, const practice::Pr
     std::string known;
     for (const practice::Trainee& trainee : progress.trainees)
         known += (known.empty() ? "" : ", ") + trainee.name;
-    return tl::unexpected{
-        Failure{Status::misused, "nobody who practises here is called \"" + name + "\"" +
-                                     (known.empty() ? ": nobody is known yet" : ": give one of " + known)}};
+    return misusedLine("nobody who practises here is called \"" + name + "\"" +
+                       (known.empty() ? ": nobody is known yet" : ": give one of " + known));
 }
 
 void writeTrainee(JsonWriter& json, const practice::Trainee& trainee) {

@@ -43,9 +43,9 @@ constexpr double kStrongShift = 12.0 / 8.0;
 constexpr Length kMorePerTenKilovolts = Length::fromMetres(0.10);
 
 /// Gathers the cautions of one silo.
-class Collector final {
+class CautionCollector final {
   public:
-    Collector(const farm::Silo& silo, const CautionSituation& situation, Instant now)
+    CautionCollector(const farm::Silo& silo, const CautionSituation& situation, Instant now)
         : m_silo{silo}, m_situation{situation}, m_now{now} {}
 
     std::vector<CautionNow> collect() {
@@ -180,7 +180,7 @@ Message standingText() {
 }
 
 std::vector<CautionNow> cautionsFor(const farm::Silo& silo, const CautionSituation& situation, Instant now) {
-    return Collector{silo, situation, now}.collect();
+    return CautionCollector{silo, situation, now}.collect();
 }
 
 }  // namespace treadwell::attention

@@ -12,9 +12,9 @@ namespace treadwell::attention {
 
 namespace {
 
-class Collector final {
+class MatterCollector final {
   public:
-    Collector(const season::Season& season, const density::Readings& readings)
+    MatterCollector(const season::Season& season, const density::Readings& readings)
         : m_season{season}, m_readings{readings}, m_rolling{readings.rolling} {}
 
     std::vector<MatterNow> collect() {
@@ -130,7 +130,7 @@ class Collector final {
 }  // namespace
 
 std::vector<MatterNow> mattersAt(const season::Season& season, const density::Readings& readings) {
-    return Collector{season, readings}.collect();
+    return MatterCollector{season, readings}.collect();
 }
 
 }  // namespace treadwell::attention

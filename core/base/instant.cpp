@@ -1,5 +1,7 @@
 #include "core/base/instant.h"
 
+#include "core/base/number_text.h"
+
 #include <array>
 #include <charconv>
 #include <cstdio>
@@ -45,7 +47,7 @@ std::optional<std::chrono::microseconds> takeFraction(std::string_view& text) {
     std::int64_t us = 0;
     std::int64_t scale = 100'000;
     std::size_t digits = 0;
-    while (!text.empty() && text.front() >= '0' && text.front() <= '9') {
+    while (!text.empty() && isDigit(text.front())) {
         us += scale * (text.front() - '0');
         scale /= 10;
         ++digits;

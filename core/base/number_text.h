@@ -21,4 +21,9 @@ namespace treadwell {
 
 [[nodiscard]] std::optional<std::int64_t> integerFromText(std::string_view text);
 
+/// One of 0 to 9, in no locale.
+[[nodiscard]] constexpr bool isDigit(char c) noexcept {
+    return c >= '0' && c <= '9';
+}
+
 }  // namespace treadwell

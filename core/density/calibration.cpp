@@ -66,7 +66,7 @@ const Residual& Calibration::residualOf(farm::SiloId of, std::string_view season
     return found == nullptr ? next : found->residual;
 }
 
-Result<Calibration> calibrate(std::span<const Evidence> evidence, const CalibrationPrior& prior) {
+Result<Calibration> calibrate(std::span<const DensityEvidence> evidence, const CalibrationPrior& prior) {
     const auto grouped = groupedEvidence(evidence, prior);
     if (!grouped) return Unexpected{grouped.error()};
     const auto& [silos, place, learnt] = *grouped;

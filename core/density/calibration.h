@@ -11,7 +11,7 @@
 
 namespace treadwell::density {
 
-using Evidence = entries::DensityEvidence;
+using entries::DensityEvidence;
 
 /// What is taken to be known before any evidence, as variances of ln(measured / predicted). Assumed: the
 /// split of the survey's residual, the degrees of freedom, method and way to opening (rule B10).
@@ -88,7 +88,7 @@ struct Calibration {
 /// entries::validate(DensityEvidence), the field `evidence[i].error` and so on. Nothing non-finite leaves.
 /// Sources: Gelman et al. 2013, Bayesian Data Analysis, 3rd ed., ch. 5 and 13.7; Satterthwaite 1946,
 /// Biometrics Bulletin 2(6):110-114; the components derived from Muck & Holmes 2000 (rule B10).
-[[nodiscard]] Result<Calibration> calibrate(std::span<const Evidence> evidence,
+[[nodiscard]] Result<Calibration> calibrate(std::span<const DensityEvidence> evidence,
                                             const CalibrationPrior& prior = {});
 
 }  // namespace treadwell::density

@@ -28,12 +28,12 @@ std::vector<LeftOut> leftOutOf(const GroupedEvidence& grouped) {
     return left;
 }
 
-stats::RemlFit remlOf(std::span<const Evidence> evidence) {
+stats::RemlFit remlOf(std::span<const DensityEvidence> evidence) {
     constexpr std::size_t kFewestSilos = 3;
     stats::NestedSample sample;
     sample.levels.resize(3);
     std::map<std::pair<std::string, farm::SiloId>, std::int64_t> silos;
-    for (const Evidence& each : evidence) {
+    for (const DensityEvidence& each : evidence) {
         if (each.kind != entries::EvidenceKind::core) continue;
         const auto number = static_cast<std::int64_t>(silos.size());
         sample.values.push_back(each.logRatio());
@@ -58,7 +58,8 @@ std::optional<double> CalibrationCheck::error() const {
     return std::sqrt(squares / static_cast<double>(silos.size()));
 }
 
-Result<CalibrationCheck> checkCalibration(std::span<const Evidence> evidence, const CalibrationPrior& prior) {
+Result<CalibrationCheck> checkCalibration(std::span<const DensityEvidence> evidence,
+                                          const CalibrationPrior& prior) {
     return groupedEvidence(evidence, prior).map([&](const GroupedEvidence& grouped) {
         return CalibrationCheck{leftOutOf(grouped), remlOf(evidence)};
     });

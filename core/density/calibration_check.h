@@ -31,7 +31,7 @@ struct CalibrationCheck {
 };
 
 /// Calibrates once without each silo. Errors: those of calibrate().
-[[nodiscard]] Result<CalibrationCheck> checkCalibration(std::span<const Evidence> evidence,
+[[nodiscard]] Result<CalibrationCheck> checkCalibration(std::span<const DensityEvidence> evidence,
                                                         const CalibrationPrior& prior = {});
 
 }  // namespace treadwell::density

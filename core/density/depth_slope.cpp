@@ -7,7 +7,7 @@ namespace treadwell::density {
 
 namespace {
 
-constexpr int kMostSteps = 30;
+constexpr int kMostSlopeSteps = 30;
 constexpr double kSmallestStep = 1e-10;
 
 /// Normal equations of level (of its logarithm) and slope.
@@ -43,7 +43,7 @@ std::optional<DepthSlope> depthSlopeFrom(std::span<const SlopeEvidence> evenings
     if (evenings.size() < kEveningsForSlope) return std::nullopt;
     double level = 0.0;
     DepthSlope slope{FieldEquation::kFactorSlope, 0.0, 0.5 * FieldEquation::kFactorSlope, false};
-    for (int step = 0; step < kMostSteps && !slope.converged; ++step) {
+    for (int step = 0; step < kMostSlopeSteps && !slope.converged; ++step) {
         const Normal normal = normalAt(evenings, level, slope.perMetre);
         const double determinant = normal.determinant();
         const double change =

@@ -16,7 +16,7 @@ constexpr double kLeastFall = 0.04;  ///< of the variance (2 % of the band) that
 using stats::square;
 
 /// One independent error: its variance, what it does to ln(density) and what heights see of it.
-struct Error {
+struct DoubtPart {
     DoubtOf of;
     double variance;
     double weight = 1.0;
@@ -32,12 +32,12 @@ class Splitter {
         : m_situation{situation}, m_options{options}, m_estimate{estimate}, m_behind{behind} {
         addFixed();
         addEntries();
-        for (const Error& error : m_errors) m_total += effect(error);
+        for (const DoubtPart& error : m_errors) m_total += effect(error);
     }
 
     [[nodiscard]] Doubts split() const {
         Doubts doubts;
-        for (const Error& error : m_errors) {
+        for (const DoubtPart& error : m_errors) {
             if (!(error.variance > 0.0)) continue;
             const double share = effect(error) / m_total;
             doubts.parts.push_back({error.of, effect(error), share, named(error.of, share)});
@@ -49,7 +49,9 @@ class Splitter {
     }
 
   private:
-    [[nodiscard]] static double effect(const Error& error) { return square(error.weight) * error.variance; }
+    [[nodiscard]] static double effect(const DoubtPart& error) {
+        return square(error.weight) * error.variance;
+    }
 
     void addFixed() {
         const SpreadParts& spread = m_estimate.spread;
@@ -77,13 +79,13 @@ class Splitter {
         const double all = m_estimate.spread[SpreadPart::ordinaryInputs] +
                            m_estimate.spread[SpreadPart::inputsBeyondOrdinary];
         double named = 0.0;
-        const auto isEntry = [](const Error& error) { return error.of >= DoubtOf::machineMass; };
-        for (const Error& error : m_errors) {
+        const auto isEntry = [](const DoubtPart& error) { return error.of >= DoubtOf::machineMass; };
+        for (const DoubtPart& error : m_errors) {
             if (isEntry(error)) named += effect(error);
         }
         // What was measured has told of the entries' errors too: each has lost its part.
         const double left = named > all ? all / named : 1.0;
-        for (Error& error : m_errors) {
+        for (DoubtPart& error : m_errors) {
             if (isEntry(error)) error.variance *= left;
         }
         m_errors.push_back({DoubtOf::otherEntries, std::max(0.0, all - named)});
@@ -156,7 +158,7 @@ class Splitter {
         double common = 0.0;
         double seen = square(volumeLogSdOf(kHeightsToRead, height)) + square(kMassBalanceLogSd) +
                       square(kToOpeningLogSd);
-        for (const Error& error : m_errors) {
+        for (const DoubtPart& error : m_errors) {
             common += error.weight * error.seenByHeights * error.variance;
             seen += square(error.seenByHeights) * error.variance;
         }
@@ -166,7 +168,7 @@ class Splitter {
     /// By a measurement with the variance `own` of that error alone.
     [[nodiscard]] double fallOf(DoubtOf of, double own) const {
         const auto found = std::find_if(m_errors.begin(), m_errors.end(),
-                                        [of](const Error& error) { return error.of == of; });
+                                        [of](const DoubtPart& error) { return error.of == of; });
         const double variance = found->variance * found->measurable;
         return variance > 0.0 ? square(found->weight * variance) / (variance + own) : 0.0;
     }
@@ -179,7 +181,7 @@ class Splitter {
     const Options& m_options;
     const Estimate& m_estimate;
     const EntriesBehind& m_behind;
-    std::vector<Error> m_errors;
+    std::vector<DoubtPart> m_errors;
     double m_total = 0.0;
 };
 

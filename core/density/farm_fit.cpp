@@ -16,18 +16,18 @@ constexpr Eigen::Index kOwnParts = 3;   // silo, inputs, way to opening
 constexpr Eigen::Index kSilo = kFarmParts;
 
 /// A silo's evidence as at most two readings: seen = ofFarm farm + ofOwn own + error.
-struct Readings {
+struct CoreReadings {
     MatrixXd ofFarm, ofOwn;
     VectorXd seen;
     MatrixXd noise;
 };
 
-Readings readingsOf(const SiloSums& silo) {
+CoreReadings readingsOf(const SiloSums& silo) {
     const bool opened = silo.opened.precision > 0.0;
     const bool surveyed = silo.surveyed.precision > 0.0;
     const Eigen::Index count = (opened ? 1 : 0) + (surveyed ? 1 : 0);
-    Readings readings{MatrixXd::Zero(count, kFarmParts), MatrixXd::Zero(count, kOwnParts), VectorXd(count),
-                      MatrixXd::Zero(count, count)};
+    CoreReadings readings{MatrixXd::Zero(count, kFarmParts), MatrixXd::Zero(count, kOwnParts),
+                          VectorXd(count), MatrixXd::Zero(count, count)};
     Eigen::Index row = 0;
     const auto add = [&](const stats::LevelSummary& sums, double method) {
         readings.ofFarm.row(row) << 1.0, method;
@@ -55,7 +55,7 @@ stats::Gaussian farmGiven(std::span<const SiloSums> silos, const CalibrationPrio
                           double siloVariance) {
     stats::Gaussian farm = farmPrior(prior);
     for (const SiloSums& silo : silos) {
-        const Readings readings = readingsOf(silo);
+        const CoreReadings readings = readingsOf(silo);
         const MatrixXd spread =
             readings.ofOwn * ownPrior(silo, siloVariance, prior) * readings.ofOwn.transpose() +
             readings.noise;
@@ -73,7 +73,7 @@ stats::Scalar SiloFit::level() const {
 }
 
 SiloFit fitSilo(const SiloSums& silo, const FarmFit& farm, const CalibrationPrior& prior) {
-    const Readings readings = readingsOf(silo);
+    const CoreReadings readings = readingsOf(silo);
     const MatrixXd own = ownPrior(silo, farm.silo.scale, prior);
     const stats::Gaussian given =
         stats::conditioned({VectorXd::Zero(kOwnParts), own}, readings.ofOwn, readings.seen, readings.noise);
@@ -129,7 +129,7 @@ FarmFit fitFarm(std::span<const SiloSums> silos, const CalibrationPrior& prior, 
 }
 
 WholeReading wholeReading(const SiloSums& silo, const FarmFit& others, const CalibrationPrior& prior) {
-    const Readings readings = readingsOf(silo);
+    const CoreReadings readings = readingsOf(silo);
     const MatrixXd own = ownPrior(silo, others.silo.scale, prior);
     const MatrixXd spread = readings.ofOwn * own * readings.ofOwn.transpose() + readings.noise +
                             readings.ofFarm * others.farm.covariance * readings.ofFarm.transpose();

@@ -4,7 +4,7 @@ namespace treadwell::density {
 
 namespace {
 
-DryDensity value(const RegressionInput& input) noexcept {
+DryDensity surveyed(const RegressionInput& input) noexcept {
     return DryDensity::fromKilogramsPerCubicMetre(FieldEquation::bracket(input.packing.si) *
                                                   FieldEquation::meanFactor(input.meanDepth.metres()));
 }
@@ -20,7 +20,7 @@ constexpr Regression kField{
     .highest = DryDensity::fromKilogramsPerCubicMetre(434),
     // 49 of 232 kg DM/m3: derived from R2 = 0.182 and the survey's spread; not the authors' figure.
     .residualLogSd = 0.2112,
-    .value = value,
+    .value = surveyed,
 };
 
 }  // namespace

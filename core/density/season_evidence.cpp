@@ -93,7 +93,7 @@ std::optional<Found> foundAt(const Lying& lying, const entries::Core& core) {
 
 /// Keeps evidence that calibration can take, or says what is wrong with it.
 template <class Holder>
-void settle(Holder& holder, Evidence evidence) {
+void settle(Holder& holder, DensityEvidence evidence) {
     if (const auto valid = validate(evidence); valid) {
         holder.evidence = std::move(evidence);
     } else {
@@ -117,7 +117,7 @@ CoreEvidence evidenceOf(const season::Dated<entries::Core>& taken, const season:
         result.reason = Message{code::coreOutsideLayers, {}};
     } else {
         const bool balance = core.origin == entries::CoreOrigin::faceBalance;
-        Evidence evidence;
+        DensityEvidence evidence;
         evidence.silo = core.silo;
         evidence.kind = balance ? entries::EvidenceKind::faceBalance : entries::EvidenceKind::core;
         evidence.face = static_cast<std::int64_t>(std::lround(core.along.metres()));
@@ -138,7 +138,7 @@ SurveyEvidence evidenceOf(farm::SiloId silo, const MeasuredSilo& survey, const R
         return result;
     }
     const SpreadParts parts = fixedParts({}, Reading::silo, 1.0, lying->layers.asItLies.meanDepth);
-    Evidence evidence;
+    DensityEvidence evidence;
     evidence.silo = silo;
     evidence.kind = entries::EvidenceKind::survey;
     evidence.measured = survey.whole->density.median();
@@ -188,7 +188,7 @@ void takeCarried(SeasonEvidence& evidence, const season::Season& season, Instant
             for (const entries::EarlierSeason& from : carried.what.from) {
                 std::vector<CarriedEvidence>& known = seasons[from.season];
                 known.clear();
-                for (const Evidence& each : *carried.what.evidence) {
+                for (const DensityEvidence& each : *carried.what.evidence) {
                     if (each.season == from.season.value.text())
                         known.push_back({carried.entry, carried.at, from, each});
                 }
@@ -202,14 +202,14 @@ void takeCarried(SeasonEvidence& evidence, const season::Season& season, Instant
 
 }  // namespace
 
-std::vector<Evidence> SeasonEvidence::usable() const {
-    std::vector<Evidence> all = own();
+std::vector<DensityEvidence> SeasonEvidence::usable() const {
+    std::vector<DensityEvidence> all = own();
     for (const CarriedEvidence& each : carried) all.push_back(each.evidence);
     return all;
 }
 
-std::vector<Evidence> SeasonEvidence::own() const {
-    std::vector<Evidence> all;
+std::vector<DensityEvidence> SeasonEvidence::own() const {
+    std::vector<DensityEvidence> all;
     for (const CoreEvidence& core : cores) {
         if (core.evidence) all.push_back(*core.evidence);
     }

@@ -13,7 +13,7 @@ namespace treadwell::density {
 /// A core of the season: what it is evidence of, or why it is none.
 struct CoreEvidence {
     season::Dated<entries::Core> core;
-    std::optional<Evidence> evidence = {};
+    std::optional<DensityEvidence> evidence = {};
     std::optional<Message> reason = {};
 };
 
@@ -22,7 +22,7 @@ struct SurveyEvidence {
     farm::SiloId silo;
     entries::EntryId survey;
     Instant at;
-    std::optional<Evidence> evidence = {};
+    std::optional<DensityEvidence> evidence = {};
     std::optional<Message> reason = {};
 };
 
@@ -38,7 +38,7 @@ struct CarriedEvidence {
     entries::EntryId entry;  ///< that carried it
     Instant at;
     entries::EarlierSeason from;  ///< whose evidence it is
-    Evidence evidence;
+    DensityEvidence evidence;
 };
 
 struct SeasonEvidence {
@@ -48,9 +48,9 @@ struct SeasonEvidence {
     std::map<farm::SiloId, std::shared_ptr<const SurveyedSilo>> surveyed;  ///< those with a survey
 
     /// What the season itself measured.
-    [[nodiscard]] std::vector<Evidence> own() const;
+    [[nodiscard]] std::vector<DensityEvidence> own() const;
     /// What calibrate() takes.
-    [[nodiscard]] std::vector<Evidence> usable() const;
+    [[nodiscard]] std::vector<DensityEvidence> usable() const;
 };
 
 /// What cores and heights up to and including `now` say beside what the layers' estimates say without any

@@ -13,11 +13,11 @@ namespace {
 using stats::LevelSummary;
 using stats::Scalar;
 
-std::vector<std::size_t> groupedOrder(std::span<const Evidence> evidence) {
+std::vector<std::size_t> groupedOrder(std::span<const DensityEvidence> evidence) {
     std::vector<std::size_t> order(evidence.size());
     std::iota(order.begin(), order.end(), 0);
     const auto key = [&](std::size_t i) {
-        const Evidence& each = evidence[i];
+        const DensityEvidence& each = evidence[i];
         return std::tie(each.season, each.silo, each.face, each.place);
     };
     std::stable_sort(order.begin(), order.end(),
@@ -33,7 +33,7 @@ FaceSums& faceOf(SiloSums& silo, std::int64_t face) {
     return silo.faces.back();
 }
 
-void take(SiloSums& silo, const Evidence& evidence, const Residual& residual) {
+void take(SiloSums& silo, const DensityEvidence& evidence, const Residual& residual) {
     silo.logPredicted += std::log(evidence.predicted.si());
     silo.inputs += evidence.inputs;
     const double reading = evidence.logRatio();
@@ -82,10 +82,10 @@ struct Following {
     }
 };
 
-std::vector<SiloSums> sumsOf(std::span<const Evidence> evidence, const Residual& residual) {
+std::vector<SiloSums> sumsOf(std::span<const DensityEvidence> evidence, const Residual& residual) {
     std::vector<SiloSums> silos;
     for (const std::size_t i : groupedOrder(evidence)) {
-        const Evidence& each = evidence[i];
+        const DensityEvidence& each = evidence[i];
         if (silos.empty() || silos.back().season != each.season || silos.back().silo != each.silo) {
             silos.emplace_back();
             silos.back().season = each.season;
@@ -130,7 +130,8 @@ Residual withPlace(Residual residual, const stats::InverseChiSquare& place) {
 
 }  // namespace
 
-Result<GroupedEvidence> groupedEvidence(std::span<const Evidence> evidence, const CalibrationPrior& prior) {
+Result<GroupedEvidence> groupedEvidence(std::span<const DensityEvidence> evidence,
+                                        const CalibrationPrior& prior) {
     for (std::size_t i = 0; i < evidence.size(); ++i) {
         if (auto valid = validate(evidence[i]); !valid) {
             Error error = valid.error();

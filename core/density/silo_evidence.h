@@ -40,7 +40,7 @@ struct GroupedEvidence {
 };
 
 /// Errors: those of calibrate().
-[[nodiscard]] Result<GroupedEvidence> groupedEvidence(std::span<const Evidence> evidence,
+[[nodiscard]] Result<GroupedEvidence> groupedEvidence(std::span<const DensityEvidence> evidence,
                                                       const CalibrationPrior& prior);
 
 /// Faces and places of a filling whose level is `level`.

@@ -75,7 +75,7 @@ std::vector<Point> thinned(const std::vector<Point>& points) {
 }
 
 /// Where the forward ramp reaches the floor, from the back wall.
-struct Front {
+struct Foot {
     double foot_m;
     double sd_m = 0.0;
 };
@@ -89,7 +89,7 @@ class Shape {
     [[nodiscard]] double at(double along, double across) const {
         return std::max(0.0, std::min(m_top, envelope(along, across)));
     }
-    [[nodiscard]] const Front& front() const { return m_front; }
+    [[nodiscard]] const Foot& front() const { return m_front; }
     [[nodiscard]] double top() const { return m_top; }
 
   private:
@@ -104,7 +104,7 @@ class Shape {
         return height;
     }
 
-    [[nodiscard]] Front frontOf(const std::vector<Point>& crop, const std::vector<Point>& bare) const {
+    [[nodiscard]] Foot frontOf(const std::vector<Point>& crop, const std::vector<Point>& bare) const {
         const double length = m_silo.length.metres();
         if (m_silo.filling == farm::FillingWay::lifts || m_silo.rampEnds == 0) return {length};
         const auto front = [&](const Point& point) { return point.along + run() * point.height; };
@@ -145,7 +145,7 @@ class Shape {
     }
 
     const farm::Silo& m_silo;
-    Front m_front;
+    Foot m_front;
     double m_top;
 };
 

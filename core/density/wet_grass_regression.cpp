@@ -4,7 +4,7 @@ namespace treadwell::density {
 
 namespace {
 
-DryDensity value(const RegressionInput& input) noexcept {
+DryDensity ofWetGrass(const RegressionInput& input) noexcept {
     const double gramsPerKilogram = input.dryMatter.fraction() * 1000.0;
     return DryDensity::fromKilogramsPerCubicMetre(-32.4 + 1.02 * gramsPerKilogram);
 }
@@ -19,7 +19,7 @@ constexpr Regression kWetGrass{
     .lowest = DryDensity::fromKilogramsPerCubicMetre(-32.4 + 1.02 * 150.0),
     .highest = DryDensity::fromKilogramsPerCubicMetre(-32.4 + 1.02 * 210.0),
     .residualLogSd = std::nullopt,
-    .value = value,
+    .value = ofWetGrass,
 };
 
 }  // namespace

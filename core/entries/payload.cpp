@@ -13,7 +13,7 @@ namespace {
 namespace ondemand = simdjson::ondemand;
 using simdjson::error_code;
 using simdjson::SUCCESS;
-using Kind = PayloadValue::Kind;
+using ValueKind = PayloadValue::Kind;
 
 }  // namespace
 
@@ -35,7 +35,7 @@ struct PayloadDocument::State {
 error_code PayloadDocument::State::number(PayloadValue& target, ondemand::value& found) {
     ondemand::number number;
     if (const auto code = found.get_number().get(number)) return code;
-    target.kind = number.is_int64() ? Kind::integer : Kind::number;
+    target.kind = number.is_int64() ? ValueKind::integer : ValueKind::number;
     if (number.is_int64()) target.integer = number.get_int64();
     // An integer beyond int64 is a number: no field of ours holds it as an integer.
     target.number = number.as_double();
@@ -58,22 +58,22 @@ error_code PayloadDocument::State::value(std::string_view key,
             return isNull ? SUCCESS : simdjson::N_ATOM_ERROR;
         }
         case ondemand::json_type::boolean:
-            target.kind = Kind::truth;
+            target.kind = ValueKind::truth;
             return element.get_bool().get(target.truth);
         case ondemand::json_type::string:
-            target.kind = Kind::text;
+            target.kind = ValueKind::text;
             return element.get_string().get(target.text);
         case ondemand::json_type::number:
             return number(target, element);
         case ondemand::json_type::object: {
-            target.kind = Kind::object;
+            target.kind = ValueKind::object;
             ondemand::object object;
             if (const auto code = element.get_object().get(object)) return code;
             if (const auto code = members(object)) return code;
             break;
         }
         case ondemand::json_type::array: {
-            target.kind = Kind::array;
+            target.kind = ValueKind::array;
             ondemand::array array;
             if (const auto code = element.get_array().get(array)) return code;
             if (const auto code = items(array)) return code;
@@ -110,7 +110,7 @@ error_code PayloadDocument::State::read(std::string_view json) {
     if (const auto code = parser.iterate(buffer.data(), json.size(), buffer.size()).get(document))
         return code;
     if (const auto code = document.get_object().get(object)) return code;
-    values.emplace_back().kind = Kind::object;
+    values.emplace_back().kind = ValueKind::object;
     if (const auto code = members(object)) return code;
     close(0);
     const bool ended = document.current_location().error() == simdjson::OUT_OF_BOUNDS;

@@ -11,10 +11,6 @@ namespace {
 
 constexpr std::string_view kDigits = "0123456789";
 
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
-}
-
 std::string_view withoutSign(std::string_view cell) {
     if (!cell.empty() && (cell.front() == '-' || cell.front() == '+')) cell.remove_prefix(1);
     return cell;

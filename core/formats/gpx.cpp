@@ -29,16 +29,6 @@ std::string_view trimmed(std::string_view text) {
     return text.substr(first, text.find_last_not_of(kBlanks) - first + 1);
 }
 
-enum class Part : std::uint8_t { none, time, elevation, fix, hdop };
-
-Part partCalled(std::string_view name) {
-    if (name == "time") return Part::time;
-    if (name == "ele") return Part::elevation;
-    if (name == "fix") return Part::fix;
-    if (name == "hdop") return Part::hdop;
-    return Part::none;
-}
-
 }  // namespace
 
 class GpxReader::State final {
@@ -72,6 +62,16 @@ class GpxReader::State final {
     }
 
   private:
+    enum class Part : std::uint8_t { none, time, elevation, fix, hdop };
+
+    static Part partCalled(std::string_view name) {
+        if (name == "time") return Part::time;
+        if (name == "ele") return Part::elevation;
+        if (name == "fix") return Part::fix;
+        if (name == "hdop") return Part::hdop;
+        return Part::none;
+    }
+
     static State& of(void* self) { return *static_cast<State*>(self); }
     static void onBegin(void* self, const XML_Char* name, const XML_Char** attributes) {
         of(self).begin(withoutPrefix(name), attributes);

@@ -14,10 +14,6 @@ using std::chrono::sys_days;
 
 constexpr microseconds kHalfDay = std::chrono::hours{12};
 
-bool isDigit(char c) {
-    return c >= '0' && c <= '9';
-}
-
 /// Two digits as a number.
 std::optional<unsigned> twoDigits(std::string_view text, std::size_t at) {
     if (text.size() < at + 2 || !isDigit(text[at]) || !isDigit(text[at + 1])) return std::nullopt;

@@ -5,13 +5,6 @@ namespace treadwell::intake {
 
 namespace {
 
-/// Reads what the cell says into `target`; an empty cell leaves it.
-template <class Value, class Read>
-Result<void> readIfAny(const Row& row, Column column, std::optional<Value>& target, Read read) {
-    if (row.text(column).empty()) return {};
-    return read(column).map([&](Value value) { target = value; });
-}
-
 Result<void> readPlace(const Row& row, entries::Core& core) {
     const auto silo = row.silo();
     if (!silo) return Unexpected{silo.error()};
@@ -22,35 +15,31 @@ Result<void> readPlace(const Row& row, entries::Core& core) {
         if (!length) return Unexpected{length.error()};
         *target = *length;
     }
-    const auto length = [&](Column column) { return row.length(column); };
-    auto read = readIfAny(row, Column::depth, core.depth, length);
-    return read ? readIfAny(row, Column::height, core.height, length) : read;
+    return firstFailure(readIfAny(row, Column::depth, core.depth, length),
+                        readIfAny(row, Column::height, core.height, length));
+}
+
+Result<AsFedMass> sampleMass(const Row& row, Column column) {
+    return dishKilograms(row, column).map([](double kg) { return AsFedMass::fromKilograms(kg); });
+}
+
+Result<Volume> volume(const Row& row, Column column) {
+    const bool litres = row.columns().unitOf(column) == "l";
+    return row.number(column).map(
+        [=](double value) { return Volume::fromCubicMetres(litres ? value / 1000.0 : value); });
+}
+
+Result<DryDensity> density(const Row& row, Column column) {
+    return row.number(column).map([](double value) { return DryDensity::fromKilogramsPerCubicMetre(value); });
 }
 
 Result<void> readDensity(const Row& row, entries::Core& core) {
-    const auto length = [&](Column column) { return row.length(column); };
-    const auto mass = [&](Column column) {
-        return dishKilograms(row, column).map([](double kg) { return AsFedMass::fromKilograms(kg); });
-    };
-    const auto volume = [&](Column column) {
-        const bool litres = row.columns().unitOf(column) == "l";
-        return row.number(column).map(
-            [=](double value) { return Volume::fromCubicMetres(litres ? value / 1000.0 : value); });
-    };
-    const auto density = [&](Column column) {
-        return row.number(column).map(
-            [](double value) { return DryDensity::fromKilogramsPerCubicMetre(value); });
-    };
-    const auto dryMatter = [&](Column column) {
-        return fraction(row, column).map([](double value) { return DryMatter::fromFraction(value); });
-    };
-    Result<void> read = readIfAny(row, Column::dryMatter, core.dryMatter, dryMatter);
-    if (read) read = readIfAny(row, Column::sampleMass, core.mass, mass);
-    if (read) read = readIfAny(row, Column::volume, core.volume, volume);
-    if (read) read = readIfAny(row, Column::diameter, core.diameter, length);
-    if (read) read = readIfAny(row, Column::length, core.length, length);
-    if (read) read = readIfAny(row, Column::density, core.density, density);
-    return read;
+    return firstFailure(readIfAny(row, Column::dryMatter, core.dryMatter, dryMatter),
+                        readIfAny(row, Column::sampleMass, core.mass, sampleMass),
+                        readIfAny(row, Column::volume, core.volume, volume),
+                        readIfAny(row, Column::diameter, core.diameter, length),
+                        readIfAny(row, Column::length, core.length, length),
+                        readIfAny(row, Column::density, core.density, density));
 }
 
 Result<Proposal> coreTaken(const Row& row) {

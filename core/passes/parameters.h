@@ -61,6 +61,8 @@ struct Roller {
     [[nodiscard]] constexpr Length width() const noexcept { return gauge() + tyreWidth(); }
 };
 
+inline constexpr double kGravity_m_s2 = 9.80665;  ///< the standard value of ISO 80000-3
+
 /// What a machine overhangs its tyres, so that they stay this far from a wall (assumed).
 inline constexpr Length kOverhang = Length::fromCentimetres(20);
 

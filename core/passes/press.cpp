@@ -10,7 +10,6 @@ namespace treadwell::passes {
 
 namespace {
 
-constexpr double kGravity_m_s2 = 9.80665;
 constexpr double kWheels = 4.0;
 constexpr double kReferenceStress_Pa = 100e3;
 

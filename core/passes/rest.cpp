@@ -9,8 +9,6 @@ namespace treadwell::passes {
 
 namespace {
 
-constexpr double kGravity_m_s2 = 9.80665;
-
 /// Calls `see(layer, cell at rest, thickness)` from the top down.
 template <class See>
 void fromTheTop(const Pad& pad, std::size_t place, double above_Pa, See see) {

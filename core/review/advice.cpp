@@ -22,13 +22,13 @@ Code wordOf(entries::AdviceDecision decision) {
 }
 
 /// What was laid in a stretch of time, as it is read now.
-struct Laid {
+struct LaidThen {
     std::optional<Amount> packing;
     std::optional<Amount> density;
 };
 
 /// Layers whose first crop came in [from, to).
-Laid laidIn(const DayView& view, farm::SiloId silo, Instant from, Instant to) {
+LaidThen laidIn(const DayView& view, farm::SiloId silo, Instant from, Instant to) {
     const auto found = view.readings.find(silo);
     if (found == view.readings.end() || !found->second.layers) return {};
     const density::SiloLayers& layers = *found->second.layers;
@@ -45,7 +45,7 @@ Laid laidIn(const DayView& view, farm::SiloId silo, Instant from, Instant to) {
     }
     if (span.count == 0) return {};
     const auto reading = readingOf(view.season, layers, span, kindOf(span));
-    Laid laid{(packing / mass).amount(), {}};
+    LaidThen laid{(packing / mass).amount(), {}};
     if (reading.estimate) laid.density = reading.estimate->density.median().amount();
     return laid;
 }
@@ -73,8 +73,8 @@ Table followedTable(const DayView& view) {
     for (const auto& note : view.day.records.of<entries::AdviceDecided>()) {
         const entries::AdviceDecided& what = note.what;
         if (note.at > view.until || what.decision == entries::AdviceDecision::shown) continue;
-        const Laid before = laidIn(view, what.silo, note.at - kBeside, note.at);
-        const Laid after = laidIn(view, what.silo, note.at, note.at + kBeside);
+        const LaidThen before = laidIn(view, what.silo, note.at - kBeside, note.at);
+        const LaidThen after = laidIn(view, what.silo, note.at, note.at + kBeside);
         std::vector<Cell> row{note.at, what.advice, Message{wordOf(what.decision), {}}};
         for (const auto& amount : {before.packing, after.packing, before.density, after.density})
             append(row, amount);

@@ -2,6 +2,7 @@
 
 #include "core/quantity/range.h"
 #include "core/samples/codes.h"
+#include "core/samples/item.h"
 
 #include <algorithm>
 #include <array>
@@ -21,11 +22,11 @@ Result<std::map<LocalDays, DegreeDays>> byDay(std::span<const DayTemperatures> d
         auto day = degreesOf(days[i]);
         if (!day) {
             Error error = day.error();
-            error.field = "days[" + std::to_string(i) + "]." + error.field;
+            error.field = item("days", i) + "." + error.field;
             return Unexpected{std::move(error)};
         }
         if (!degrees.emplace(LocalDays{days[i].day}, *day).second)
-            return fail(code::dayTwice, "days[" + std::to_string(i) + "].day", toIso8601(days[i].day));
+            return fail(code::dayTwice, item("days", i) + ".day", toIso8601(days[i].day));
     }
     return degrees;
 }

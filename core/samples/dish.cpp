@@ -3,6 +3,7 @@
 #include "core/base/codes.h"
 #include "core/samples/codes.h"
 #include "core/samples/grams.h"
+#include "core/samples/item.h"
 
 #include <cmath>
 
@@ -20,7 +21,7 @@ Seconds heatAfter(std::size_t weighings) {
 
 Result<void> checkWeighings(AsFedMass wet, std::span<const DryMass> weighings) {
     for (std::size_t i = 0; i < weighings.size(); ++i) {
-        const std::string field = "weighings[" + std::to_string(i) + "]";
+        const std::string field = item("weighings", i);
         const DryMass weighing = weighings[i];
         if (!std::isfinite(weighing.si())) return fail(code::valueNotFinite, field);
         if (!(weighing > DryMass{} && weighing.si() < wet.si()))

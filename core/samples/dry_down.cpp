@@ -2,6 +2,7 @@
 
 #include "core/quantity/range.h"
 #include "core/samples/codes.h"
+#include "core/samples/item.h"
 #include "core/stats/normal.h"
 
 #include <Eigen/Dense>
@@ -26,8 +27,7 @@ double daysFrom(LocalDay origin, LocalDay day) {
 Result<void> check(std::span<const FieldSample> samples, const DryDownPrior& prior) {
     if (samples.empty()) return fail(code::readingsMissing, "samples");
     for (std::size_t i = 0; i < samples.size(); ++i) {
-        const auto held =
-            holdsWithin(samples[i].dryMatter, kWettest, kDriest, "samples[" + std::to_string(i) + "]");
+        const auto held = holdsWithin(samples[i].dryMatter, kWettest, kDriest, item("samples", i));
         if (!held) return held;
     }
     const auto rate = [](double points) { return DryingRate::fromPointsPerDay(points); };

@@ -2,6 +2,7 @@
 
 #include "core/quantity/range.h"
 #include "core/samples/codes.h"
+#include "core/samples/item.h"
 #include "core/stats/square.h"
 #include "core/stats/straight_line.h"
 #include "core/stats/student.h"
@@ -20,10 +21,6 @@ using stats::square;
 
 double hoursBetween(Instant a, Instant b) {
     return std::abs(std::chrono::duration<double, std::ratio<3600>>{b - a}.count());
-}
-
-std::string item(const char* list, std::size_t index, const char* field = "") {
-    return std::string{list} + '[' + std::to_string(index) + ']' + field;
 }
 
 }  // namespace

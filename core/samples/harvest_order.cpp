@@ -2,6 +2,7 @@
 
 #include "core/quantity/range.h"
 #include "core/samples/codes.h"
+#include "core/samples/item.h"
 
 #include <algorithm>
 #include <numeric>
@@ -122,8 +123,8 @@ Result<void> check(const std::vector<FieldToCut>& fields, const HarvestPlan& pla
     const auto tonnes = [](double t) { return AsFedMass::fromTonnes(t); };
     const auto percent = [](double value) { return DryMatter::fromPercent(value); };
     for (std::size_t i = 0; i < fields.size(); ++i) {
-        const auto held = holdsWithin(fields[i].mass, tonnes(0.1), tonnes(100'000),
-                                      "fields[" + std::to_string(i) + "].mass");
+        const auto held =
+            holdsWithin(fields[i].mass, tonnes(0.1), tonnes(100'000), item("fields", i) + ".mass");
         if (!held) return held;
     }
     return firstFailure(holdsWithin(plan.perDay, tonnes(1), tonnes(20'000), "perDay"),

@@ -4,6 +4,7 @@
 #include "core/quantity/range.h"
 #include "core/samples/codes.h"
 #include "core/samples/grams.h"
+#include "core/samples/item.h"
 #include "core/stats/normal.h"
 
 #include <algorithm>
@@ -39,8 +40,8 @@ Result<std::vector<CupMean>> cupMeans(std::span<const CupCount> counts) {
         std::int64_t sum = 0;
         for (std::size_t i = 0; i < counts.size(); ++i) {
             if (counts[i].kernels < 0 || counts[i].kernels > kMostKernels) {
-                return fail(code::valueOutOfRange, "counts[" + std::to_string(i) + "]", counts[i].kernels,
-                            std::int64_t{0}, kMostKernels);
+                return fail(code::valueOutOfRange, item("counts", i), counts[i].kernels, std::int64_t{0},
+                            kMostKernels);
             }
             if (counts[i].material != material) continue;
             sum += counts[i].kernels;

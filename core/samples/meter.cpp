@@ -1,6 +1,7 @@
 #include "core/samples/meter.h"
 
 #include "core/quantity/range.h"
+#include "core/samples/item.h"
 #include "core/stats/square.h"
 
 #include <cmath>
@@ -9,8 +10,8 @@ namespace treadwell::samples {
 
 namespace {
 
-constexpr DryMatter kWettest = DryMatter::fromPercent(5);
-constexpr DryMatter kDriest = DryMatter::fromPercent(95);
+constexpr DryMatter kMeterWettest = DryMatter::fromPercent(5);
+constexpr DryMatter kMeterDriest = DryMatter::fromPercent(95);
 constexpr double kPriorPairs = 3.0;
 
 using stats::square;
@@ -20,9 +21,10 @@ using stats::square;
 Result<MeterBias> learnBias(std::span<const MeterPair> pairs) {
     double sum = 0.0;
     for (std::size_t i = 0; i < pairs.size(); ++i) {
-        const std::string place = "pairs[" + std::to_string(i) + "].";
-        const auto held = firstFailure(holdsWithin(pairs[i].meter, kWettest, kDriest, place + "meter"),
-                                       holdsWithin(pairs[i].dish, kWettest, kDriest, place + "dish"));
+        const std::string place = item("pairs", i) + '.';
+        const auto held =
+            firstFailure(holdsWithin(pairs[i].meter, kMeterWettest, kMeterDriest, place + "meter"),
+                         holdsWithin(pairs[i].dish, kMeterWettest, kMeterDriest, place + "dish"));
         if (!held) return Unexpected{held.error()};
         sum += (pairs[i].meter - pairs[i].dish).fraction();
     }
@@ -39,8 +41,8 @@ Result<MeterBias> learnBias(std::span<const MeterPair> pairs) {
 }
 
 Result<Belief> corrected(DryMatter reading, const MeterBias& bias) {
-    const auto held = firstFailure(holdsWithin(reading, kWettest, kDriest, "reading"),
-                                   holdsWithin(reading - bias.bias, kWettest, kDriest, "reading"));
+    const auto held = firstFailure(holdsWithin(reading, kMeterWettest, kMeterDriest, "reading"),
+                                   holdsWithin(reading - bias.bias, kMeterWettest, kMeterDriest, "reading"));
     if (!held) return Unexpected{held.error()};
     return Belief{reading - bias.bias,
                   DryMatter::fromFraction(std::hypot(bias.sd.fraction(), bias.readingSd.fraction()))};

@@ -4,6 +4,7 @@
 #include "core/quantity/range.h"
 #include "core/samples/codes.h"
 #include "core/samples/grams.h"
+#include "core/samples/item.h"
 #include "core/stats/normal.h"
 
 #include <algorithm>
@@ -21,10 +22,6 @@ constexpr Length mm(double value) {
 constexpr std::array kThreeTo4{mm(19), mm(8), mm(4)};
 constexpr std::array kThreeTo118{mm(19), mm(8), mm(1.18)};
 constexpr std::array kFiveScreens{mm(26.9), mm(18.0), mm(8.98), mm(5.61), mm(1.65)};
-
-std::string item(const char* list, std::size_t index) {
-    return std::string{list} + '[' + std::to_string(index) + ']';
-}
 
 Result<void> checkStack(std::span<const Length> openings, std::size_t readings) {
     if (openings.empty()) return fail(code::readingsMissing, "openings");

@@ -2,6 +2,7 @@
 
 #include "core/base/atomic_file.h"
 #include "core/base/codes.h"
+#include "core/base/number_text.h"
 #include "core/session/codes.h"
 
 #include <unistd.h>
@@ -22,9 +23,8 @@ std::string stampOf(Instant now) {
 }
 
 bool isStamp(std::string_view text) {
-    const auto digit = [](char c) { return c >= '0' && c <= '9'; };
-    return text.size() >= 18 && text[10] == 'T' && text.back() == 'Z' && digit(text[0]) &&
-           std::all_of(text.begin() + 11, text.end() - 1, [&](char c) { return digit(c) || c == '.'; });
+    return text.size() >= 18 && text[10] == 'T' && text.back() == 'Z' && isDigit(text[0]) &&
+           std::all_of(text.begin() + 11, text.end() - 1, [](char c) { return isDigit(c) || c == '.'; });
 }
 
 /// The copies of a season in a folder by the time in their names.

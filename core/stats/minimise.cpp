@@ -8,20 +8,20 @@ namespace treadwell::stats {
 
 namespace {
 
-using Point = std::vector<double>;
+using Place = std::vector<double>;
 
 struct Corner {
-    Point at;
+    Place at;
     double value;
 };
 
 class Simplex {
   public:
-    Simplex(const std::function<double(const Point&)>& function, const Point& start, double step)
+    Simplex(const std::function<double(const Place&)>& function, const Place& start, double step)
         : m_function(function) {
         m_corners.push_back(evaluated(start));
         for (std::size_t i = 0; i < start.size(); ++i) {
-            Point moved = start;
+            Place moved = start;
             moved[i] += step;
             m_corners.push_back(evaluated(std::move(moved)));
         }
@@ -30,7 +30,7 @@ class Simplex {
 
     /// One move: the worst corner is mirrored, stretched or drawn in; if nothing helps, all are drawn in.
     void move() {
-        const Point middle = middleOfBest();
+        const Place middle = middleOfBest();
         Corner& worst = m_corners.back();
         Corner mirrored = evaluated(along(middle, worst.at, -1.0));
         const double secondWorst = m_corners[m_corners.size() - 2].value;
@@ -53,7 +53,7 @@ class Simplex {
     }
 
     [[nodiscard]] bool isSmall() const {
-        const Point& best = m_corners.front().at;
+        const Place& best = m_corners.front().at;
         for (const Corner& corner : m_corners) {
             for (std::size_t i = 0; i < best.size(); ++i) {
                 if (std::abs(corner.at[i] - best[i]) > 1e-9 * (1e-3 + std::abs(best[i]))) return false;
@@ -65,18 +65,18 @@ class Simplex {
     [[nodiscard]] int evaluations() const { return m_evaluations; }
 
   private:
-    Corner evaluated(Point at) {
+    Corner evaluated(Place at) {
         ++m_evaluations;
         const double value = m_function(at);
         return {std::move(at), std::isfinite(value) ? value : std::numeric_limits<double>::max()};
     }
-    [[nodiscard]] static Point along(const Point& from, const Point& to, double part) {
-        Point at = from;
+    [[nodiscard]] static Place along(const Place& from, const Place& to, double part) {
+        Place at = from;
         for (std::size_t i = 0; i < at.size(); ++i) at[i] += part * (to[i] - from[i]);
         return at;
     }
-    [[nodiscard]] Point middleOfBest() const {
-        Point middle(m_corners.front().at.size(), 0.0);
+    [[nodiscard]] Place middleOfBest() const {
+        Place middle(m_corners.front().at.size(), 0.0);
         for (std::size_t corner = 0; corner + 1 < m_corners.size(); ++corner) {
             for (std::size_t i = 0; i < middle.size(); ++i)
                 middle[i] += m_corners[corner].at[i] / static_cast<double>(m_corners.size() - 1);
@@ -88,14 +88,14 @@ class Simplex {
                          [](const Corner& a, const Corner& b) { return a.value < b.value; });
     }
 
-    const std::function<double(const Point&)>& m_function;
+    const std::function<double(const Place&)>& m_function;
     std::vector<Corner> m_corners;
     int m_evaluations = 0;
 };
 
 }  // namespace
 
-Minimum minimised(const std::function<double(const Point&)>& function, const Point& start, double step,
+Minimum minimised(const std::function<double(const Place&)>& function, const Place& start, double step,
                   int mostEvaluations) {
     Minimum minimum{start, 0.0, 0, false};
     for (int search = 0; search < 2; ++search) {

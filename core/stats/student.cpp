@@ -15,7 +15,8 @@ double studentCdf(double x, double degreesOfFreedom) {
     // Beyond this the two differ by less than the incomplete beta function errs.
     if (degreesOfFreedom > 1e7) return normalCdf(x);
     const double square = x * x / degreesOfFreedom;
-    // Near the middle 1 / (1 + square) has lost the digits of x, so the function's mirror image is taken there.
+    // Near the middle 1 / (1 + square) has lost the digits of x, so the function's mirror image is taken
+    // there.
     const double tail =
         square < 1.0 / degreesOfFreedom
             ? 0.5 - 0.5 * Eigen::numext::betainc(0.5, 0.5 * degreesOfFreedom, square / (1.0 + square))

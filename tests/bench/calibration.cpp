@@ -13,14 +13,14 @@ namespace {
 
 using namespace treadwell;
 
-const std::vector<density::Evidence>& manyCores() {
-    static const std::vector<density::Evidence> kMany = [] {
+const std::vector<density::DensityEvidence>& manyCores() {
+    static const std::vector<density::DensityEvidence> kMany = [] {
         constexpr int kCores = 5000, kSilos = 25, kFaces = 8, kPlaces = 10;
         std::mt19937_64 engine{20260915};
         const auto even = [&] { return static_cast<double>(engine() >> 11) * 0x1p-53 - 0.5; };
-        std::vector<density::Evidence> many;
+        std::vector<density::DensityEvidence> many;
         for (int i = 0; i < kCores; ++i) {
-            density::Evidence core;
+            density::DensityEvidence core;
             core.silo = testing_support::idOf<farm::SiloTag>(static_cast<std::uint8_t>(i % kSilos));
             core.face = i / kSilos % kFaces;
             core.place = i / kSilos / kFaces % kPlaces;
@@ -38,7 +38,7 @@ const std::vector<density::Evidence>& manyCores() {
 void sumLogarithms(benchmark::State& state) {
     for (auto _ : state) {
         std::map<farm::SiloId, double> sums;
-        for (const density::Evidence& core : manyCores()) sums[core.silo] += core.logRatio();
+        for (const density::DensityEvidence& core : manyCores()) sums[core.silo] += core.logRatio();
         benchmark::DoNotOptimize(&sums);
     }
 }

@@ -18,10 +18,10 @@ farm::SiloId siloNumber(std::int64_t number) {
     return testing_support::idOf<farm::SiloTag>(static_cast<std::uint8_t>(number));
 }
 
-std::vector<Evidence> evidenceOf(const ReferenceTable& table) {
-    std::vector<Evidence> evidence;
+std::vector<DensityEvidence> evidenceOf(const ReferenceTable& table) {
+    std::vector<DensityEvidence> evidence;
     for (std::size_t row = 0; row < table.size(); ++row) {
-        Evidence each;
+        DensityEvidence each;
         each.kind = *enumFromText<entries::EvidenceKind>(table.text(row, "kind"));
         each.silo = siloNumber(table.whole(row, "silo"));
         each.face = table.whole(row, "face");

@@ -86,12 +86,12 @@ TEST(PublishedDensity, NorwaysHeavyTractorAfterTheLightOne) {
     const DryDensity seen = DryDensity::fromKilogramsPerCubicMetre(204);
     const auto predicted = estimate(light);
     ASSERT_NEAR(predicted->density.median().si(), 204.0, 0.5);
-    Evidence core;
+    DensityEvidence core;
     core.measured = seen;
     core.predicted = predicted->density.median();
     core.inputs = Residual{}.ordinaryInputs;
     core.error = 0.026 * 0.026;
-    std::vector<Evidence> evidence;
+    std::vector<DensityEvidence> evidence;
     for (core.place = 0; core.place < 4; ++core.place) evidence.push_back(core);
     Options options;
     options.residual = calibrate(evidence)->next;

@@ -4,6 +4,7 @@
 #include "core/samples/dry_matter.h"
 #include "core/samples/kernels.h"
 #include "core/samples/particle_size.h"
+#include "tests/support/brief.h"
 #include "tests/support/carried.h"
 
 #include <gtest/gtest.h>
@@ -14,6 +15,8 @@
 
 namespace treadwell::samples {
 namespace {
+
+using testing_support::percent;
 
 class ReferenceFits : public testing::Test {
   protected:
@@ -31,10 +34,6 @@ class ReferenceFits : public testing::Test {
   private:
     std::map<std::string, double> m_values;
 };
-
-DryMatter percent(double value) {
-    return DryMatter::fromPercent(value);
-}
 
 std::vector<TimedDryMatter> timed(const std::vector<double>& hours, const std::vector<double>& percents) {
     std::vector<TimedDryMatter> samples;

@@ -9,6 +9,7 @@
 #include "core/samples/kernels.h"
 #include "core/samples/particle_size.h"
 #include "core/season/dry_matter.h"
+#include "tests/support/brief.h"
 #include "tests/support/grams.h"
 
 #include <gtest/gtest.h>
@@ -20,15 +21,11 @@ namespace {
 
 using testing_support::dryGrams;
 using testing_support::grams;
+using testing_support::mm;
+using testing_support::percent;
 
-DryMatter percent(double value) {
-    return DryMatter::fromPercent(value);
-}
 Share part(double value) {
     return Share::fromPercent(value);
-}
-Length mm(double value) {
-    return Length::fromMillimetres(value);
 }
 
 // Extension examples, printed: 100 g to 35 g is 35 %; 101 g to 85 g is 15.84 % moisture (printed 16).

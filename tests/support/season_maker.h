@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/entries/body.h"
+#include "tests/support/uuid_of.h"
 
 #include <vector>
 
@@ -8,10 +9,11 @@ namespace treadwell::testing_support {
 
 template <class Tag>
 [[nodiscard]] Id<Tag> idOf(std::uint8_t number) {
-    Id<Tag> id;
-    id.value.bytes[15] = number;
-    return id;
+    return {uuidOf(number)};
 }
+
+/// The silo of a season that has one.
+const farm::SiloId kBunker = idOf<farm::SiloTag>(1);
 
 /// Makes entries as one device would write them: ids, sequence and lamport count up.
 class SeasonMaker {

@@ -13,7 +13,7 @@ namespace treadwell::face_page {
 namespace {
 
 template <class Q>
-std::optional<Q> given(const widgets::QuantitySpinBox* box) {
+std::optional<Q> planned(const widgets::QuantitySpinBox* box) {
     if (box->isWrong() || !(box->si() > 0.0)) return std::nullopt;
     return box->quantity<Q>();
 }
@@ -63,8 +63,8 @@ QDateEdit* PlanBox::addDate(const char* name) {
 }
 
 review::FeedQuestion PlanBox::question() const {
-    return {widgets::dayOf(*m_from), given<AsFedMass>(m_perDay), given<DryMatter>(m_dryMatter),
-            given<Loss>(m_loss),     widgets::dayOf(*m_week),    given<Length>(m_face)};
+    return {widgets::dayOf(*m_from), planned<AsFedMass>(m_perDay), planned<DryMatter>(m_dryMatter),
+            planned<Loss>(m_loss),   widgets::dayOf(*m_week),      planned<Length>(m_face)};
 }
 
 void PlanBox::retranslate() {

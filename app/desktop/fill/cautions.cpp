@@ -7,7 +7,7 @@ namespace treadwell::fill {
 
 namespace {
 
-struct Text {
+struct CautionText {
     Q_DECLARE_TR_FUNCTIONS(FillPresenter)
 };
 
@@ -27,7 +27,7 @@ std::optional<Length> highestFill(const season::Season& season, farm::SiloId sil
 }
 
 QString sourceText(const Source& source) {
-    if (source.citation.empty()) return Text::tr("common practice");
+    if (source.citation.empty()) return CautionText::tr("common practice");
     return QString::fromUtf8(source.citation.data(), static_cast<qsizetype>(source.citation.size()));
 }
 
@@ -65,7 +65,7 @@ std::vector<widgets::Notice> cautionNotices(const std::vector<attention::Caution
     for (const density::SiloReading* reading : {&readings.layer, &readings.today, &readings.silo}) {
         if (!reading->estimate) continue;
         for (const Message& warning : reading->estimate->warnings) {
-            add({speech.say(warning), Text::tr("the estimate's own limits"), true});
+            add({speech.say(warning), CautionText::tr("the estimate's own limits"), true});
         }
     }
     std::for_each(standing, cautions.end(), say);

@@ -1,6 +1,7 @@
 #include "app/desktop/fill/chop_entry.h"
 
 #include "app/desktop/fill/fill_presenter.h"
+#include "app/desktop/fill/narrow.h"
 #include "app/desktop/widgets/caution_mark.h"
 #include "app/desktop/widgets/quantity_spin_box.h"
 #include "core/samples/particle_size.h"
@@ -18,7 +19,6 @@ namespace treadwell::fill {
 namespace {
 
 constexpr double kHeaviestPartKilograms = 5.0;
-constexpr double kWideMillimetres = 150.0;
 
 const season::Dated<entries::SieveTest>* lastTest(const season::Season& season, Instant now) {
     const auto days = season.days();
@@ -81,7 +81,7 @@ ChopEntry::ChopEntry(const settings::Appearance& appearance, QWidget* parent)
 
 /// The sieves in a row with the button at its end, or with less room, two by two above it.
 void ChopEntry::place() {
-    const bool narrow = width() < m_appearance.pixels(kWideMillimetres);
+    const bool narrow = isNarrow(*this, m_appearance);
     if (std::exchange(m_narrow, narrow) == narrow) return;
     while (QLayoutItem* item = m_grid->takeAt(0)) delete item;
     const int columns = static_cast<int>(narrow ? kParts / 2 : kParts);

@@ -23,8 +23,8 @@ namespace {
 
 using namespace std::chrono_literals;
 
-constexpr auto kTick = 5s;
-constexpr int kSpacing = 4;
+constexpr auto kPageTick = 5s;
+constexpr int kPageSpacing = 4;
 constexpr double kTrucksMillimetres = 68;
 
 }  // namespace
@@ -47,7 +47,7 @@ FillPage::FillPage(desk::SeasonDesk& desk, const settings::Appearance& appearanc
       m_attention{new widgets::AttentionPanel{appearance}} {
     auto* layout = new QVBoxLayout{this};
     layout->setContentsMargins(8, 6, 8, 6);
-    layout->setSpacing(kSpacing);
+    layout->setSpacing(kPageSpacing);
     layout->addWidget(m_header);
     layout->addWidget(makeColumns(), 1);
     connectWidgets();
@@ -63,7 +63,7 @@ QWidget* FillPage::makeYard() {
     auto* yard = new QWidget;
     auto* column = new QVBoxLayout{yard};
     column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(kSpacing);
+    column->setSpacing(kPageSpacing);
     m_yard->addWidget(m_trucks);
     m_yard->addWidget(m_dayLoads);
     column->addWidget(m_yard, 1);
@@ -87,14 +87,14 @@ QWidget* FillPage::makeColumns() {
         auto* made = new QWidget;
         auto* layout = new QVBoxLayout{made};
         layout->setContentsMargins(0, 0, 0, 0);
-        layout->setSpacing(kSpacing);
+        layout->setSpacing(kPageSpacing);
         for (const auto& [widget, stretch] : widgets) layout->addWidget(widget, stretch);
         return made;
     };
     auto* columns = new QWidget;
     auto* row = new QHBoxLayout{columns};
     row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(kSpacing);
+    row->setSpacing(kPageSpacing);
     row->addWidget(makeYard());
     row->addWidget(new Columns{m_appearance, column({{m_adviceLine, 0}, {m_gauge, 1}, {m_pad, 0}}),
                                column({{m_dryMatter, 0}, {m_layer, 0}, {m_attention, 1}}), m_views},
@@ -135,7 +135,7 @@ void FillPage::connectWidgets() {
         refresh();
     });
     connect(&m_tick, &QTimer::timeout, this, &FillPage::refresh);
-    m_tick.start(kTick);
+    m_tick.start(kPageTick);
 }
 
 void FillPage::connectYard() {

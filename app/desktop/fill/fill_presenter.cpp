@@ -11,11 +11,11 @@ namespace {
 
 using namespace std::chrono_literals;
 
-constexpr std::chrono::microseconds kTick{1};
+constexpr std::chrono::microseconds kNext{1};
 constexpr auto kBeforeTheFirst = 30min;
 
 /// The presenter's texts share one context.
-struct Text {
+struct FillText {
     Q_DECLARE_TR_FUNCTIONS(FillPresenter)
 };
 
@@ -57,7 +57,7 @@ std::vector<widgets::TruckView> trucksAt(const season::Season& season, Instant n
 }
 
 std::optional<season::LoadTipped> lastLoadAt(const season::Season& season, farm::SiloId silo, Instant now) {
-    const auto loads = season::loadsOf(season, silo, dayStart(season, now), now + kTick);
+    const auto loads = season::loadsOf(season, silo, dayStart(season, now), now + kNext);
     if (loads.empty()) return std::nullopt;
     return *loads.back();
 }
@@ -65,7 +65,7 @@ std::optional<season::LoadTipped> lastLoadAt(const season::Season& season, farm:
 std::optional<season::LoadTipped> undoableAt(const season::Season& season, farm::SiloId silo, Instant now) {
     std::optional<season::LoadTipped> last;
     Instant newest = now - kUndoStays;
-    for (const season::LoadTipped* load : season::loadsOf(season, silo, dayStart(season, now), now + kTick)) {
+    for (const season::LoadTipped* load : season::loadsOf(season, silo, dayStart(season, now), now + kNext)) {
         const season::FactPointer fact = season.fact(load->entry);
         if (fact == nullptr || fact->stated().header.recorded < newest) continue;
         newest = fact->stated().header.recorded;
@@ -92,7 +92,7 @@ QString loadName(const season::LoadTipped& load, const season::FarmBook& farm,
         if (truck != farm.trucks.end())
             return QString::fromStdString(truck->second.name) + QStringLiteral(", ") + mass;
     }
-    return Text::tr("load of %1").arg(mass);
+    return FillText::tr("load of %1").arg(mass);
 }
 
 std::vector<widgets::TractorView> tractorsAt(const season::Season& season, const season::Rolling& rolling) {
@@ -115,7 +115,7 @@ std::vector<widgets::TractorView> tractorsAt(const season::Season& season, const
 widgets::GaugeView gaugeOf(const density::SiloReading& reading, const Speech& speech) {
     if (!reading.estimate) {
         if (reading.reason) return speech.say(*reading.reason);
-        // Text::tr() here would go into a context of its own: lupdate takes the return type for a class.
+        // FillText::tr() here would go into a context of its own: lupdate takes the return type for a class.
         return QCoreApplication::translate("FillPresenter", "No density yet.");
     }
     const density::Estimate& estimate = *reading.estimate;
@@ -146,7 +146,7 @@ plots::TimelineView timelineAt(const DayTrace& trace, Instant now) {
     for (const auto& note : day->records.of<entries::AdviceDecided>()) {
         if (note.at <= now && note.what.silo == silo) view.advice.push_back({note.at, note.what.decision});
     }
-    for (const season::LoadTipped* load : season::loadsOf(season, silo, day->begin, now + kTick)) {
+    for (const season::LoadTipped* load : season::loadsOf(season, silo, day->begin, now + kNext)) {
         view.deliveries.push_back({load->at, load->load.mass});
     }
     for (const TracePoint& point : trace.points) {
@@ -169,44 +169,44 @@ plots::TimelineView timelineAt(const DayTrace& trace, Instant now) {
 QString methodName(entries::DryMatterMethod method) {
     switch (method) {
         case entries::DryMatterMethod::oven:
-            return Text::tr("Oven");
+            return FillText::tr("Oven");
         case entries::DryMatterMethod::microwave:
-            return Text::tr("Microwave");
+            return FillText::tr("Microwave");
         case entries::DryMatterMethod::meter:
-            return Text::tr("Meter");
+            return FillText::tr("Meter");
         case entries::DryMatterMethod::estimate:
             break;
     }
-    return Text::tr("By eye");
+    return FillText::tr("By eye");
 }
 
 QString ageText(Seconds age) {
     const auto minutes = std::chrono::duration_cast<std::chrono::minutes>(age).count();
     constexpr std::int64_t kMinutesPerDay = 24 * 60;
-    if (minutes < 1) return Text::tr("just now");
-    if (minutes < 60) return Text::tr("%1 min ago").arg(minutes);
+    if (minutes < 1) return FillText::tr("just now");
+    if (minutes < 60) return FillText::tr("%1 min ago").arg(minutes);
     if (minutes < kMinutesPerDay) {
-        return Text::tr("%1 h %2 min ago").arg(minutes / 60).arg(minutes % 60, 2, 10, QChar{u'0'});
+        return FillText::tr("%1 h %2 min ago").arg(minutes / 60).arg(minutes % 60, 2, 10, QChar{u'0'});
     }
-    return Text::tr("%n day(s) ago", "", static_cast<int>(minutes / kMinutesPerDay));
+    return FillText::tr("%n day(s) ago", "", static_cast<int>(minutes / kMinutesPerDay));
 }
 
 AgedReading dryMatterAt(const season::Rolling& rolling, const farm::SiteRules& rules,
                         const settings::DisplayUnits& units) {
-    if (!rolling.lastSample) return {Text::tr("No dry matter measured yet."), true};
+    if (!rolling.lastSample) return {FillText::tr("No dry matter measured yet."), true};
     const Seconds age = rolling.at - rolling.lastSample->at;
     const entries::DryMatterSample& sample = rolling.lastSample->reading;
     const QString text =
-        Text::tr("%1, %2, %3").arg(units.text(sample.dryMatter), methodName(sample.method), ageText(age));
+        FillText::tr("%1, %2, %3").arg(units.text(sample.dryMatter), methodName(sample.method), ageText(age));
     if (age <= rules.sampleInterval) return {text, false};
-    return {Text::tr("%1 – time for a new sample").arg(text), true};
+    return {FillText::tr("%1 – time for a new sample").arg(text), true};
 }
 
 QString layerAt(const season::Rolling& rolling, const settings::DisplayUnits& units) {
     if (!rolling.layer) {
-        return Text::tr("Not seen yet: %1 assumed").arg(units.text(density::kAssumedLayer.layerAmount()));
+        return FillText::tr("Not seen yet: %1 assumed").arg(units.text(density::kAssumedLayer.layerAmount()));
     }
-    return Text::tr("%1, seen %2")
+    return FillText::tr("%1, seen %2")
         .arg(units.text(rolling.layer->what.thickness.layerAmount()),
              ageText(rolling.at - rolling.layer->at));
 }

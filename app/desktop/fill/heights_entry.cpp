@@ -1,5 +1,6 @@
 #include "app/desktop/fill/heights_entry.h"
 
+#include "app/desktop/fill/narrow.h"
 #include "app/desktop/fill/say.h"
 #include "app/desktop/widgets/choice_box.h"
 #include "app/desktop/widgets/quantity_spin_box.h"
@@ -19,7 +20,6 @@ namespace {
 
 constexpr int kColumns = 6;
 constexpr int kNarrowColumns = 3;
-constexpr double kWideMillimetres = 150.0;
 constexpr double kBoxEdgeMillimetres = 8.0;                // edges of a field, and the mark of what is wrong
 constexpr Length kAboveTheWall = Length::fromMetres(0.5);  // that a surface may reach: density::surfaceOf
 constexpr Length kLaserUsually = Length::fromMetres(6);
@@ -69,7 +69,7 @@ HeightsEntry::HeightsEntry(const settings::Appearance& appearance, QWidget* pare
 
 /// Two rows of places between the instrument and the button, or with less room, one below the other.
 void HeightsEntry::place() {
-    const bool narrow = width() < m_appearance.pixels(kWideMillimetres);
+    const bool narrow = isNarrow(*this, m_appearance);
     if (std::exchange(m_narrow, narrow) == narrow) return;
     while (QLayoutItem* item = m_grid->takeAt(0)) delete item;
     const int columns = narrow ? kNarrowColumns : kColumns;

@@ -10,7 +10,7 @@ namespace {
 
 constexpr double kLeastMove = 0.01;  ///< of the density
 
-struct Text {
+struct MovementText {
     Q_DECLARE_TR_FUNCTIONS(MovementText)
 };
 
@@ -40,13 +40,15 @@ QString movementText(const std::optional<density::Movement>& movement, const Spe
         return std::abs(move.change / movement->after) >= kLeastMove;
     };
     if (movement->moves.empty() || !tells(movement->moves.front()))
-        return Text::tr("Steady for %1 min.").arg(minutes);
+        return MovementText::tr("Steady for %1 min.").arg(minutes);
     const density::Move& first = movement->moves.front();
-    const QString cause =
-        Text::tr("%1: %2", "change, cause").arg(signedText(first.change, units), speech.say(first.what));
+    const QString cause = MovementText::tr("%1: %2", "change, cause")
+                              .arg(signedText(first.change, units), speech.say(first.what));
     const bool alone = movement->moves.size() == 1 || !tells(movement->moves[1]);
-    if (alone) return Text::tr("In %1 min %2").arg(minutes).arg(cause);
-    return Text::tr("In %1 min %2, first %3").arg(minutes).arg(signedText(movement->change(), units), cause);
+    if (alone) return MovementText::tr("In %1 min %2").arg(minutes).arg(cause);
+    return MovementText::tr("In %1 min %2, first %3")
+        .arg(minutes)
+        .arg(signedText(movement->change(), units), cause);
 }
 
 }  // namespace treadwell::fill

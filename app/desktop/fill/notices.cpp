@@ -10,13 +10,13 @@ namespace treadwell::fill {
 
 namespace {
 
-struct Text {
+struct NoticeText {
     Q_DECLARE_TR_FUNCTIONS(Notices)
 };
 
 constexpr std::size_t kMostToMeasure = 3;
 
-// In the order of the sections. Text::tr() in a member of Notices would go into a context of its own.
+// In the order of the sections. NoticeText::tr() in a member of Notices would go into a context of its own.
 constexpr std::array kTitles{QT_TRANSLATE_NOOP("Notices", "Now"),
                              QT_TRANSLATE_NOOP("Notices", "Makes the answer surer"),
                              QT_TRANSLATE_NOOP("Notices", "Missing"),
@@ -51,14 +51,15 @@ QString cameOf(const advice::LookedBack& looked, const season::Season& season, c
     const bool followed = looked.what.decision == entries::AdviceDecision::accepted;
     const auto clock = [&](Instant at) { return QString::fromStdString(clockText(season.zone(), at)); };
     const QString said =
-        (followed ? Text::tr("%1 done: %2, %3 → %4 expected", "time, advice, density before and after")
-                  : Text::tr("%1 declined: %2, %3 → %4 expected", "time, advice, density before and after"))
+        (followed
+             ? NoticeText::tr("%1 done: %2, %3 → %4 expected", "time, advice, density before and after")
+             : NoticeText::tr("%1 declined: %2, %3 → %4 expected", "time, advice, density before and after"))
             .arg(clock(looked.at), actions.join(QStringLiteral(", ")),
                  units.numberText(looked.what.before.amount()), units.text(looked.what.after));
     if (looked.came)
-        return Text::tr("%1; %2 at %3", "what was said, the density then, time")
+        return NoticeText::tr("%1; %2 at %3", "what was said, the density then, time")
             .arg(said, units.text(*looked.came), clock(looked.lookedAt));
-    return Text::tr("%1; shows from %2", "what was said, time").arg(said, clock(looked.lookedAt));
+    return NoticeText::tr("%1; shows from %2", "what was said, time").arg(said, clock(looked.lookedAt));
 }
 
 }  // namespace

@@ -7,7 +7,7 @@ namespace treadwell::fill {
 
 namespace {
 
-struct Text {
+struct RadioText {
     Q_DECLARE_TR_FUNCTIONS(Radio)
 };
 
@@ -28,14 +28,14 @@ QString radioText(const season::Season& season, const density::Readings& reading
     QStringList parts;
     const QStringList packing = namesOf(season, readings.rolling, farm::Activity::packing);
     const QStringList spreading = namesOf(season, readings.rolling, farm::Activity::spreading);
-    parts << (packing.isEmpty() ? Text::tr("Nobody packs")
-                                : Text::tr("%1 packing", "names of tractors").arg(packing.join(comma)));
+    parts << (packing.isEmpty() ? RadioText::tr("Nobody packs")
+                                : RadioText::tr("%1 packing", "names of tractors").arg(packing.join(comma)));
     if (!spreading.isEmpty())
-        parts << Text::tr("%1 spreading", "names of tractors").arg(spreading.join(comma));
-    if (readings.rolling.paused) parts << Text::tr("pause");
+        parts << RadioText::tr("%1 spreading", "names of tractors").arg(spreading.join(comma));
+    if (readings.rolling.paused) parts << RadioText::tr("pause");
     if (const auto& estimate = readings.layer.estimate) {
         const density::Distribution& density = estimate->density;
-        parts << Text::tr("%1 (%2), target %3, chance %4", "density, its band, target, chance of it")
+        parts << RadioText::tr("%1 (%2), target %3, chance %4", "density, its band, target, chance of it")
                      .arg(units.text(density.median()),
                           units.numberText(density.low80().amount()) + u'–' +
                               units.numberText(density.high80().amount()),

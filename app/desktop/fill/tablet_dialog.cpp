@@ -8,7 +8,7 @@ namespace treadwell::fill {
 
 namespace {
 
-constexpr int kColumns = 3;
+constexpr int kTabletColumns = 3;
 
 }  // namespace
 
@@ -23,7 +23,7 @@ TabletDialog::TabletDialog(const settings::Appearance& look, const desk::People&
         const QString text = QString::fromStdString(name);
         auto* button = new QPushButton{QString{text}.replace(QStringLiteral("&"), QStringLiteral("&&"))};
         button->setMinimumHeight(look.pixels(settings::kYardButtonMillimetres));
-        grid->addWidget(button, place / kColumns, place % kColumns);
+        grid->addWidget(button, place / kTabletColumns, place % kTabletColumns);
         ++place;
         connect(button, &QPushButton::clicked, this, [this, text] {
             emit taken(text);

@@ -10,7 +10,7 @@ namespace treadwell::fill {
 
 namespace {
 
-struct Text {
+struct TrialText {
     Q_DECLARE_TR_FUNCTIONS(Trial)
 };
 
@@ -84,12 +84,12 @@ Trial trialOf(const advice::Change& change, const advice::AdviceSituation& situa
 
 QString sentenceOf(const Trial& trial, const AdviceState& state, const season::FarmBook& farm,
                    const Speech& speech) {
-    if (trial.isEmpty()) return Text::tr("What if? Move a tractor or record a layer: it is only tried.");
-    if (!state.situation || !state.advice) return Text::tr("What if: not enough is known to say.");
+    if (trial.isEmpty()) return TrialText::tr("What if? Move a tractor or record a layer: it is only tried.");
+    if (!state.situation || !state.advice) return TrialText::tr("What if: not enough is known to say.");
     const advice::Change change = trial.change(*state.situation, farm);
     const auto then = advice::whatIf(*state.situation, change);
     if (!then) return speech.say(then.error());
-    return Text::tr("What if: %1: %2", "what is tried and what it would come to")
+    return TrialText::tr("What if: %1: %2", "what is tried and what it would come to")
         .arg(joined(advice::actionsOf(*state.situation, change), speech),
              joined(advice::effectOf(state.advice->now().outcome, *then, state.advice->target), speech));
 }

@@ -3,6 +3,7 @@
 #include "app/desktop/fill/chop_entry.h"
 #include "app/desktop/fill/fill_presenter.h"
 #include "app/desktop/fill/heights_entry.h"
+#include "app/desktop/fill/narrow.h"
 #include "app/desktop/fill/section_presenter.h"
 #include "app/desktop/plots/timeline_table.h"
 #include "app/desktop/widgets/caution_mark.h"
@@ -26,11 +27,10 @@ using namespace std::chrono_literals;
 
 constexpr auto kAges = 1min;
 constexpr int kButtonColumns = 2;
-constexpr int kNarrowColumns = 3;
-constexpr double kWideMillimetres = 150.0;
+constexpr int kNarrowButtonColumns = 3;
 constexpr double kHeightMillimetres = 32.0;
 constexpr double kNarrowHeightMillimetres = 50.0;
-constexpr int kSpacing = 1;
+constexpr int kButtonSpacing = 1;
 
 std::size_t placeOf(View view) {
     return static_cast<std::size_t>(view);
@@ -51,7 +51,7 @@ ViewStrip::ViewStrip(const settings::Appearance& appearance, QWidget* parent)
       m_heights{new HeightsEntry{appearance}},
       m_chop{new ChopEntry{appearance}} {
     m_row->setContentsMargins(0, 0, 0, 0);
-    m_choice->setSpacing(kSpacing);
+    m_choice->setSpacing(kButtonSpacing);
     auto* group = new QButtonGroup{this};
     for (const View view : kViews) {
         auto* button = new QPushButton;
@@ -102,10 +102,10 @@ void ViewStrip::fitButtons() {
 
 /// The buttons beside the view, or with little room, above it.
 void ViewStrip::place() {
-    const bool narrow = width() < m_appearance.pixels(kWideMillimetres);
+    const bool narrow = isNarrow(*this, m_appearance);
     if (std::exchange(m_narrow, narrow) == narrow) return;
     while (QLayoutItem* item = m_choice->takeAt(0)) delete item;
-    const int columns = narrow ? kNarrowColumns : kButtonColumns;
+    const int columns = narrow ? kNarrowButtonColumns : kButtonColumns;
     int place = 0;
     for (QPushButton* button : m_buttons) {
         m_choice->addWidget(button, place / columns, place % columns);
@@ -120,7 +120,7 @@ void ViewStrip::place() {
 QSize ViewStrip::minimumSizeHint() const {
     int widest = 0;
     for (const QPushButton* button : m_buttons) widest = std::max(widest, button->minimumSizeHint().width());
-    return {std::max(kNarrowColumns * (widest + kSpacing), m_stack->minimumSizeHint().width()),
+    return {std::max(kNarrowButtonColumns * (widest + kButtonSpacing), m_stack->minimumSizeHint().width()),
             m_row->totalMinimumSize().height()};
 }
 

@@ -10,7 +10,7 @@ namespace treadwell::plan_page {
 
 namespace {
 
-constexpr double kMargin = 8.0;          // pixels
+constexpr double kBandMargin = 8.0;      // pixels
 constexpr double kChannelHeight = 92.0;  // pixels
 constexpr double kWidest = 2.5;          // times the narrowest; what is wider is drawn so
 constexpr int kLabelRows = 3;
@@ -30,7 +30,7 @@ void ChainBand::setPicture(const ChainPicture& picture) {
 
 QSize ChainBand::minimumSizeHint() const {
     return {360,
-            static_cast<int>(kChannelHeight + 2.0 * kMargin) + (kLabelRows + 1) * fontMetrics().height()};
+            static_cast<int>(kChannelHeight + 2.0 * kBandMargin) + (kLabelRows + 1) * fontMetrics().height()};
 }
 
 QSize ChainBand::sizeHint() const {
@@ -64,7 +64,8 @@ void ChainBand::changeEvent(QEvent* event) {
 }
 
 QRectF ChainBand::channel() const {
-    return QRectF{kMargin, fontMetrics().height() + kMargin, width() - 2.0 * kMargin, kChannelHeight};
+    return QRectF{kBandMargin, fontMetrics().height() + kBandMargin, width() - 2.0 * kBandMargin,
+                  kChannelHeight};
 }
 
 AsFedRate ChainBand::widest() const {
@@ -122,7 +123,7 @@ void ChainBand::paintLabels(QPainter& painter) const {
     painter.setPen(theme.ink);
     const QString title =
         tr("%1: the channel is as wide as each link could carry; the crop fills it").arg(m_picture.field);
-    painter.drawText(QRectF{kMargin, 2.0, area.width(), row}, Qt::AlignLeft | Qt::AlignVCenter,
+    painter.drawText(QRectF{kBandMargin, 2.0, area.width(), row}, Qt::AlignLeft | Qt::AlignVCenter,
                      fontMetrics().elidedText(title, Qt::ElideRight, static_cast<int>(area.width())));
     for (std::size_t i = 0; i < plan::kLinks; ++i) {
         const bool slowest = plan::Link(i) == m_picture.chain.slowest;
@@ -133,7 +134,8 @@ void ChainBand::paintLabels(QPainter& painter) const {
                                slowest ? tr("slowest") : QString{}};
         for (std::size_t line = 0; line < lines.size(); ++line) {
             const QRectF place{area.left() + static_cast<double>(i) * link,
-                               area.bottom() + kMargin / 2.0 + static_cast<double>(line) * row, link, row};
+                               area.bottom() + kBandMargin / 2.0 + static_cast<double>(line) * row, link,
+                               row};
             painter.setPen(line == 1 && !slowest ? theme.quietInk : theme.ink);
             painter.drawText(
                 place, Qt::AlignCenter,

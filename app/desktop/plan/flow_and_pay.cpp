@@ -8,7 +8,7 @@ namespace treadwell::plan_page {
 
 namespace {
 
-struct Text {
+struct PayText {
     Q_DECLARE_TR_FUNCTIONS(PlanPresenter)
 };
 
@@ -23,18 +23,19 @@ void addTrucks(const plan::FieldFlow& flow, int trucks, const settings::DisplayU
     const QString name = QString::fromStdString(flow.field);
     if (flow.trucksWanted) {
         lines.push_back(
-            {Text::tr("%1: %n truck(s) keep the harvester busy there; with fixed times it would be %2.", "",
-                      *flow.trucksWanted)
+            {PayText::tr("%1: %n truck(s) keep the harvester busy there; with fixed times it would be %2.",
+                         "", *flow.trucksWanted)
                  .arg(name, QString::number(flow.chain.trucksToKeepUp)),
              *flow.trucksWanted > trucks});
     } else {
         lines.push_back(
-            {Text::tr("%1: no number of trucks keeps the harvester busy there.").arg(name), true});
+            {PayText::tr("%1: no number of trucks keeps the harvester busy there.").arg(name), true});
     }
     if (!flow.oneFewer) return;
-    lines.push_back({Text::tr("%1: if one truck breaks, %2 loads an hour come, and the harvester waits %3.")
-                         .arg(name, bandText(flow.oneFewer->loadsPerHour, 1, units),
-                              percentBand(flow.oneFewer->harvesterWaiting, units))});
+    lines.push_back(
+        {PayText::tr("%1: if one truck breaks, %2 loads an hour come, and the harvester waits %3.")
+             .arg(name, bandText(flow.oneFewer->loadsPerHour, 1, units),
+                  percentBand(flow.oneFewer->harvesterWaiting, units))});
 }
 
 void addPacking(const Answers& answers, const plan::FieldFlow& flow, const fill::Speech& speech,
@@ -46,7 +47,7 @@ void addPacking(const Answers& answers, const plan::FieldFlow& flow, const fill:
         const auto minutes = [&](double value) {
             return PackingIntensity::fromMinutesPerTonne(value).amount();
         };
-        lines.push_back({Text::tr("%1: the tractors pack %2 (%3) and pass %4 times over each layer.")
+        lines.push_back({PayText::tr("%1: the tractors pack %2 (%3) and pass %4 times over each layer.")
                              .arg(name, units.text(minutes(flow.days.minutesPerTonne.median)),
                                   units.rangeText(minutes(flow.days.minutesPerTonne.low80),
                                                   minutes(flow.days.minutesPerTonne.high80)),
@@ -54,7 +55,7 @@ void addPacking(const Answers& answers, const plan::FieldFlow& flow, const fill:
                          flow.days.passes.median < kFewestPasses});
     }
     lines.push_back(
-        {Text::tr("%1: density %2; the chance of the %3 target is %4.")
+        {PayText::tr("%1: density %2; the chance of the %3 target is %4.")
              .arg(name, densityText(density.median(), density.low80(), density.high80(), units),
                   units.text(flow.estimate.target.density), units.chanceText(flow.estimate.chance)),
          flow.estimate.chance < answers.inputs.wantedChance});
@@ -70,7 +71,7 @@ QString fleetText(const plan::Inputs& inputs, const plan::Fleet& fleet) {
     QStringList names;
     for (const std::size_t tractor : fleet.tractors)
         names << QString::fromStdString(inputs.tractors[tractor].name);
-    return Text::tr("%1 and %n truck(s)", "tractors", fleet.trucks).arg(names.join(QStringLiteral(", ")));
+    return PayText::tr("%1 and %n truck(s)", "tractors", fleet.trucks).arg(names.join(QStringLiteral(", ")));
 }
 
 QString moneyLine(const QString& pattern, const plan::Inputs& inputs, const plan::FleetMoney& money,
@@ -90,9 +91,9 @@ Lines flowLines(const Answers& answers, const fill::Speech& speech) {
     for (const plan::FieldFlow& flow : answers.flow->fields) {
         const QString name = QString::fromStdString(flow.field);
         lines.push_back(
-            {Text::tr("%1: %2 loads an hour; the harvester waits %3 of the day, a truck %4 min a load; "
-                      "%5 days of harvest.",
-                      "field, band, band, band, days")
+            {PayText::tr("%1: %2 loads an hour; the harvester waits %3 of the day, a truck %4 min a load; "
+                         "%5 days of harvest.",
+                         "field, band, band, band, days")
                  .arg(name, bandText(flow.days.loadsPerHour, 1, units),
                       percentBand(flow.days.harvesterWaiting, units),
                       bandText(flow.days.truckWaiting_min, 1, units),
@@ -109,28 +110,28 @@ Lines payLines(const Answers& answers, const fill::Speech& speech) {
     Lines lines;
     lines.push_back(
         {moneyLine(
-             Text::tr("Planned: %1. The hour costs %2; expected loss %3 at %4; %5 are left of a tonne of "
-                      "dry matter."),
+             PayText::tr("Planned: %1. The hour costs %2; expected loss %3 at %4; %5 are left of a tonne of "
+                         "dry matter."),
              answers.inputs, pay.planned, units),
          pay.planned.fleet.margin_per_t_dm < 0.0});
     if (pay.best.fleet.tractors == pay.planned.fleet.tractors &&
         pay.best.fleet.trucks == pay.planned.fleet.trucks) {
         lines.push_back(
-            {Text::tr("No other of %n fleet(s) leaves more.", "", static_cast<int>(pay.compared))});
+            {PayText::tr("No other of %n fleet(s) leaves more.", "", static_cast<int>(pay.compared))});
     } else {
         lines.push_back(
-            {moneyLine(Text::tr("The best of those compared: %1. The hour costs %2; expected loss %3 at "
-                                "%4; %5 are left."),
+            {moneyLine(PayText::tr("The best of those compared: %1. The hour costs %2; expected loss %3 at "
+                                   "%4; %5 are left."),
                        answers.inputs, pay.best, units)});
     }
     for (const plan::OneMore& more : pay.oneMore) {
         const QString name = QString::fromStdString(more.tractor);
         QString text =
-            Text::tr("%1 costs %2, which is %3 of the crop's dry matter or %4 of density; it brings %5.")
+            PayText::tr("%1 costs %2, which is %3 of the crop's dry matter or %4 of density; it brings %5.")
                 .arg(name, units.text(more.hour), units.text(more.breakEven.loss),
                      units.text(more.breakEven.density), units.text(more.gain));
-        text += u' ' + (more.paysFrom ? Text::tr("It pays from %1 on.").arg(units.text(*more.paysFrom))
-                                      : Text::tr("It does not pay at any delivery."));
+        text += u' ' + (more.paysFrom ? PayText::tr("It pays from %1 on.").arg(units.text(*more.paysFrom))
+                                      : PayText::tr("It does not pay at any delivery."));
         lines.push_back({text});
     }
     lines.push_back({speech.say(Message{code::planLossHeld, {}})});

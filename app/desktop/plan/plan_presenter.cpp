@@ -11,7 +11,7 @@ namespace treadwell::plan_page {
 
 namespace {
 
-struct Text {
+struct PlanText {
     Q_DECLARE_TR_FUNCTIONS(PlanPresenter)
 };
 
@@ -23,51 +23,52 @@ Lines linesOr(const Result<T>& result, const Answers& answers, const fill::Speec
 }
 
 Headline fitHeadline(const Answers& answers, const settings::DisplayUnits& units) {
-    Headline headline{questionName(Question::fits), Text::tr("not reckoned"), true};
+    Headline headline{questionName(Question::fits), PlanText::tr("not reckoned"), true};
     if (!answers.fit) return headline;
-    headline.answer = Text::tr("%1 chance of room").arg(units.chanceText(answers.fit->fits));
+    headline.answer = PlanText::tr("%1 chance of room").arg(units.chanceText(answers.fit->fits));
     headline.caution = answers.fit->fits < Chance::fromPercent(50);
     return headline;
 }
 
 Headline flowHeadline(const Answers& answers) {
-    Headline headline{questionName(Question::flows), Text::tr("not reckoned"), true};
+    Headline headline{questionName(Question::flows), PlanText::tr("not reckoned"), true};
     if (!answers.flow) return headline;
     const auto& fields = answers.flow->fields;
     const plan::Link first = fields.front().chain.slowest;
     const bool same =
         std::ranges::all_of(fields, [&](const auto& each) { return each.chain.slowest == first; });
-    headline.answer = same ? Text::tr("slowest: %1").arg(linkName(first)) : Text::tr("differs by field");
+    headline.answer =
+        same ? PlanText::tr("slowest: %1").arg(linkName(first)) : PlanText::tr("differs by field");
     headline.caution = std::ranges::any_of(
         fields, [](const auto& each) { return each.chain.slowest == plan::Link::packing; });
     return headline;
 }
 
 Headline payHeadline(const Answers& answers, const settings::DisplayUnits& units) {
-    Headline headline{questionName(Question::pays), Text::tr("not reckoned"), true};
+    Headline headline{questionName(Question::pays), PlanText::tr("not reckoned"), true};
     if (!answers.pay) return headline;
     const double margin = answers.pay->planned.fleet.margin_per_t_dm;
-    headline.answer = Text::tr("%1 a t DM left").arg(moneyText(margin, units));
+    headline.answer = PlanText::tr("%1 a t DM left").arg(moneyText(margin, units));
     headline.caution = margin < 0.0;
     return headline;
 }
 
 Headline sealHeadline(const Answers& answers, const settings::DisplayUnits& units) {
-    Headline headline{questionName(Question::seals), Text::tr("not reckoned"), true};
+    Headline headline{questionName(Question::seals), PlanText::tr("not reckoned"), true};
     if (!answers.seals) return headline;
     Area film;
     for (const plan::Seal& seal : *answers.seals) film += seal.sheets.area + seal.sideSheets;
-    headline.answer = Text::tr("%1 of film").arg(units.text(film));
+    headline.answer = PlanText::tr("%1 of film").arg(units.text(film));
     headline.caution = false;
     return headline;
 }
 
 Headline feedHeadline(const Answers& answers, const settings::DisplayUnits& units) {
-    Headline headline{questionName(Question::feeds), Text::tr("not reckoned"), true};
+    Headline headline{questionName(Question::feeds), PlanText::tr("not reckoned"), true};
     if (!answers.feeds) return headline;
     double days = 0.0;
     for (const plan::Feed& feed : answers.feeds->silos) days += feed.days;
-    headline.answer = Text::tr("%1 days").arg(units.locale().toString(days, 'f', 0));
+    headline.answer = PlanText::tr("%1 days").arg(units.locale().toString(days, 'f', 0));
     headline.caution =
         std::ranges::any_of(answers.feeds->silos, [](const plan::Feed& feed) { return feed.slowDays > 0; });
     return headline;
@@ -80,7 +81,7 @@ QString byHeightText(const plan::SiloFit& silo, const settings::DisplayUnits& un
     for (std::size_t part = 1; part < kParts; ++part) {
         const plan::HeightVolume& up = silo.byHeight[part * (silo.byHeight.size() - 1) / kParts];
         parts.push_back(
-            Text::tr("%1 up to %2", "volume, height").arg(units.text(up.volume), units.text(up.height)));
+            PlanText::tr("%1 up to %2", "volume, height").arg(units.text(up.volume), units.text(up.height)));
     }
     return QString::fromStdString(silo.name) + QStringLiteral(": ") + parts.join(QStringLiteral(", ")) + u'.';
 }
@@ -88,14 +89,15 @@ QString byHeightText(const plan::SiloFit& silo, const settings::DisplayUnits& un
 }  // namespace
 
 QString questionName(Question question) {
-    const std::array names{Text::tr("Does it fit?"), Text::tr("Does it flow?"), Text::tr("Does it pay?"),
-                           Text::tr("How is it sealed?"), Text::tr("How is it fed?")};
+    const std::array names{PlanText::tr("Does it fit?"), PlanText::tr("Does it flow?"),
+                           PlanText::tr("Does it pay?"), PlanText::tr("How is it sealed?"),
+                           PlanText::tr("How is it fed?")};
     return names[static_cast<std::size_t>(question)];
 }
 
 QString linkName(plan::Link link) {
-    const std::array names{Text::tr("harvester"), Text::tr("trucks"), Text::tr("tipping"),
-                           Text::tr("spreading"), Text::tr("packing")};
+    const std::array names{PlanText::tr("harvester"), PlanText::tr("trucks"), PlanText::tr("tipping"),
+                           PlanText::tr("spreading"), PlanText::tr("packing")};
     return names[static_cast<std::size_t>(link)];
 }
 
@@ -114,7 +116,8 @@ QString roadText(Length distance, const settings::DisplayUnits& units) {
     constexpr double kMetresPerMile = 1609.344;
     const bool metric = units.system() == UnitSystem::metric;
     const double shown = distance.metres() / (metric ? 1000.0 : kMetresPerMile);
-    return units.locale().toString(shown, 'f', 1) + QChar::Nbsp + (metric ? Text::tr("km") : Text::tr("mi"));
+    return units.locale().toString(shown, 'f', 1) + QChar::Nbsp +
+           (metric ? PlanText::tr("km") : PlanText::tr("mi"));
 }
 
 QString densityText(DryDensity median, DryDensity low80, DryDensity high80,
@@ -138,13 +141,14 @@ Lines fitLines(const Answers& answers, const fill::Speech& speech) {
     const plan::Fit& fit = *answers.fit;
     const settings::DisplayUnits& units = speech.units();
     Lines lines;
-    lines.push_back({Text::tr("%1 of crop stand on %n field(s); the chance that all of it finds room is %2.",
-                              "", static_cast<int>(answers.inputs.grounds.size()))
-                         .arg(units.text(fit.crop), units.chanceText(fit.fits)),
-                     fit.fits < Chance::fromPercent(50)});
+    lines.push_back(
+        {PlanText::tr("%1 of crop stand on %n field(s); the chance that all of it finds room is %2.", "",
+                      static_cast<int>(answers.inputs.grounds.size()))
+             .arg(units.text(fit.crop), units.chanceText(fit.fits)),
+         fit.fits < Chance::fromPercent(50)});
     for (const plan::SiloFit& silo : fit.silos) {
-        lines.push_back({Text::tr("%1: %2 holds %3 (%4) at the density that this fleet reaches, %5.",
-                                  "silo, volume, mass, band of mass, density with band")
+        lines.push_back({PlanText::tr("%1: %2 holds %3 (%4) at the density that this fleet reaches, %5.",
+                                      "silo, volume, mass, band of mass, density with band")
                              .arg(QString::fromStdString(silo.name), units.text(silo.body.volume),
                                   units.text(silo.holds.median),
                                   units.rangeText(silo.holds.low80.amount(), silo.holds.high80.amount()),
@@ -153,23 +157,23 @@ Lines fitLines(const Answers& answers, const fill::Speech& speech) {
         lines.push_back({byHeightText(silo, units)});
     }
     for (const plan::Placement& placed : fit.placements) {
-        lines.push_back({Text::tr("%1 from %2 go into %3.", "mass, field, silo")
+        lines.push_back({PlanText::tr("%1 from %2 go into %3.", "mass, field, silo")
                              .arg(units.text(placed.mass),
                                   QString::fromStdString(answers.inputs.grounds[placed.field].name),
                                   QString::fromStdString(fit.silos[placed.silo].name))});
     }
     if (fit.leftOver.high80 > AsFedMass{}) {
-        lines.push_back({Text::tr("Left over: %1 (%2).")
+        lines.push_back({PlanText::tr("Left over: %1 (%2).")
                              .arg(units.text(fit.leftOver.median),
                                   units.rangeText(fit.leftOver.low80.amount(), fit.leftOver.high80.amount())),
                          fit.leftOver.median > AsFedMass{}});
     } else {
-        lines.push_back({Text::tr("Nothing is left over.")});
+        lines.push_back({PlanText::tr("Nothing is left over.")});
     }
     for (const plan::PlannedSilo& silo : answers.inputs.silos) {
         for (const attention::CautionNow& caution :
              attention::shapeCautions(silo.shape, answers.inputs.machineWidth)) {
-            lines.push_back({Text::tr("%1: %2", "silo and caution")
+            lines.push_back({PlanText::tr("%1: %2", "silo and caution")
                                  .arg(QString::fromStdString(silo.name), speech.say(caution.message)),
                              true});
         }
@@ -183,20 +187,20 @@ Lines sealLines(const Answers& answers, const fill::Speech& speech) {
     Lines lines;
     for (const plan::Seal& seal : *answers.seals) {
         lines.push_back(
-            {Text::tr("%1 is full on %2. Cover it then, with %n sheet(s) of barrier film and as many of "
-                      "black-and-white sheet above, %3 each kind; %4 of side sheets; %5 tyres.",
-                      "silo, day, area, area, count", seal.sheets.count)
+            {PlanText::tr("%1 is full on %2. Cover it then, with %n sheet(s) of barrier film and as many of "
+                          "black-and-white sheet above, %3 each kind; %4 of side sheets; %5 tyres.",
+                          "silo, day, area, area, count", seal.sheets.count)
                  .arg(QString::fromStdString(seal.silo), settings::dayText(seal.full, units.locale()),
                       units.text(seal.sheets.area), units.text(seal.sideSheets),
                       QString::number(seal.tyres))});
         if (seal.treatment_L > 0.0) {
-            lines.push_back({Text::tr("%1: %2 of treatment on the surface.", "silo, litres")
+            lines.push_back({PlanText::tr("%1: %2 of treatment on the surface.", "silo, litres")
                                  .arg(QString::fromStdString(seal.silo),
                                       units.text(ProductVolume::fromLitres(seal.treatment_L)))});
         }
         lines.push_back(
-            {Text::tr("%1: the crew of %2 is at it for %3. A day's wait costs about %4, %5.",
-                      "silo, people, time, mass, money")
+            {PlanText::tr("%1: the crew of %2 is at it for %3. A day's wait costs about %4, %5.",
+                          "silo, people, time, mass, money")
                  .arg(QString::fromStdString(seal.silo), QString::number(answers.inputs.sealing.crew),
                       units.text(durationAmount(seal.crewTime)), units.text(seal.lostByADay),
                       moneyText(seal.costOfADay, units))});
@@ -212,37 +216,38 @@ Lines feedLines(const Answers& answers, const fill::Speech& speech) {
     Lines lines;
     for (const plan::Feed& feed : feeds.silos) {
         const QString name = QString::fromStdString(feed.silo);
-        lines.push_back({Text::tr("%1: %2, feed for %3 days; opened on %4, and the next must be "
-                                  "open by %5.",
-                                  "silo, mass, days, day, day")
+        lines.push_back({PlanText::tr("%1: %2, feed for %3 days; opened on %4, and the next must be "
+                                      "open by %5.",
+                                      "silo, mass, days, day, day")
                              .arg(name, units.text(feed.left), units.locale().toString(feed.days, 'f', 0),
                                   settings::dayText(feed.opens, units.locale()),
                                   settings::dayText(feed.empty, units.locale()))});
         lines.push_back(
-            {Text::tr("%1: the herd moves the face of %2 by %3 a day. At this height it may be %4 wide in "
-                      "summer and %5 in winter.",
-                      "silo, area, length, width, width")
+            {PlanText::tr(
+                 "%1: the herd moves the face of %2 by %3 a day. At this height it may be %4 wide in "
+                 "summer and %5 in winter.",
+                 "silo, area, length, width, width")
                  .arg(name, units.text(feed.face), units.text(feed.advance), units.text(feed.summerWidth),
                       units.text(feed.winterWidth))});
         if (feed.slowDays > 0) {
             lines.push_back(
-                {Text::tr("%1: on %n day(s) of feed that is too little for the season: the face heats.", "",
-                          feed.slowDays)
+                {PlanText::tr("%1: on %n day(s) of feed that is too little for the season: the face heats.",
+                              "", feed.slowDays)
                      .arg(name),
                  true});
         }
-        lines.push_back({Text::tr("%1: silo gas until %2 at the earliest, 21 days after the last load.")
+        lines.push_back({PlanText::tr("%1: silo gas until %2 at the earliest, 21 days after the last load.")
                              .arg(name, settings::dayText(feed.gasUntil, units.locale())),
                          true});
         if (feed.effluent_L > 0.0) {
-            lines.push_back({Text::tr("%1: %2 of effluent run out: have room for it.")
+            lines.push_back({PlanText::tr("%1: %2 of effluent run out: have room for it.")
                                  .arg(name, units.text(ProductVolume::fromLitres(feed.effluent_L))),
                              true});
         }
     }
     if (feeds.daysWithout > 0) {
         lines.push_back(
-            {Text::tr("On %n day(s) no silo is ripe to be opened.", "", feeds.daysWithout), true});
+            {PlanText::tr("On %n day(s) no silo is ripe to be opened.", "", feeds.daysWithout), true});
     }
     return lines;
 }

@@ -20,7 +20,7 @@ constexpr int kLegendIcon = 48;  // pixels of a legend's entry beside its text
 constexpr QSize kLegendMark{22, 14};
 constexpr int kNarrowWrap = 4;
 constexpr int kRowsBesideTheCurves = 3;  // legend, labels of the time axis
-constexpr int kMostTicks = 6;
+constexpr int kMostRowTicks = 6;
 constexpr double kMarksApart = 2.0;  // pixels: nearer ones cover each other
 constexpr std::size_t kCrowd = 400;
 constexpr double kHeadroom = 1.25;  // above the highest value, so that no curve runs into the samples
@@ -163,7 +163,7 @@ void TimelinePlot::fit(QSize size, const QFont& font) {
     m_plot.legend->setWrap(legend <= size.width() ? m_plot.legend->itemCount() : wrap);
     m_plot.legend->setFillOrder(QCPLegend::foColumnsFirst, true);  // the wrap alone moves nothing
     const int rows = size.height() / metrics.height() - kRowsBesideTheCurves;
-    const int ticks = std::clamp(rows / 2, 2, kMostTicks);
+    const int ticks = std::clamp(rows / 2, 2, kMostRowTicks);
     for (QCPAxis* axis : {m_plot.yAxis, m_plot.yAxis2}) axis->ticker()->setTickCount(ticks);
 }
 

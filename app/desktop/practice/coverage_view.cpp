@@ -1,6 +1,7 @@
 #include "app/desktop/practice/coverage_view.h"
 
 #include "app/desktop/practice/pad_marks.h"
+#include "app/desktop/practice/walls.h"
 
 #include <QEvent>
 #include <QPainter>
@@ -10,9 +11,8 @@ namespace treadwell::practice_page {
 
 namespace {
 
-constexpr int kWall = 10;
 constexpr double kGap = 8.0;
-constexpr QSize kLeast{420, 190};
+constexpr QSize kLeastCoverage{420, 190};
 constexpr std::array kLegend{Certainty::enough, Certainty::unclear, Certainty::tooFew, Certainty::noTyre};
 
 }  // namespace
@@ -46,7 +46,7 @@ void CoverageView::tell() {
 }
 
 QSize CoverageView::minimumSizeHint() const {
-    return kLeast;
+    return kLeastCoverage;
 }
 
 int CoverageView::legendHeight() const {
@@ -124,11 +124,7 @@ void CoverageView::paintColumns(QPainter& painter) const {
             first = end;
         }
     }
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(QBrush{theme.outline, theme.bold ? Qt::SolidPattern : Qt::Dense3Pattern});
-    painter.drawRect(QRectF{0.0, area.top() - kWall, area.right(), kWall});
-    painter.drawRect(QRectF{0.0, area.bottom(), area.right(), kWall});
-    painter.drawRect(QRectF{0.0, area.top(), kWall, area.height()});
+    drawWalls(painter, area, theme);
 }
 
 /// In two rows of two.

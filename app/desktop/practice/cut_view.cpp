@@ -11,7 +11,7 @@ namespace {
 
 constexpr double kLeastHeight_m = 0.30;  // so that the first layer does not fill the drawing
 constexpr int kScaleSteps = 24;
-constexpr QSize kLeast{420, 150};
+constexpr QSize kLeastCut{420, 150};
 
 }  // namespace
 
@@ -41,7 +41,7 @@ QString CutView::sentence() const {
 }
 
 QSize CutView::minimumSizeHint() const {
-    return kLeast;
+    return kLeastCut;
 }
 
 double CutView::highest_m() const {

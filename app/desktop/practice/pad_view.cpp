@@ -1,6 +1,7 @@
 #include "app/desktop/practice/pad_view.h"
 
 #include "app/desktop/practice/pad_marks.h"
+#include "app/desktop/practice/walls.h"
 #include "app/desktop/widgets/density_ramp.h"
 
 #include <QKeyEvent>
@@ -13,7 +14,6 @@ namespace treadwell::practice_page {
 
 namespace {
 
-constexpr int kWall = 10;
 /// Of a tractor, for the drawing only.
 constexpr double kMachine_m = 4.5;
 /// A key changes the track by this, about half a tyre.
@@ -133,10 +133,7 @@ void PadView::paintWalls(QPainter& painter) const {
         const double y = area.top() + (static_cast<double>(row) + 0.5) * across;
         painter.drawEllipse(QPointF{x, y}, 1.0, 1.0);
     }
-    painter.setBrush(QBrush{theme.outline, theme.bold ? Qt::SolidPattern : Qt::Dense3Pattern});
-    painter.drawRect(QRectF{0.0, area.top() - kWall, area.right(), kWall});
-    painter.drawRect(QRectF{0.0, area.bottom(), area.right(), kWall});
-    painter.drawRect(QRectF{0.0, area.top(), kWall, area.height()});
+    drawWalls(painter, area, theme);
     const double cut = pixelOf({m_scene->across.si(), 0.0}).x();
     painter.setPen(QPen{theme.ink, theme.lineWidth, Qt::DashLine});
     painter.drawLine(QPointF{cut, area.top()}, QPointF{cut, area.bottom()});

@@ -30,7 +30,7 @@ namespace {
 constexpr std::chrono::milliseconds kTick{40};
 /// The page's thread belongs to the lesson for no longer than this at a time.
 constexpr std::chrono::milliseconds kSlice{12};
-constexpr std::chrono::seconds kStep{10};
+constexpr std::chrono::seconds kLongestStep{10};
 constexpr int kResultEvery = 10;  // ticks
 
 }  // namespace
@@ -156,7 +156,8 @@ void PracticePage::pass(std::chrono::milliseconds real) {
     QElapsedTimer busy;
     busy.start();
     while (m_due >= Seconds{1.0} && !m_run->isOver() && busy.elapsed() < kSlice.count()) {
-        const auto step = std::min(kStep, std::chrono::seconds{static_cast<std::int64_t>(m_due.count())});
+        const auto step =
+            std::min(kLongestStep, std::chrono::seconds{static_cast<std::int64_t>(m_due.count())});
         if (const auto advanced = m_run->advance(step); !advanced) {
             run(false);
             return tell(advanced.error());

@@ -8,7 +8,7 @@ namespace treadwell::practice_page {
 
 namespace {
 
-struct Text {
+struct PracticeText {
     Q_DECLARE_TR_FUNCTIONS(PracticePresenter)
 };
 
@@ -31,11 +31,11 @@ std::vector<LessonRow> lessonRows(std::span<const practice::Lesson> lessons, con
     std::vector<LessonRow> rows;
     for (const practice::Lesson& lesson : lessons) {
         const practice::LessonDone* done = trainee == nullptr ? nullptr : trainee->of(lesson.id);
-        rows.push_back(
-            {QString::fromStdString(lesson.id), QString::fromStdString(lesson.text(language).title),
-             done == nullptr
-                 ? Text::tr("not run yet")
-                 : Text::tr("best %1 of 100, %n run(s)", nullptr, done->runs).arg(rounded(done->best))});
+        rows.push_back({QString::fromStdString(lesson.id),
+                        QString::fromStdString(lesson.text(language).title),
+                        done == nullptr ? PracticeText::tr("not run yet")
+                                        : PracticeText::tr("best %1 of 100, %n run(s)", nullptr, done->runs)
+                                              .arg(rounded(done->best))});
     }
     return rows;
 }
@@ -71,18 +71,19 @@ PadCut cutOf(const practice::LessonRun& run, Length at) {
 RunClock clockOf(const practice::LessonRun& run) {
     const practice::RunFacts& facts = run.facts();
     const auto& loads = run.lesson().deliveries;
-    RunClock clock{Text::tr("%1 of %2").arg(clockText(facts.elapsed), clockText(run.lesson().duration)), {}};
+    RunClock clock{
+        PracticeText::tr("%1 of %2").arg(clockText(facts.elapsed), clockText(run.lesson().duration)), {}};
     if (run.isOver()) {
-        clock.next = Text::tr("The lesson is over.");
+        clock.next = PracticeText::tr("The lesson is over.");
     } else if (facts.onFoot) {
-        clock.next = Text::tr("Somebody is on foot: stand still until nobody is.");
+        clock.next = PracticeText::tr("Somebody is on foot: stand still until nobody is.");
     } else if (facts.loads < loads.size()) {
-        clock.next = Text::tr("Load %1 of %2 comes in %3.")
+        clock.next = PracticeText::tr("Load %1 of %2 comes in %3.")
                          .arg(facts.loads + 1)
                          .arg(loads.size())
                          .arg(clockText(std::max(Seconds{0}, loads[facts.loads].at - facts.elapsed)));
     } else {
-        clock.next = Text::tr("All loads are in.");
+        clock.next = PracticeText::tr("All loads are in.");
     }
     return clock;
 }
@@ -90,16 +91,16 @@ RunClock clockOf(const practice::LessonRun& run) {
 ResultView resultOf(const practice::LessonRun& run, const practice::Debrief& debrief,
                     const fill::Speech& speech) {
     const DryDensity wanted = run.lesson().goal.density;
-    ResultView view{{}, Text::tr("No crop lies on the pad yet."), {}, {}, {}};
+    ResultView view{{}, PracticeText::tr("No crop lies on the pad yet."), {}, {}, {}};
     for (const Message& caution : practice::cautionTexts(run, debrief.cautions))
         view.cautions.push_back({speech.say(caution), true});
     view.cautions.back().caution = false;
     if (run.pad().layers.empty()) return view;
-    view.score = Text::tr("%1 of 100").arg(rounded(debrief.score));
+    view.score = PracticeText::tr("%1 of 100").arg(rounded(debrief.score));
     view.density =
         widgets::GaugeDensity{debrief.density, wanted, std::nullopt, debrief.density.chanceOfAtLeast(wanted)};
     for (const practice::Points& points : debrief.points) {
-        view.parts.push_back({Text::tr("%1 of %2: %3", "points, most and why")
+        view.parts.push_back({PracticeText::tr("%1 of %2: %3", "points, most and why")
                                   .arg(rounded(points.points), rounded(points.most), speech.say(points.why)),
                               points.part == practice::ScorePart::cautions && points.points < points.most});
     }
@@ -108,7 +109,7 @@ ResultView resultOf(const practice::LessonRun& run, const practice::Debrief& deb
         view.wrong.push_back({QStringLiteral("%1  %2").arg(i + 1).arg(speech.say(finding.message)),
                               finding.caution.has_value()});
     }
-    if (view.wrong.empty()) view.wrong.push_back({Text::tr("Nothing that this lesson looks for.")});
+    if (view.wrong.empty()) view.wrong.push_back({PracticeText::tr("Nothing that this lesson looks for.")});
     return view;
 }
 

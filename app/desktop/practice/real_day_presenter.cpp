@@ -10,7 +10,7 @@ namespace treadwell::practice_page {
 
 namespace {
 
-struct Text {
+struct RealDayText {
     Q_DECLARE_TR_FUNCTIONS(RealDay)
 };
 
@@ -23,7 +23,7 @@ QString number(double passes, const settings::DisplayUnits& units) {
 /// `2.9`, or `0.3 to 4.1` where the positions leave it open.
 QString spanText(double least, double most, const settings::DisplayUnits& units) {
     const QString low = number(least, units), high = number(most, units);
-    return low == high ? low : Text::tr("%1 to %2", "at least and at most").arg(low, high);
+    return low == high ? low : RealDayText::tr("%1 to %2", "at least and at most").arg(low, high);
 }
 
 QString shareSpan(Share least, Share most, const settings::DisplayUnits& units) {
@@ -47,7 +47,7 @@ std::vector<DayRow> recordedDays(const season::Season& season, farm::SiloId silo
             units.locale().toString(settings::dateOf(day->date), QStringLiteral("ddd d MMM"));
         rows.push_back(
             {day->date, std::min(now, day->end - std::chrono::microseconds{1}),
-             Text::tr("%1, %n load(s)", nullptr, static_cast<int>(placed->second.loads)).arg(date)});
+             RealDayText::tr("%1, %n load(s)", nullptr, static_cast<int>(placed->second.loads)).arg(date)});
     }
     std::reverse(rows.begin(), rows.end());
     return rows;
@@ -59,7 +59,7 @@ std::vector<TrackRow> trackRows(const season::Season& season, const season::Day&
         if (attached.what.end < day.begin) continue;
         const auto known = season.farm().tractors.find(attached.what.tractor);
         const QString tractor = known == season.farm().tractors.end()
-                                    ? Text::tr("a tractor that is not known")
+                                    ? RealDayText::tr("a tractor that is not known")
                                     : QString::fromStdString(known->second.name);
         rows.push_back({attached.what, QStringLiteral("%1, %2\u2013%3\n%4")
                                            .arg(tractor, wallClock(season.zone(), attached.what.begin),
@@ -98,7 +98,7 @@ QString sentenceOf(const CoverageMap& map) {
     const auto percent = [&](Certainty which) {
         return QString::number(std::lround(100.0 * counts[static_cast<std::size_t>(which)] / held));
     };
-    return Text::tr(
+    return RealDayText::tr(
                "Three passes or more for certain on %1 % of the layer, fewer for certain on %2 %, no "
                "tyre on %3 %; on %4 % the positions do not tell.")
         .arg(percent(Certainty::enough), percent(Certainty::tooFew), percent(Certainty::noTyre),
@@ -116,9 +116,9 @@ std::vector<PassesRow> passesRows(const Driven& driven, const settings::DisplayU
                         spanText(layer.least.meanPasses, layer.most.meanPasses, units),
                         shareSpan(layer.least.threeOrMore, layer.most.threeOrMore, units),
                         shareSpan(layer.most.unrolled, layer.least.unrolled, units),
-                        tooFew   ? Text::tr("too few")
-                        : enough ? Text::tr("as advised")
-                                 : Text::tr("not told"),
+                        tooFew   ? RealDayText::tr("too few")
+                        : enough ? RealDayText::tr("as advised")
+                                 : RealDayText::tr("not told"),
                         tooFew});
     }
     return rows;
@@ -131,17 +131,17 @@ Lines trackLines(const Driven& driven) {
         const std::int64_t left = track.read.faults.total() + counts.notLater + counts.jumps + counts.farAway;
         const auto precise = counts.byQuality[0] + counts.byQuality[1];
         lines.push_back(
-            {Text::tr("%1: %2 positions, %3 of them precise enough for wheels, %4 outside the silo")
+            {RealDayText::tr("%1: %2 positions, %3 of them precise enough for wheels, %4 outside the silo")
                  .arg(QString::fromStdString(track.tractor))
                  .arg(counts.fixes)
                  .arg(precise)
                  .arg(counts.outside)});
         if (track.later > 0)
-            lines.push_back({Text::tr("%n position(s) of later days are not looked at here", nullptr,
-                                      static_cast<int>(track.later))});
+            lines.push_back({RealDayText::tr("%n position(s) of later days are not looked at here", nullptr,
+                                             static_cast<int>(track.later))});
         if (left > 0)
-            lines.push_back({Text::tr("%n of them left out: damaged, or impossible for a tractor", nullptr,
-                                      static_cast<int>(left)),
+            lines.push_back({RealDayText::tr("%n of them left out: damaged, or impossible for a tractor",
+                                             nullptr, static_cast<int>(left)),
                              true});
     }
     return lines;
@@ -152,7 +152,7 @@ Lines findingLines(const Driven& driven, const fill::Speech& speech) {
     for (std::size_t i = 0; i < driven.findings.size(); ++i)
         lines.push_back(
             {QStringLiteral("%1  %2").arg(i + 1).arg(speech.say(driven.findings[i].message)), false});
-    if (lines.empty()) lines.push_back({Text::tr("Nothing that the tracks can tell.")});
+    if (lines.empty()) lines.push_back({RealDayText::tr("Nothing that the tracks can tell.")});
     return lines;
 }
 
@@ -163,13 +163,14 @@ std::vector<Band> bandsOf(const Opinion& opinion, const season::Day& day) {
         bands.push_back({name, simulated, true});
         if (regression) bands.push_back({name, regression->density, false});
     };
-    if (opinion.replay.silo) add(Text::tr("Silo"), *opinion.replay.silo, opinion.silo);
+    if (opinion.replay.silo) add(RealDayText::tr("Silo"), *opinion.replay.silo, opinion.silo);
     std::size_t shown = 0;
     for (std::size_t k = opinion.replay.layers.size(); k-- > 0 && shown < kShownLayers;) {
         const passes::ReplayedLayer& layer = opinion.replay.layers[k];
         if (layer.layer->begin < day.begin || layer.layer->begin >= day.end) continue;
         // The regression takes the pace to go on, the simulation knows what was rolled so far.
-        const QString name = layer.layer->closed ? Text::tr("Layer %1") : Text::tr("Layer %1, under way");
+        const QString name =
+            layer.layer->closed ? RealDayText::tr("Layer %1") : RealDayText::tr("Layer %1, under way");
         add(name.arg(layer.layer->number), layer.density, opinion.layers[k]);
         ++shown;
     }

@@ -10,7 +10,7 @@ namespace treadwell::samples_page {
 
 namespace {
 
-constexpr double kHeaviest = 10.0;  // kg
+constexpr double kHeaviestDish = 10.0;  // kg
 
 }  // namespace
 
@@ -19,9 +19,9 @@ DryMatterForm::DryMatterForm(const settings::Appearance& look, QWidget* parent)
       m_bias{samples::learnBias({}).value()},
       m_way{addChoice("sampleWay")},
       m_load{addChoice("sampleLoad")},
-      m_dish{addBox("sampleDish", Dimension::dishMass, 0.0, kHeaviest)},
-      m_wet{addBox("sampleWet", Dimension::dishMass, 0.0, kHeaviest)},
-      m_dry{addBox("sampleDry", Dimension::dishMass, 0.0, kHeaviest)},
+      m_dish{addBox("sampleDish", Dimension::dishMass, 0.0, kHeaviestDish)},
+      m_wet{addBox("sampleWet", Dimension::dishMass, 0.0, kHeaviestDish)},
+      m_dry{addBox("sampleDry", Dimension::dishMass, 0.0, kHeaviestDish)},
       m_reading{addBox("sampleReading", Dimension::dryMatter, 0.0, 1.0)} {
     connect(m_way, &QComboBox::currentIndexChanged, this, &DryMatterForm::showWay);
     DryMatterForm::retranslate();

@@ -13,7 +13,7 @@ namespace treadwell::samples_page {
 namespace {
 
 constexpr int kMostKernels = 500;
-constexpr double kHeaviest = 20.0;  // kg
+constexpr double kHeaviestFraction = 20.0;  // kg
 
 }  // namespace
 
@@ -30,9 +30,9 @@ KernelForm::KernelForm(const settings::Appearance& look, QWidget* parent)
     m_count->setObjectName(QStringLiteral("kernelCount"));
     m_count->setRange(0, kMostKernels);
     addRow(m_countField);
-    m_whole = addBox("kernelWhole", Dimension::dishMass, 0.0, kHeaviest);
+    m_whole = addBox("kernelWhole", Dimension::dishMass, 0.0, kHeaviestFraction);
     m_wholeStarch = addBox("kernelWholeStarch", Dimension::share, 0.0, 1.0);
-    m_coarse = addBox("kernelCoarse", Dimension::dishMass, 0.0, kHeaviest);
+    m_coarse = addBox("kernelCoarse", Dimension::dishMass, 0.0, kHeaviestFraction);
     m_coarseStarch = addBox("kernelCoarseStarch", Dimension::share, 0.0, 1.0);
     connect(m_way, &QComboBox::currentIndexChanged, this, &KernelForm::showWay);
     connect(m_material, &QComboBox::currentIndexChanged, this, &KernelForm::follow);

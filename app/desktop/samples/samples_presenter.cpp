@@ -12,7 +12,7 @@ namespace treadwell::samples_page {
 
 namespace {
 
-struct Text {
+struct SamplesText {
     Q_DECLARE_TR_FUNCTIONS(SamplesPresenter)
 };
 
@@ -21,7 +21,7 @@ constexpr DryMatter kWantedPrecision = DryMatter::fromPercent(1);
 
 QString nameOf(const season::FarmBook& farm, const std::optional<farm::FieldId>& field) {
     const auto known = field ? farm.fields.find(*field) : farm.fields.end();
-    return known == farm.fields.end() ? Text::tr("no field named")
+    return known == farm.fields.end() ? SamplesText::tr("no field named")
                                       : QString::fromStdString(known->second.name);
 }
 
@@ -51,15 +51,15 @@ class Writer {
     }
 
     [[nodiscard]] Lines chop() const {
-        if (m_day == nullptr) return {{Text::tr("No sieve test today.")}};
+        if (m_day == nullptr) return {{SamplesText::tr("No sieve test today.")}};
         Lines lines;
         for (const season::ChopOfField& chop : season::chopOf(m_season, *m_day, m_now)) addChop(chop, lines);
-        if (lines.empty()) lines.push_back({Text::tr("No sieve test today.")});
+        if (lines.empty()) lines.push_back({SamplesText::tr("No sieve test today.")});
         if (const auto trend = samples::chopTrend(season::chopByDay(m_season, m_now))) {
-            QString text = Text::tr("By day: %1 over %n day(s)", "", static_cast<int>(trend->days))
+            QString text = SamplesText::tr("By day: %1 over %n day(s)", "", static_cast<int>(trend->days))
                                .arg(m_units.text(trend->perDay.chopAmount()));
             if (trend->low80 && trend->high80) {
-                text += Text::tr(", 80 % band %1")
+                text += SamplesText::tr(", 80 % band %1")
                             .arg(m_units.rangeText(trend->low80->chopAmount(), trend->high80->chopAmount()));
             }
             lines.push_back({text + u'.'});
@@ -69,35 +69,37 @@ class Writer {
 
     [[nodiscard]] Lines kernels() const {
         Lines lines;
-        if (m_day == nullptr) return {{Text::tr("No kernels counted today.")}};
+        if (m_day == nullptr) return {{SamplesText::tr("No kernels counted today.")}};
         const season::KernelsOfDay kernels = season::kernelsOf(m_season, *m_day, m_now);
         for (const samples::CupMean& cups : kernels.cups) {
-            lines.push_back({Text::tr("%1 in a cup (%2 to %3), %4: %5", "mean, low, high, material, how good")
-                                 .arg(number(cups.perCup), number(cups.low80), number(cups.high80),
-                                      materialName(cups.material), processingName(cups.processing)),
-                             cups.processing == samples::Processing::inadequate});
+            lines.push_back(
+                {SamplesText::tr("%1 in a cup (%2 to %3), %4: %5", "mean, low, high, material, how good")
+                     .arg(number(cups.perCup), number(cups.low80), number(cups.high80),
+                          materialName(cups.material), processingName(cups.processing)),
+                 cups.processing == samples::Processing::inadequate});
         }
         for (const season::ScoreOfField& score : kernels.scores) {
-            lines.push_back({Text::tr("Score %1 of the starch, %2: %3")
+            lines.push_back({SamplesText::tr("Score %1 of the starch, %2: %3")
                                  .arg(m_units.text(score.score.score), materialName(score.score.material),
                                       processingName(score.score.processing)),
                              score.score.processing == samples::Processing::inadequate});
         }
         for (const Message& advice : kernels.advice) lines.push_back({m_speech.say(advice)});
-        if (lines.empty()) lines.push_back({Text::tr("No kernels counted today.")});
+        if (lines.empty()) lines.push_back({SamplesText::tr("No kernels counted today.")});
         return lines;
     }
 
     [[nodiscard]] Lines setting() const {
         const auto chop = season::chopInForce(m_season, m_now);
-        if (!chop) return {{Text::tr("Nobody has told how the harvester is set.")}};
+        if (!chop) return {{SamplesText::tr("Nobody has told how the harvester is set.")}};
         QStringList parts;
-        if (chop->length) parts << Text::tr("cut %1").arg(m_units.text(chop->length->chopAmount()));
-        if (chop->rollGap) parts << Text::tr("roll gap %1").arg(m_units.text(chop->rollGap->chopAmount()));
+        if (chop->length) parts << SamplesText::tr("cut %1").arg(m_units.text(chop->length->chopAmount()));
+        if (chop->rollGap)
+            parts << SamplesText::tr("roll gap %1").arg(m_units.text(chop->rollGap->chopAmount()));
         if (chop->cuttingHeight)
-            parts << Text::tr("stubble %1").arg(m_units.text(chop->cuttingHeight->layerAmount()));
-        const std::array processors{Text::tr("no processor"), Text::tr("rolls"),
-                                    Text::tr("rolls for a long cut")};
+            parts << SamplesText::tr("stubble %1").arg(m_units.text(chop->cuttingHeight->layerAmount()));
+        const std::array processors{SamplesText::tr("no processor"), SamplesText::tr("rolls"),
+                                    SamplesText::tr("rolls for a long cut")};
         parts << processors[static_cast<std::size_t>(chop->processor)];
         parts << fill::ageText(m_now - chop->since);
         return {{parts.join(QStringLiteral(", "))}};
@@ -109,7 +111,7 @@ class Writer {
             if (m_field && *m_field != id) continue;
             addOutlook(QString::fromStdString(field.name), season::outlookOf(m_season, id, m_now), lines);
         }
-        if (lines.empty()) lines.push_back({Text::tr("No field has been visited.")});
+        if (lines.empty()) lines.push_back({SamplesText::tr("No field has been visited.")});
         return lines;
     }
 
@@ -150,17 +152,17 @@ class Writer {
     [[nodiscard]] QString number(double value) const { return m_units.locale().toString(value, 'f', 1); }
 
     static QString materialName(samples::Material material) {
-        return material == samples::Material::fresh ? Text::tr("fresh") : Text::tr("fermented");
+        return material == samples::Material::fresh ? SamplesText::tr("fresh") : SamplesText::tr("fermented");
     }
 
     /// What the next load is taken for, and how far from the goal that is.
     void addNext(Lines& lines) const {
         const auto next = season::dryMatterFor(m_season, m_field, m_now);
         if (!next) {
-            lines.push_back({Text::tr("No dry matter measured yet."), true});
+            lines.push_back({SamplesText::tr("No dry matter measured yet."), true});
             return;
         }
-        lines.push_back({Text::tr("The next load: %1").arg(beliefText(*next, m_units))});
+        lines.push_back({SamplesText::tr("The next load: %1").arg(beliefText(*next, m_units))});
         const farm::SiteRules& rules = m_season.farm().rules;
         if (const auto warning = samples::goalWarning(next->mean, rules.dryMatterLow, rules.dryMatterHigh))
             lines.push_back({m_speech.say(*warning), true});
@@ -176,27 +178,28 @@ class Writer {
         }
         const auto mean = samples::meanOfSamples(readings);
         if (!mean) return;
-        QString text = Text::tr("%n sample(s) today: %1", "", static_cast<int>(mean->samples))
+        QString text = SamplesText::tr("%n sample(s) today: %1", "", static_cast<int>(mean->samples))
                            .arg(m_units.text(mean->mean));
         if (mean->half95) text += QStringLiteral(" +-%1").arg(m_units.text(*mean->half95));
         if (const auto needed = samples::samplesFor(mean->sd, kWantedPrecision)) {
             const auto more = std::max<std::int64_t>(0, *needed - mean->samples);
-            text += more == 0 ? Text::tr("; enough for a point")
-                              : Text::tr("; %n more give it to a point", "", static_cast<int>(more));
+            text += more == 0 ? SamplesText::tr("; enough for a point")
+                              : SamplesText::tr("; %n more give it to a point", "", static_cast<int>(more));
         }
         lines.push_back({text});
         const auto drift = samples::driftOf(timed);
         if (!drift || !drift->low80) return;
-        text = Text::tr("Drift %1 an hour, 80 % band %2")
+        text = SamplesText::tr("Drift %1 an hour, 80 % band %2")
                    .arg(m_units.text(drift->pointsPerHour),
                         m_units.rangeText(drift->low80->amount(), drift->high80->amount()));
-        lines.push_back({drift->isSeen() ? text : Text::tr("%1: none is seen").arg(text)});
+        lines.push_back({drift->isSeen() ? text : SamplesText::tr("%1: none is seen").arg(text)});
     }
 
     void addMeans(Lines& lines) const {
         const season::ComeIn means = season::comeIn(m_season, *m_day, m_now);
         const season::FarmBook& farm = m_season.farm();
-        if (means.day) lines.push_back({Text::tr("Came in today: %1").arg(beliefText(*means.day, m_units))});
+        if (means.day)
+            lines.push_back({SamplesText::tr("Came in today: %1").arg(beliefText(*means.day, m_units))});
         for (const auto& [field, mean] : means.fields) {
             lines.push_back({QStringLiteral("%1: %2").arg(nameOf(farm, field), beliefText(mean, m_units))});
         }
@@ -204,23 +207,23 @@ class Writer {
             const auto known = farm.silos.find(silo);
             if (known == farm.silos.end()) continue;
             lines.push_back(
-                {Text::tr("In %1: %2")
+                {SamplesText::tr("In %1: %2")
                      .arg(QString::fromStdString(known->second.name), beliefText(mean, m_units))});
         }
     }
 
     void addChop(const season::ChopOfField& chop, Lines& lines) const {
-        QString text = Text::tr("%1, %n test(s)", "", static_cast<int>(chop.parts.tests))
+        QString text = SamplesText::tr("%1, %n test(s)", "", static_cast<int>(chop.parts.tests))
                            .arg(nameOf(m_season.farm(), chop.field));
         const auto say = [&](const QString& method, const Result<samples::ParticleSize>& size) {
             if (!size) return;
-            text += Text::tr("; %1 %2", "method, mean length")
+            text += SamplesText::tr("; %1 %2", "method, mean length")
                         .arg(method, m_units.text(size->geometricMean.chopAmount()));
-            if (size->spread) text += Text::tr(", spread %1").arg(number(*size->spread));
+            if (size->spread) text += SamplesText::tr(", spread %1").arg(number(*size->spread));
         };
-        say(Text::tr("log-normal line"), samples::logNormalSize(chop.parts));
+        say(SamplesText::tr("log-normal line"), samples::logNormalSize(chop.parts));
         say(QStringLiteral("S424.1"), samples::standardSize(chop.parts, chop.topLength));
-        say(Text::tr("one screen"), samples::oneScreenSize(chop.parts));
+        say(SamplesText::tr("one screen"), samples::oneScreenSize(chop.parts));
         lines.push_back({text});
         for (const Message& remark : chop.parts.remarks) lines.push_back({m_speech.say(remark), true});
         for (const Message& advice : chop.advice()) lines.push_back({m_speech.say(advice)});
@@ -230,18 +233,19 @@ class Writer {
         QStringList parts;
         if (outlook.seen.hybrid) parts << QString::fromStdString(*outlook.seen.hybrid);
         if (outlook.seen.milkLine)
-            parts << Text::tr("milk line %1").arg(m_units.text(*outlook.seen.milkLine));
+            parts << SamplesText::tr("milk line %1").arg(m_units.text(*outlook.seen.milkLine));
         if (outlook.dryDown) {
-            parts << Text::tr("dries %1 (+-%2)")
+            parts << SamplesText::tr("dries %1 (+-%2)")
                          .arg(m_units.text(outlook.dryDown->rate), m_units.text(outlook.dryDown->rateSd));
         }
         if (outlook.reachesLow && outlook.reachesHigh)
-            parts << Text::tr("in the goal %1 to %2")
+            parts << SamplesText::tr("in the goal %1 to %2")
                          .arg(reachText(*outlook.reachesLow), reachText(*outlook.reachesHigh));
         if (outlook.byWarmth)
-            parts << Text::tr("by warmth %1").arg(settings::dayText(outlook.byWarmth->day, m_units.locale()));
+            parts << SamplesText::tr("by warmth %1")
+                         .arg(settings::dayText(outlook.byWarmth->day, m_units.locale()));
         if (outlook.byPlanting) {
-            parts << Text::tr("by planting %1 to %2")
+            parts << SamplesText::tr("by planting %1 to %2")
                          .arg(settings::dayText(outlook.byPlanting->first, m_units.locale()),
                               settings::dayText(outlook.byPlanting->last, m_units.locale()));
         }
@@ -252,7 +256,7 @@ class Writer {
     }
 
     [[nodiscard]] QString reachText(const samples::ReachDays& days) const {
-        if (!days.median) return Text::tr("out of reach");
+        if (!days.median) return SamplesText::tr("out of reach");
         const QString median = settings::dayText(*days.median, m_units.locale());
         if (!days.early || !days.late) return median;
         return QStringLiteral("%1 (%2–%3)")
@@ -282,7 +286,7 @@ std::vector<LoadToSample> loadsToSample(const season::Season& season, Instant no
             if (load->at > now) continue;
             QString name = QString::fromStdString(clockText(season.zone(), load->at)) + u' ' +
                            fill::loadName(*load, season.farm(), speech.units());
-            if ((*day)->date != today) name = Text::tr("yesterday %1").arg(name);
+            if ((*day)->date != today) name = SamplesText::tr("yesterday %1").arg(name);
             loads.push_back({load->entry, load->load.field, name});
         }
     }
@@ -306,13 +310,13 @@ samples::ChopRanges rangesFor(const season::Season& season, const std::optional<
 QString processingName(samples::Processing processing) {
     switch (processing) {
         case samples::Processing::optimal:
-            return Text::tr("well processed");
+            return SamplesText::tr("well processed");
         case samples::Processing::adequate:
-            return Text::tr("adequate");
+            return SamplesText::tr("adequate");
         case samples::Processing::inadequate:
             break;
     }
-    return Text::tr("inadequate");
+    return SamplesText::tr("inadequate");
 }
 
 }  // namespace treadwell::samples_page

@@ -14,7 +14,7 @@ namespace treadwell::samples_page {
 
 namespace {
 
-constexpr std::chrono::milliseconds kTick{100};
+constexpr std::chrono::milliseconds kScaleTick{100};
 
 }  // namespace
 
@@ -67,7 +67,7 @@ void ScaleRow::listen(const scale::LineSettings& settings, const formats::ScaleP
         const std::scoped_lock lock{opening->mutex};
         opening->line.emplace(std::move(line));
     }}.detach();
-    m_tick.start(kTick);
+    m_tick.start(kScaleTick);
     tell();
 }
 

@@ -1,5 +1,7 @@
 #include "app/desktop/widgets/tractor_chip.h"
 
+#include "app/desktop/widgets/long_press.h"
+
 #include <QApplication>
 #include <QKeyEvent>
 #include <QMouseEvent>
@@ -18,7 +20,6 @@ constexpr double kSameShare = 0.01;  // shares nearer than a percent are one
 constexpr double kTextMillimetres = 34.0;
 constexpr double kShareMillimetres = 14.0;
 constexpr double kEdgeMillimetres = 1.5;
-constexpr std::chrono::milliseconds kLongPress{600};
 
 }  // namespace
 

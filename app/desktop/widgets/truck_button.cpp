@@ -1,5 +1,7 @@
 #include "app/desktop/widgets/truck_button.h"
 
+#include "app/desktop/widgets/long_press.h"
+
 #include <QHBoxLayout>
 #include <QMouseEvent>
 #include <QStyleOptionButton>
@@ -10,7 +12,6 @@ namespace treadwell::widgets {
 
 namespace {
 
-constexpr std::chrono::milliseconds kLongPress{600};
 constexpr double kNameSize = 1.4;
 constexpr double kFaceMillimetres = 48.0;
 

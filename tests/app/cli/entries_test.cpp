@@ -14,8 +14,6 @@ namespace {
 
 using testing::HasSubstr;
 
-const std::string kExamples = TREADWELL_SOURCE "/examples/";
-
 /// The example's farm, and a season in which nothing has happened.
 class Entries : public testing::Test {
   protected:

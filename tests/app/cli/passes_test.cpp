@@ -11,7 +11,6 @@
 namespace treadwell::cli {
 namespace {
 
-const std::string kExamples = TREADWELL_SOURCE "/examples/";
 constexpr const char* kWhen = "2026-09-16T15:00:00+02:00";
 
 /// The example season by its second afternoon.

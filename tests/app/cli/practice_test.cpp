@@ -8,7 +8,6 @@
 namespace treadwell::cli {
 namespace {
 
-const std::string kExamples = TREADWELL_SOURCE "/examples/";
 using testing::HasSubstr;
 
 std::string ran(const std::vector<std::string>& arguments) {

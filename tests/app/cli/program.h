@@ -6,6 +6,8 @@
 
 namespace treadwell::cli {
 
+inline const std::string kExamples = TREADWELL_SOURCE "/examples/";
+
 /// What the real command line answered.
 struct Answered {
     int status = -1;  ///< exit status; -1 where it ended by a signal

@@ -15,8 +15,6 @@ namespace {
 
 using testing::HasSubstr;
 
-const std::string kExamples = TREADWELL_SOURCE "/examples/";
-
 /// The example season, made by the program as app/run makes it.
 class Example : public testing::Test {
   protected:

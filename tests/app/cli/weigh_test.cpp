@@ -21,7 +21,7 @@ using namespace std::string_literals;
 const std::string kArrival =
     "340,kg\r\nUS,GS,+   4120,kg\r\nUS,GS,+  17860,kg\r\n\x9A\xC3\x7F\xFF\x00\xE1\r\nST,GS,+2018,kg\r\n"
     "OL,GS,+  99999,kg\r\nST,GS,+  20160,kg\r\nST,GS,+  20180,kg\r\nST,GS,+  20180,kg\r\nST,GS,+  2"s;
-const std::string kRest = "0180,kg\r\n";
+const std::string kAtRest = "0180,kg\r\n";
 
 class Weighing : public testing::Test {
   protected:
@@ -53,7 +53,7 @@ TEST_F(Weighing, RecordsALoadOnceItStandsStill) {
     terminal.play(kArrival);
     std::thread later{[&] {
         std::this_thread::sleep_for(std::chrono::milliseconds{150});
-        terminal.play(kRest);
+        terminal.play(kAtRest);
     }};
     const Answered answered = weigh(terminal.place(), {"--truck", "Amsel", "--tare", "11860kg", "--json"});
     later.join();
@@ -110,7 +110,7 @@ TEST_F(Weighing, AScaleThatWaitsIsAsked) {
 }
 
 TEST_F(Weighing, ListenShowsTheRawBytesOfEveryFrame) {
-    terminal.play(kArrival + kRest);
+    terminal.play(kArrival + kAtRest);
     const Answered answered =
         runProgram({"listen", "--line", terminal.place(), "--profile", "commas", "--wait", "1", "--json"});
     ASSERT_EQ(answered.status, 0) << answered.err;

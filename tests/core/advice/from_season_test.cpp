@@ -11,8 +11,6 @@ namespace {
 using namespace testing_support;
 using namespace std::chrono_literals;
 
-const farm::SiloId kBunker = idOf<farm::SiloTag>(1);
-
 SeasonMaker filling(int loads) {
     SeasonMaker maker;
     const Instant start = at("2026-02-10T08:00:00Z");

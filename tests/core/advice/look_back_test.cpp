@@ -13,7 +13,6 @@ using namespace testing_support;
 using namespace std::chrono_literals;
 using entries::AdviceDecision;
 
-const farm::SiloId kBunker = idOf<farm::SiloTag>(1);
 const Instant kNoon = at("2026-02-10T12:00:00Z");
 
 SeasonMaker filling() {

@@ -16,7 +16,6 @@ using testing::Contains;
 using testing::ElementsAre;
 using testing::Not;
 
-const farm::SiloId kBunker = idOf<farm::SiloTag>(1);
 const Instant kNoon = at("2026-02-10T12:00:00Z");
 
 SeasonMaker filling(int loads, double tractorTonnes = 14) {

@@ -16,23 +16,23 @@
 namespace treadwell::density {
 namespace {
 
-constexpr double kCoreError = 0.026 * 0.026;
+constexpr double kOneCoreError = 0.026 * 0.026;
 constexpr double kOrdinaryInputs = 0.0055;
 
-Evidence core(int silo, std::int64_t face, std::int64_t place, double logRatio) {
-    Evidence evidence;
+DensityEvidence core(int silo, std::int64_t face, std::int64_t place, double logRatio) {
+    DensityEvidence evidence;
     evidence.silo = testing_support::idOf<farm::SiloTag>(static_cast<std::uint8_t>(silo));
     evidence.face = face;
     evidence.place = place;
     evidence.predicted = DryDensity::fromKilogramsPerCubicMetre(225);
     evidence.measured = evidence.predicted * std::exp(logRatio);
     evidence.inputs = kOrdinaryInputs;
-    evidence.error = kCoreError;
+    evidence.error = kOneCoreError;
     return evidence;
 }
 
-Evidence survey(int silo, double logRatio, double error) {
-    Evidence evidence = core(silo, 0, 0, logRatio);
+DensityEvidence survey(int silo, double logRatio, double error) {
+    DensityEvidence evidence = core(silo, 0, 0, logRatio);
     evidence.kind = entries::EvidenceKind::survey;
     evidence.error = error;
     evidence.layers = 20;
@@ -40,8 +40,8 @@ Evidence survey(int silo, double logRatio, double error) {
 }
 
 // Cores of one face, each in a layer of its own, that read as was predicted on average.
-std::vector<Evidence> evenFace(int silo, int cores, double level = 0.0) {
-    std::vector<Evidence> evidence;
+std::vector<DensityEvidence> evenFace(int silo, int cores, double level = 0.0) {
+    std::vector<DensityEvidence> evidence;
     for (int i = 0; i < cores; ++i) evidence.push_back(core(silo, 1, i, level + (i % 2 == 0 ? 0.2 : -0.2)));
     return evidence;
 }
@@ -87,7 +87,7 @@ TEST(Calibration, TheNextSiloLearnsLessThanTheCoredOne) {
 }
 
 TEST(Calibration, DegreesOfFreedomAreFourAndTheSilosLessOne) {
-    std::vector<Evidence> evidence;
+    std::vector<DensityEvidence> evidence;
     for (int silo = 1; silo <= 5; ++silo) {
         const auto more = evenFace(silo, 4, 0.05 * silo);
         evidence.insert(evidence.end(), more.begin(), more.end());
@@ -104,7 +104,7 @@ TEST(Calibration, DegreesOfFreedomAreFourAndTheSilosLessOne) {
 }
 
 TEST(Calibration, SilosThatDifferMoreThanThoughtWidenTheNextOnesBand) {
-    std::vector<Evidence> evidence;
+    std::vector<DensityEvidence> evidence;
     for (int silo = 1; silo <= 6; ++silo) {
         const auto more = evenFace(silo, 24, silo % 2 == 0 ? 0.5 : -0.5);
         evidence.insert(evidence.end(), more.begin(), more.end());
@@ -129,7 +129,8 @@ TEST(Calibration, ASurveySharesMethodAndWayToOpening) {
 
 // How far the variance moves with the silos' own, against small steps of it.
 TEST(Calibration, TheDoubtIsTheDerivativeOfTheVariance) {
-    std::vector<Evidence> evidence{survey(1, 0.1, 0.004), survey(3, -0.1, 0.004), survey(3, 0.0, 0.003)};
+    std::vector<DensityEvidence> evidence{survey(1, 0.1, 0.004), survey(3, -0.1, 0.004),
+                                          survey(3, 0.0, 0.003)};
     for (int silo = 1; silo <= 2; ++silo) {
         const auto more = evenFace(silo, 6, 0.1);
         evidence.insert(evidence.end(), more.begin(), more.end());
@@ -158,7 +159,7 @@ TEST(Calibration, TheDoubtIsTheDerivativeOfTheVariance) {
 }
 
 TEST(Calibration, ALayerWithCoresOfItsOwnIsKnownBetterThanOneWithout) {
-    std::vector<Evidence> evidence = evenFace(1, 8);
+    std::vector<DensityEvidence> evidence = evenFace(1, 8);
     for (int i = 0; i < 6; ++i) evidence.push_back(core(1, 1, 99, -0.3));
     const auto calibration = calibrate(evidence);
     const SiloPosterior& silo = calibration->silos.at(0);
@@ -173,11 +174,11 @@ TEST(Calibration, ALayerWithCoresOfItsOwnIsKnownBetterThanOneWithout) {
 }
 
 RC_GTEST_PROP(Calibration, NothingThatIsNotFiniteLeaves, ()) {
-    std::vector<Evidence> evidence;
+    std::vector<DensityEvidence> evidence;
     const int count = *rc::gen::inRange(0, 30);
     for (int i = 0; i < count; ++i) {
-        Evidence each = core(*rc::gen::inRange(1, 5), *rc::gen::inRange(1, 4), *rc::gen::inRange(0, 5),
-                             static_cast<double>(*rc::gen::inRange(-180, 181)) / 100.0);
+        DensityEvidence each = core(*rc::gen::inRange(1, 5), *rc::gen::inRange(1, 4), *rc::gen::inRange(0, 5),
+                                    static_cast<double>(*rc::gen::inRange(-180, 181)) / 100.0);
         each.kind = *rc::gen::element(entries::EvidenceKind::core, entries::EvidenceKind::faceBalance,
                                       entries::EvidenceKind::survey);
         each.inputs = *rc::gen::element(0.0, 1e-9, 0.01, 1.0);
@@ -205,7 +206,7 @@ RC_GTEST_PROP(Calibration, NothingThatIsNotFiniteLeaves, ()) {
 
 // Surveys that read far below the cores elsewhere raise what a survey alone teaches, here beyond e^2.
 TEST(Calibration, EstimatesWithWhateverWasLearnt) {
-    std::vector<Evidence> evidence{survey(2, 1.8, 1e-8)};
+    std::vector<DensityEvidence> evidence{survey(2, 1.8, 1e-8)};
     for (int i = 0; i < 12; ++i) evidence.push_back(core(1, i % 3, i, 1.8));
     evidence.push_back(survey(1, -1.8, 1e-8));
     const auto calibration = calibrate(evidence);
@@ -219,7 +220,7 @@ TEST(Calibration, EstimatesWithWhateverWasLearnt) {
 }
 
 TEST(Calibration, RefusesEvidenceThatCannotBe) {
-    std::vector<Evidence> evidence = evenFace(1, 3);
+    std::vector<DensityEvidence> evidence = evenFace(1, 3);
     evidence[2].measured = DryDensity{};
     const auto calibration = calibrate(evidence);
     ASSERT_FALSE(calibration);

@@ -132,9 +132,9 @@ struct Share80 {
     [[nodiscard]] double share() const { return inside / count; }
 };
 
-Evidence readingOf(const SimulatedSilo& silo, int number, entries::EvidenceKind kind, double logRatio,
-                   double error) {
-    Evidence evidence;
+DensityEvidence readingOf(const SimulatedSilo& silo, int number, entries::EvidenceKind kind, double logRatio,
+                          double error) {
+    DensityEvidence evidence;
     evidence.silo = testing_support::idOf<farm::SiloTag>(static_cast<std::uint8_t>(number));
     evidence.kind = kind;
     evidence.predicted = DryDensity::fromSi(FieldEquation::bracket(silo.packingFactor));
@@ -145,8 +145,8 @@ Evidence readingOf(const SimulatedSilo& silo, int number, entries::EvidenceKind 
 }
 
 /// Cores of one face, two to a layer.
-void takeCores(std::vector<Evidence>& evidence, Chance01& chance, const SimulatedSilo& silo, int number,
-               int face, int cores, double slopeError, const Residual& truth) {
+void takeCores(std::vector<DensityEvidence>& evidence, Chance01& chance, const SimulatedSilo& silo,
+               int number, int face, int cores, double slopeError, const Residual& truth) {
     const double atFace = chance.normal(truth.face);
     double atLayer = 0.0;
     for (int i = 0; i < cores; ++i) {
@@ -165,8 +165,8 @@ void takeCores(std::vector<Evidence>& evidence, Chance01& chance, const Simulate
     }
 }
 
-void readHeights(std::vector<Evidence>& evidence, Chance01& chance, const SimulatedSilo& silo, int number,
-                 double method) {
+void readHeights(std::vector<DensityEvidence>& evidence, Chance01& chance, const SimulatedSilo& silo,
+                 int number, double method) {
     const CalibrationPrior prior;
     const double depth = silo.entered.meanDepth.metres();
     const double mean = FieldEquation::bracket(silo.packingFactor) * FieldEquation::meanFactor(depth);
@@ -216,7 +216,7 @@ TEST(Coverage, KnownComponentsHoldEightyOfAHundredTruths) {
         const double site = chance.normal(survey.site), slopeError = chance.normal(1.0);
         const double method = chance.normal(prior.surveyMethod);
         std::vector<SimulatedSilo> silos;
-        std::vector<Evidence> evidence;
+        std::vector<DensityEvidence> evidence;
         for (int number = 0; number < kSilosOfFarm; ++number) {
             silos.push_back(silo(chance, site + chance.normal(survey.silo), slopeError));
             const double kind = chance.even();  // cores, heights, both or nothing
@@ -262,7 +262,7 @@ TEST(Coverage, DrawnComponentsHoldTheNextSilo) {
             truth.layer *= place;
             truth.spot *= place;
             const double site = chance.normal(truth.site), slopeError = chance.normal(1.0);
-            std::vector<Evidence> evidence;
+            std::vector<DensityEvidence> evidence;
             for (int number = 0; number < silosSeen; ++number) {
                 const SimulatedSilo seen = silo(chance, site + chance.normal(truth.silo), slopeError);
                 takeCores(evidence, chance, seen, number, 0, 12, slopeError, truth);

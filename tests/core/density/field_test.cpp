@@ -26,7 +26,7 @@ farm::Silo siloOf(farm::FillingWay way, int ramps = 1) {
     return silo;
 }
 
-LaidLayer laid(double tonnes, double bracket, double limit = 1e4) {
+LaidLayer laidAt(double tonnes, double bracket, double limit = 1e4) {
     return {DryMass::fromTonnes(tonnes), DryDensity::fromSi(bracket), DryDensity::fromSi(limit)};
 }
 
@@ -59,7 +59,7 @@ Generated generatedLayers(bool limited) {
     const int count = *rc::gen::inRange(1, 12);
     for (int i = 0; i < count; ++i) {
         const double limit = limited ? *generated(200, 300) : 1e4;
-        made.layers.push_back(laid(*generated(1, 40), *generated(150, 300), limit));
+        made.layers.push_back(laidAt(*generated(1, 40), *generated(150, 300), limit));
     }
     return made;
 }
@@ -74,7 +74,7 @@ TEST(Field, WallsAreLooserAndTheMeanOverTheWidthIsOne) {
 }
 
 TEST(Field, ALiftLiesWhereItsEdgesAre) {
-    const std::vector<LaidLayer> layers{laid(100, 200), laid(100, 260)};
+    const std::vector<LaidLayer> layers{laidAt(100, 200), laidAt(100, 260)};
     const farm::Silo silo = siloOf(farm::FillingWay::lifts);
     const Stack stack = stackOf(silo, layers, Filled::asItLies).value();
     const Field field = fieldOf(silo, layers, Filled::asItLies);
@@ -91,7 +91,7 @@ TEST(Field, ALiftLiesWhereItsEdgesAre) {
 }
 
 TEST(Field, OutsideTheCropThereIsNothing) {
-    const Field full = fieldOf(siloOf(farm::FillingWay::wedge), {laid(30, 200)}, Filled::whenFull);
+    const Field full = fieldOf(siloOf(farm::FillingWay::wedge), {laidAt(30, 200)}, Filled::whenFull);
     EXPECT_TRUE(full.at({metres(0.5), metres(0.5), metres(6)}));
     EXPECT_FALSE(full.at({metres(35), metres(0.5), metres(6)})) << "not filled yet";
     for (const Position& place :
@@ -108,7 +108,7 @@ TEST(Field, OutsideTheCropThereIsNothing) {
 }
 
 TEST(Field, OnARampThePlaceBelongsToTheFrontThatPassedIt) {
-    const std::vector<LaidLayer> layers{laid(20, 200), laid(20, 220), laid(20, 240)};
+    const std::vector<LaidLayer> layers{laidAt(20, 200), laidAt(20, 220), laidAt(20, 240)};
     const farm::Silo silo = siloOf(farm::FillingWay::wedge);
     const Stack stack = stackOf(silo, layers, Filled::asItLies).value();
     const Field field = fieldOf(silo, layers, Filled::asItLies);

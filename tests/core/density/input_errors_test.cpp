@@ -14,8 +14,6 @@ namespace {
 using namespace testing_support;
 using namespace std::chrono_literals;
 
-const farm::SiloId kBunker = idOf<farm::SiloTag>(1);
-
 /// By what factor each entry is off.
 struct Errors {
     double machineMass = 1.0;

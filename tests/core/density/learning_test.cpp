@@ -13,7 +13,6 @@ namespace {
 using namespace testing_support;
 using namespace std::chrono_literals;
 
-const farm::SiloId kBunker = idOf<farm::SiloTag>(1);
 const Instant kStart = at("2026-02-10T08:00:00Z");
 const Instant kEvening = at("2026-02-10T18:40:00Z");
 

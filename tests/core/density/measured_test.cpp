@@ -15,8 +15,6 @@ namespace {
 using namespace testing_support;
 using namespace std::chrono_literals;
 
-const farm::SiloId kBunker = idOf<farm::SiloTag>(1);
-
 entries::HeightSurvey level(double height) {
     entries::HeightSurvey survey{kBunker, {}};
     for (int i = 0; i < 4; ++i) {

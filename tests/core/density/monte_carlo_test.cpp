@@ -12,14 +12,14 @@
 namespace treadwell::density {
 namespace {
 
-constexpr std::size_t kDraws = 8000;
+constexpr std::size_t kEqualSlices = 8000;
 
-/// Standard normal numbers, one from each of kDraws slices of equal chance, in random order: what they give
-/// scatters far less than free draws do.
+/// Standard normal numbers, one from each of kEqualSlices slices of equal chance, in random order: what they
+/// give scatters far less than free draws do.
 std::vector<double> sliced(std::mt19937_64& draw) {
-    std::vector<double> numbers(kDraws);
-    for (std::size_t i = 0; i < kDraws; ++i) {
-        numbers[i] = stats::normalQuantile((static_cast<double>(i) + 0.5) / kDraws);
+    std::vector<double> numbers(kEqualSlices);
+    for (std::size_t i = 0; i < kEqualSlices; ++i) {
+        numbers[i] = stats::normalQuantile((static_cast<double>(i) + 0.5) / kEqualSlices);
     }
     std::shuffle(numbers.begin(), numbers.end(), draw);
     return numbers;
@@ -43,7 +43,7 @@ double simulated(const Situation& situation, const Sds& sds) {
     std::mt19937_64 draw{25112026};
     const auto mass = sliced(draw), layer = sliced(draw), time = sliced(draw), dry = sliced(draw);
     double sum = 0.0, squares = 0.0;
-    for (std::size_t i = 0; i < kDraws; ++i) {
+    for (std::size_t i = 0; i < kEqualSlices; ++i) {
         Situation drawn = situation;
         for (Machine& machine : drawn.machines)
             machine.mass = machine.mass * std::exp(sds.machineMass * mass[i]);
@@ -55,7 +55,7 @@ double simulated(const Situation& situation, const Sds& sds) {
         sum += value;
         squares += value * value;
     }
-    return std::sqrt(squares / kDraws - (sum / kDraws) * (sum / kDraws));
+    return std::sqrt(squares / kEqualSlices - (sum / kEqualSlices) * (sum / kEqualSlices));
 }
 
 double propagated(const Situation& situation, const Sds& sds) {

@@ -15,11 +15,10 @@ namespace {
 using namespace testing_support;
 using namespace std::chrono_literals;
 
-const farm::SiloId kBunker = idOf<farm::SiloTag>(1);
 const Instant kNoon = at("2026-02-10T12:00:00Z");
 
 /// 12 t every 6 minutes (120 t/h) for two hours; a 14 t tractor packs, one of 8 t stands by.
-SeasonMaker steadyDay() {
+SeasonMaker twoHours() {
     SeasonMaker maker;
     const Instant start = kNoon - 4h;
     maker.add(entries::SiloDefined{someSilo()}, start);
@@ -55,7 +54,7 @@ struct News {
 class MovementAfter : public testing::TestWithParam<News> {};
 
 TEST_P(MovementAfter, NamesTheCauseFirstAndAddsUp) {
-    SeasonMaker maker = steadyDay();
+    SeasonMaker maker = twoHours();
     GetParam().add(maker);
     const Movement movement = movementAfter(maker);
     ASSERT_FALSE(movement.moves.empty());
@@ -100,7 +99,7 @@ INSTANTIATE_TEST_SUITE_P(
     [](const auto& each) { return std::string{each.param.what}; });
 
 TEST(Movement, SaysHowManyLoadsCameAndHowFast) {
-    SeasonMaker maker = steadyDay();
+    SeasonMaker maker = twoHours();
     loadsEvery(maker, 3min);
     const Message what = movementAfter(maker).moves.front().what;
     ASSERT_EQ(what.arguments.size(), 3u);
@@ -110,7 +109,7 @@ TEST(Movement, SaysHowManyLoadsCameAndHowFast) {
 }
 
 TEST(Movement, NamesTheHeightsThatMovedTheSilo) {
-    SeasonMaker maker = steadyDay();
+    SeasonMaker maker = twoHours();
     loadsEvery(maker, 6min);
     entries::HeightSurvey survey{kBunker, {}};
     // 312 t of 35 % dry matter over some 520 m3.
@@ -127,7 +126,7 @@ TEST(Movement, NamesTheHeightsThatMovedTheSilo) {
 }
 
 TEST(Movement, NothingMovesBetweenAReadingAndItself) {
-    const auto season = season::Season::fold(steadyDay().entries);
+    const auto season = season::Season::fold(twoHours().entries);
     const Readings readings = readingsAt(season, kBunker, kNoon + 119min);
     for (const auto which : {&Readings::layer, &Readings::today, &Readings::silo}) {
         const auto movement = movementOf(readings, readings, which);
@@ -138,7 +137,7 @@ TEST(Movement, NothingMovesBetweenAReadingAndItself) {
 }
 
 TEST(Movement, OfNoEstimateThereIsNone) {
-    const auto season = season::Season::fold(steadyDay().entries);
+    const auto season = season::Season::fold(twoHours().entries);
     const Readings early = readingsAt(season, kBunker, kNoon + 1min);
     const Readings late = readingsAt(season, kBunker, kNoon + 119min);
     EXPECT_FALSE(movementOf(early, late, &Readings::layer)) << "one load makes no pace";
@@ -146,7 +145,7 @@ TEST(Movement, OfNoEstimateThereIsNone) {
 
 // What is packed until no gas is left goes no further: how much of the minutes came to nothing is told.
 TEST(Movement, TellsWhatTheSaturationLimitHeldBack) {
-    SeasonMaker maker = steadyDay();
+    SeasonMaker maker = twoHours();
     maker.add(entries::TractorDefined{someTractor(3, 40)}, kNoon);
     maker.add(someWork(3, farm::Activity::packing), kNoon + 119min + 30s);
     maker.add(entries::LayerSeen{kBunker, Length::fromCentimetres(5), {}}, kNoon + 2h);

@@ -13,8 +13,6 @@ namespace {
 using namespace testing_support;
 using namespace std::chrono_literals;
 
-const farm::SiloId kBunker = idOf<farm::SiloTag>(1);
-
 /// 12 t every 6 minutes (120 t/h), a 14 t tractor in full and a 10 t one at half time, 15 cm seen, 35 % dry
 /// matter.
 SeasonMaker steadyDay(int loads = 20) {

@@ -50,8 +50,8 @@ TEST(SeasonEvidence, ACoreIsHeldAgainstTheLayerItCameFrom) {
     const auto evidence = evidenceWith({core(210), core(210, 1.0, 0.6)});
     ASSERT_EQ(evidence.cores.size(), 2U);
     ASSERT_TRUE(evidence.cores[0].evidence);
-    const Evidence& low = *evidence.cores[0].evidence;
-    const Evidence& high = *evidence.cores[1].evidence;
+    const DensityEvidence& low = *evidence.cores[0].evidence;
+    const DensityEvidence& high = *evidence.cores[1].evidence;
     EXPECT_EQ(low.measured.si(), 210.0);
     EXPECT_EQ(low.face, 1);
     EXPECT_GE(low.place, 1);
@@ -140,7 +140,7 @@ TEST(SeasonEvidence, WhatWasCarriedCountsFromThenOnAndOnceASeason) {
     SeasonMaker maker = filled();
     entries::SeasonCarried carried;
     carried.from.push_back({"Farm", {}, idOf<entries::EntryTag>(9), kMorning - 24h * 365});
-    Evidence older;
+    DensityEvidence older;
     older.season = idOf<entries::EntryTag>(9).value.text();
     older.silo = someSilo().id;
     older.measured = DryDensity::fromKilogramsPerCubicMetre(170);

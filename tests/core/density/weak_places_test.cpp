@@ -15,8 +15,6 @@ namespace {
 using namespace testing_support;
 using namespace std::chrono_literals;
 
-const farm::SiloId kBunker = idOf<farm::SiloTag>(1);
-
 /// Six hours at 100 t/h under two tractors of 14 t, layers of 15 cm seen. In
 /// level layers only what was packed otherwise and the depth tell them apart.
 SeasonMaker evenDay(bool packed = true) {

@@ -10,14 +10,14 @@
 namespace treadwell::formats {
 namespace {
 
-struct Read {
+struct GpxRead {
     std::vector<Fix> fixes;
     std::vector<Rejected> rejected;
     Result<void> result;
 };
 
-Read readGpx(std::string_view text, std::size_t size = 1U << 20U) {
-    Read read;
+GpxRead readGpx(std::string_view text, std::size_t size = 1U << 20U) {
+    GpxRead read;
     GpxReader reader{{[&](const Fix& fix) { read.fixes.push_back(fix); },
                       [&](const Rejected& rejected) { read.rejected.push_back(rejected); }}};
     for (; !text.empty() && read.result; text.remove_prefix(std::min(size, text.size()))) {
@@ -45,7 +45,7 @@ constexpr std::string_view kTrack = R"(<?xml version="1.0" encoding="UTF-8"?>
 )";
 
 TEST(Gpx, ReadsTrackPointsAndTellsTheRest) {
-    const Read read = readGpx(kTrack);
+    const GpxRead read = readGpx(kTrack);
     ASSERT_TRUE(read.result);
     ASSERT_EQ(read.fixes.size(), 3);
     EXPECT_EQ(toIso8601(read.fixes[0].at), "2026-09-15T14:25:30.2Z");
@@ -66,12 +66,12 @@ TEST(Gpx, ReadsTrackPointsAndTellsTheRest) {
 }
 
 TEST(Gpx, PiecesMakeNoDifference) {
-    const Read whole = readGpx(kTrack);
+    const GpxRead whole = readGpx(kTrack);
     for (const std::size_t size : {1U, 5U, 100U}) EXPECT_EQ(readGpx(kTrack, size).fixes, whole.fixes);
 }
 
 TEST(Gpx, OlderFilesWithAByteOrderMark) {
-    const Read read = readGpx(
+    const GpxRead read = readGpx(
         "\xEF\xBB\xBF<gpx version=\"1.0\"><trk><trkseg><trkpt lat=\"1\" lon=\"2\">"
         "<time>2026-09-15T14:30:02Z</time><speed>1.1</speed></trkpt></trkseg></trk></gpx>");
     ASSERT_TRUE(read.result);
@@ -79,13 +79,13 @@ TEST(Gpx, OlderFilesWithAByteOrderMark) {
 }
 
 TEST(Gpx, SaysWhatIsWrongAndWhere) {
-    const Read cut = readGpx(kTrack.substr(0, 700));
+    const GpxRead cut = readGpx(kTrack.substr(0, 700));
     ASSERT_FALSE(cut.result);
     EXPECT_EQ(cut.result.error().code(), code::gpxUnreadable);
     EXPECT_GT(cut.result.error().place.line, 5);
-    const Read other = readGpx("<html></html>");
+    const GpxRead other = readGpx("<html></html>");
     EXPECT_EQ(other.result.error().code(), code::gpxRootWrong);
-    const Read entities = readGpx("<!DOCTYPE gpx [<!ENTITY a \"aaaa\">]>\n<gpx>&a;</gpx>");
+    const GpxRead entities = readGpx("<!DOCTYPE gpx [<!ENTITY a \"aaaa\">]>\n<gpx>&a;</gpx>");
     EXPECT_EQ(entities.result.error().code(), code::gpxDoctype);
     EXPECT_EQ(entities.result.error().place.line, 1);
     EXPECT_FALSE(readGpx("").result);

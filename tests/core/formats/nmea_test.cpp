@@ -9,14 +9,14 @@
 namespace treadwell::formats {
 namespace {
 
-struct Read {
+struct NmeaRead {
     std::vector<Fix> fixes;
     std::vector<Rejected> rejected;
 };
 
 /// Reads `text` in pieces of `size` bytes.
-Read readNmea(std::string_view text, std::size_t size = 1U << 20U) {
-    Read read;
+NmeaRead readNmea(std::string_view text, std::size_t size = 1U << 20U) {
+    NmeaRead read;
     NmeaReader reader{{[&](const Fix& fix) { read.fixes.push_back(fix); },
                        [&](const Rejected& rejected) { read.rejected.push_back(rejected); }}};
     for (; !text.empty(); text.remove_prefix(std::min(size, text.size()))) reader.take(text.substr(0, size));
@@ -47,7 +47,7 @@ constexpr std::string_view kKnown =
     "$GNRMC,142531.20,V,,,,,,,150926,,,N*68\r\n";
 
 TEST(Nmea, ReadsPublishedSentences) {
-    const Read read = readNmea(kKnown);
+    const NmeaRead read = readNmea(kKnown);
     EXPECT_TRUE(read.rejected.empty());
     ASSERT_EQ(read.fixes.size(), 3);
     EXPECT_EQ(read.fixes[0].at, at("1994-03-23T12:35:19Z"));
@@ -63,7 +63,7 @@ TEST(Nmea, ReadsPublishedSentences) {
 }
 
 TEST(Nmea, PiecesMakeNoDifference) {
-    const Read whole = readNmea(kKnown);
+    const NmeaRead whole = readNmea(kKnown);
     for (const std::size_t size : {1U, 7U, 64U, 83U}) {
         EXPECT_EQ(readNmea(kKnown, size).fixes, whole.fixes) << size;
     }
@@ -72,7 +72,7 @@ TEST(Nmea, PiecesMakeNoDifference) {
 TEST(Nmea, ALineOfTheGreatestLengthIsTheSameInPieces) {
     for (std::size_t size = 254; size < 260; ++size) {
         const std::string text = std::string(size, 'x') + "\r\n";
-        const Read whole = readNmea(text), parted = readNmea(text, 10);
+        const NmeaRead whole = readNmea(text), parted = readNmea(text, 10);
         ASSERT_EQ(whole.rejected.size(), 1);
         ASSERT_EQ(parted.rejected.size(), 1);
         EXPECT_EQ(whole.rejected[0].fault, parted.rejected[0].fault) << size;
@@ -82,14 +82,14 @@ TEST(Nmea, ALineOfTheGreatestLengthIsTheSameInPieces) {
 TEST(Nmea, AChecksumThatContradictsRejectsTheLine) {
     std::string text{kKnown};
     text[text.find("4807")] = '5';
-    const Read read = readNmea(text);
+    const NmeaRead read = readNmea(text);
     ASSERT_FALSE(read.rejected.empty());
     EXPECT_EQ(read.rejected[0].fault, TrackFault::checksumWrong);
     EXPECT_EQ(read.rejected[0].line, 1);
 }
 
 TEST(Nmea, AMissingChecksumIsTakenAndSaid) {
-    const Read read = readNmea("$GPRMC,123519,A,4807.038,N,01131.000,E,022.4,084.4,230394,003.1,W\n");
+    const NmeaRead read = readNmea("$GPRMC,123519,A,4807.038,N,01131.000,E,022.4,084.4,230394,003.1,W\n");
     ASSERT_EQ(read.fixes.size(), 1);
     EXPECT_FALSE(read.fixes[0].checked);
     EXPECT_EQ(read.fixes[0].quality, FixQuality::untold);
@@ -98,7 +98,7 @@ TEST(Nmea, AMissingChecksumIsTakenAndSaid) {
 TEST(Nmea, MidnightPassesBetweenAPositionAndItsDate) {
     const std::string gga = ",4331.21468,N,08930.55012,W,4,17,0.6,281.4,M,-34.1,M,1.0,0000";
     const std::string rmc = ",A,4331.21468,N,08930.55012,W,3.24,271.5,";
-    const Read read =
+    const NmeaRead read =
         readNmea(sentence("GNRMC,235959.10" + rmc + "150926,,,R") + sentence("GNGGA,235959.10" + gga) +
                  sentence("GNGGA,000000.10" + gga) + sentence("GNRMC,000000.10" + rmc + "160926,,,R") +
                  sentence("GNGGA,000001.10" + gga));
@@ -110,11 +110,11 @@ TEST(Nmea, MidnightPassesBetweenAPositionAndItsDate) {
 
 TEST(Nmea, APositionWaitsForItsDateOnce) {
     const std::string gga = ",4331.21468,N,08930.55012,W,4,17,0.6,281.4,M,-34.1,M,1.0,0000";
-    const Read dated =
+    const NmeaRead dated =
         readNmea(sentence("GNGGA,120000.00" + gga) + sentence("GNZDA,120000.00,15,09,2026,00,00"));
     ASSERT_EQ(dated.fixes.size(), 1);
     EXPECT_EQ(dated.fixes[0].at, at("2026-09-15T12:00:00Z"));
-    const Read undated = readNmea(sentence("GNGGA,120000.00" + gga) + sentence("GNGGA,120001.00" + gga));
+    const NmeaRead undated = readNmea(sentence("GNGGA,120000.00" + gga) + sentence("GNGGA,120001.00" + gga));
     EXPECT_TRUE(undated.fixes.empty());
     ASSERT_EQ(undated.rejected.size(), 2);
     EXPECT_EQ(undated.rejected[1].fault, TrackFault::noDate);
@@ -125,7 +125,7 @@ TEST(Nmea, LossOfReceptionBeginsASegment) {
         return sentence("GNGGA," + std::string{time} + ",4331.21468,N,08930.55012,W," + quality +
                         ",17,0.6,281.4,M,-34.1,M,1.0,0000");
     };
-    const Read read =
+    const NmeaRead read =
         readNmea(sentence("GNZDA,115959.00,15,09,2026,00,00") + gga("120000", '4') + gga("120001", '4') +
                  gga("120002", '0') + gga("120003", '1') + gga("120004", '8'));
     ASSERT_EQ(read.fixes.size(), 3);
@@ -138,8 +138,8 @@ TEST(Nmea, LossOfReceptionBeginsASegment) {
 }
 
 TEST(Nmea, WhatIsNoSentenceIsTold) {
-    const Read read = readNmea("hello\r\n\r\n" + std::string(300, 'x') + "\r\n" + sentence("PABCD,1") +
-                               sentence("GNGGA,12") + "$\n");
+    const NmeaRead read = readNmea("hello\r\n\r\n" + std::string(300, 'x') + "\r\n" + sentence("PABCD,1") +
+                                   sentence("GNGGA,12") + "$\n");
     std::vector<TrackFault> faults;
     for (const Rejected& rejected : read.rejected) faults.push_back(rejected.fault);
     EXPECT_EQ(faults, (std::vector{TrackFault::unreadable, TrackFault::cut, TrackFault::unreadable,

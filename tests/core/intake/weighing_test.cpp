@@ -21,18 +21,18 @@ ScaleFrame frame(double kilograms, ScaleState state = ScaleState::stable,
     return {"ST,GS,+" + std::to_string(static_cast<int>(kilograms)) + ",kg", reading};
 }
 
-Instant at(int milliseconds) {
+Instant after(int milliseconds) {
     return utc("2026-09-15T10:00:00Z") + std::chrono::milliseconds{milliseconds};
 }
 
 TEST(SteadyWeight, IsThreeEqualStableFrames) {
     SteadyWeight steady;
-    EXPECT_FALSE(steady.take(frame(12340), at(0)));
-    EXPECT_FALSE(steady.take(frame(12340), at(100)));
-    const auto weighing = steady.take(frame(12340), at(200));
+    EXPECT_FALSE(steady.take(frame(12340), after(0)));
+    EXPECT_FALSE(steady.take(frame(12340), after(100)));
+    const auto weighing = steady.take(frame(12340), after(200));
     ASSERT_TRUE(weighing);
     EXPECT_EQ(weighing->reading.weight, AsFedMass::fromKilograms(12340));
-    EXPECT_EQ(weighing->at, at(200));
+    EXPECT_EQ(weighing->at, after(200));
     EXPECT_EQ(weighing->evidence.content,
               "2026-09-15T10:00:00Z ST,GS,+12340,kg\n"
               "2026-09-15T10:00:00.1Z ST,GS,+12340,kg\n"
@@ -46,24 +46,24 @@ TEST(SteadyWeight, AnythingElseStartsAnew) {
     for (const ScaleFrame& between : {frame(12360), frame(12340, ScaleState::motion), broken, over,
                                       frame(12340, ScaleState::stable, WeightKind::net)}) {
         SteadyWeight steady;
-        EXPECT_FALSE(steady.take(frame(12340), at(0)));
-        EXPECT_FALSE(steady.take(frame(12340), at(100)));
-        EXPECT_FALSE(steady.take(between, at(200)));
-        EXPECT_FALSE(steady.take(frame(12340), at(300)));
-        EXPECT_FALSE(steady.take(frame(12340), at(400)));
-        EXPECT_TRUE(steady.take(frame(12340), at(500)));
+        EXPECT_FALSE(steady.take(frame(12340), after(0)));
+        EXPECT_FALSE(steady.take(frame(12340), after(100)));
+        EXPECT_FALSE(steady.take(between, after(200)));
+        EXPECT_FALSE(steady.take(frame(12340), after(300)));
+        EXPECT_FALSE(steady.take(frame(12340), after(400)));
+        EXPECT_TRUE(steady.take(frame(12340), after(500)));
     }
     SteadyWeight slow;
-    EXPECT_FALSE(slow.take(frame(12340), at(0)));
-    EXPECT_FALSE(slow.take(frame(12340), at(1000)));
-    EXPECT_FALSE(slow.take(frame(12340), at(3001)));
-    EXPECT_FALSE(slow.take(frame(12340), at(2000)));  // the clock was set back
+    EXPECT_FALSE(slow.take(frame(12340), after(0)));
+    EXPECT_FALSE(slow.take(frame(12340), after(1000)));
+    EXPECT_FALSE(slow.take(frame(12340), after(3001)));
+    EXPECT_FALSE(slow.take(frame(12340), after(2000)));  // the clock was set back
 }
 
 TEST(SteadyWeight, OfAScaleThatDoesNotSayLastsTwoSeconds) {
     SteadyWeight steady;
-    for (int i = 0; i < 20; ++i) EXPECT_FALSE(steady.take(frame(12340, ScaleState::untold), at(100 * i)));
-    EXPECT_TRUE(steady.take(frame(12340, ScaleState::untold), at(2000)));
+    for (int i = 0; i < 20; ++i) EXPECT_FALSE(steady.take(frame(12340, ScaleState::untold), after(100 * i)));
+    EXPECT_TRUE(steady.take(frame(12340, ScaleState::untold), after(2000)));
 }
 
 struct NetCase {
@@ -83,7 +83,7 @@ TEST_P(NetWeights, AreWhatTheCropWeighs) {
         return value ? std::optional{AsFedMass::fromKilograms(*value)} : std::nullopt;
     };
     const Weighing weighing{
-        {ScaleState::stable, given.kind, kilograms(given.shown), kilograms(given.frameTare)}, at(0), {}};
+        {ScaleState::stable, given.kind, kilograms(given.shown), kilograms(given.frameTare)}, after(0), {}};
     entries::Load known;
     known.silo = idOf<farm::SiloId>(1);
     const auto load = loadOf(weighing, known, kilograms(given.tare));

@@ -14,8 +14,6 @@ namespace {
 using namespace testing_support;
 using namespace std::chrono_literals;
 
-const farm::SiloId kBunker = idOf<farm::SiloTag>(1);
-
 /// A farm with two tractors of which the first packs from 08:00, and a dry matter of 35 %.
 SeasonMaker farmWith(const farm::Silo& silo) {
     SeasonMaker maker;

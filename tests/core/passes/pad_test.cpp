@@ -1,17 +1,12 @@
 #include "core/passes/pad.h"
 
 #include "core/passes/rest.h"
+#include "tests/core/passes/ground.h"
 
 #include <gtest/gtest.h>
 
 namespace treadwell::passes {
 namespace {
-
-const Spread kMaize{DryMatter::fromPercent(35), DryDensity::fromKilogramsPerCubicMetre(112)};
-
-Pad padOf(double length_m, double width_m) {
-    return makePad({Length::fromMetres(length_m), Length::fromMetres(width_m)}).value();
-}
 
 TEST(Pad, IsHeldToWhatASiloCanBe) {
     EXPECT_EQ(makePad({Length::fromMetres(0.2), Length::fromMetres(10)}).error().field, "length");

@@ -2,6 +2,7 @@
 
 #include "core/passes/rest.h"
 #include "core/passes/tracks_laid.h"
+#include "tests/core/passes/ground.h"
 
 #include <gtest/gtest.h>
 
@@ -9,12 +10,6 @@
 
 namespace treadwell::passes {
 namespace {
-
-const Spread kMaize{DryMatter::fromPercent(35), DryDensity::fromKilogramsPerCubicMetre(112)};
-
-Pad padOf(double length_m, double width_m) {
-    return makePad({Length::fromMetres(length_m), Length::fromMetres(width_m)}).value();
-}
 
 void layersOn(Pad& pad, int count, double thickness_cm = 15) {
     for (int i = 0; i < count; ++i) {

@@ -5,6 +5,7 @@
 #include "core/plan/compare.h"
 #include "core/plan/flows.h"
 #include "core/plan/from_farm.h"
+#include "tests/core/plan/quick.h"
 #include "tests/support/season_maker.h"
 
 #include <gtest/gtest.h>
@@ -14,12 +15,6 @@ namespace treadwell::plan {
 namespace {
 
 using std::chrono::local_days;
-
-Inputs quick() {
-    Inputs inputs = exampleInputs();
-    inputs.days = 20;
-    return inputs;
-}
 
 TEST(PlannedDays, BringAllTheCropInOrder) {
     const Inputs inputs = quick();

@@ -1,5 +1,6 @@
 #include "core/plan/feeds.h"
 #include "core/plan/seals.h"
+#include "tests/core/plan/quick.h"
 
 #include <gtest/gtest.h>
 
@@ -10,12 +11,6 @@ namespace {
 
 using std::chrono::days;
 using std::chrono::local_days;
-
-Inputs quick() {
-    Inputs inputs = exampleInputs();
-    inputs.days = 20;
-    return inputs;
-}
 
 TEST(Seals, CoverTheSilosThatGetCrop) {
     Inputs inputs = quick();

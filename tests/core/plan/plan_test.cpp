@@ -3,6 +3,7 @@
 #include "core/plan/codes.h"
 #include "core/plan/fits.h"
 #include "core/plan/flows.h"
+#include "tests/core/plan/quick.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -10,12 +11,6 @@
 
 namespace treadwell::plan {
 namespace {
-
-Inputs quick() {
-    Inputs inputs = exampleInputs();
-    inputs.days = 20;
-    return inputs;
-}
 
 TEST(PlanInputs, GoToJsonAndBack) {
     const Inputs inputs = quick();

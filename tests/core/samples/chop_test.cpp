@@ -1,6 +1,7 @@
 #include "core/samples/chop.h"
 
 #include "core/samples/codes.h"
+#include "tests/support/brief.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -9,10 +10,7 @@ namespace treadwell::samples {
 namespace {
 
 using testing::ElementsAre;
-
-Length mm(double value) {
-    return Length::fromMillimetres(value);
-}
+using testing_support::mm;
 
 SieveParts sample(double on19, double on8, double on4, double below) {
     return *partsOfPercent(openingsOf(SieveStack::threeTo4), std::array{on19, on8, on4, below});

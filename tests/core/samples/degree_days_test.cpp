@@ -1,15 +1,14 @@
 #include "core/samples/degree_days.h"
 
 #include "core/samples/codes.h"
+#include "tests/support/brief.h"
 
 #include <gtest/gtest.h>
 
 namespace treadwell::samples {
 namespace {
 
-LocalDay on(const char* day) {
-    return *dayFromIso8601(day);
-}
+using testing_support::on;
 
 DayTemperatures warm(const char* day, double low, double high) {
     return {on(day), Temperature::fromCelsius(low), Temperature::fromCelsius(high)};

@@ -2,6 +2,7 @@
 
 #include "core/base/codes.h"
 #include "core/samples/codes.h"
+#include "tests/support/brief.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
@@ -11,12 +12,8 @@
 namespace treadwell::samples {
 namespace {
 
-LocalDay on(const char* day) {
-    return *dayFromIso8601(day);
-}
-DryMatter percent(double value) {
-    return DryMatter::fromPercent(value);
-}
+using testing_support::on;
+using testing_support::percent;
 
 TEST(DryDown, OneSampleDriesAtThePublishedRate) {
     const auto fit = refitDryDown(std::vector<FieldSample>{{on("2026-09-01"), percent(29)}});

@@ -2,6 +2,7 @@
 
 #include "core/base/codes.h"
 #include "core/samples/codes.h"
+#include "tests/support/brief.h"
 #include "tests/support/carried.h"
 
 #include <gtest/gtest.h>
@@ -14,10 +15,8 @@ namespace {
 
 using namespace std::chrono_literals;
 using testing_support::carriedTo;
+using testing_support::percent;
 
-DryMatter percent(double value) {
-    return DryMatter::fromPercent(value);
-}
 const Instant kMorning = *instantFromIso8601("2026-09-15T08:00:00Z");
 
 TEST(MeanOfSamples, OneSampleHasTheUsualSpreadAndNoInterval) {

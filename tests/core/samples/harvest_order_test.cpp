@@ -1,6 +1,7 @@
 #include "core/samples/harvest_order.h"
 
 #include "core/samples/codes.h"
+#include "tests/support/brief.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -12,13 +13,8 @@ namespace treadwell::samples {
 namespace {
 
 using testing::ElementsAre;
-
-LocalDay on(const char* day) {
-    return *dayFromIso8601(day);
-}
-DryMatter percent(double value) {
-    return DryMatter::fromPercent(value);
-}
+using testing_support::on;
+using testing_support::percent;
 
 /// A field that has so much dry matter on 1 September and dries at half a point a day.
 FieldToCut field(double dryMatter, double tonnes, std::string hybrid = "A", double rate = 0.5) {

@@ -2,6 +2,7 @@
 
 #include "core/base/codes.h"
 #include "core/samples/codes.h"
+#include "tests/support/brief.h"
 
 #include <gtest/gtest.h>
 
@@ -10,9 +11,7 @@
 namespace treadwell::samples {
 namespace {
 
-Length mm(double value) {
-    return Length::fromMillimetres(value);
-}
+using testing_support::mm;
 
 TEST(CupMeans, FreshAndFermentedStayApart) {
     const auto means = cupMeans(std::vector<CupCount>{

@@ -1,6 +1,7 @@
 #include "core/samples/meter.h"
 
 #include "core/base/codes.h"
+#include "tests/support/brief.h"
 
 #include <gtest/gtest.h>
 
@@ -9,9 +10,7 @@
 namespace treadwell::samples {
 namespace {
 
-DryMatter percent(double value) {
-    return DryMatter::fromPercent(value);
-}
+using testing_support::percent;
 
 TEST(MeterBias, WithoutPairsIsThePrior) {
     const auto bias = learnBias({});

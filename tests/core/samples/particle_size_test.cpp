@@ -2,6 +2,7 @@
 
 #include "core/base/codes.h"
 #include "core/samples/codes.h"
+#include "tests/support/brief.h"
 
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
@@ -11,9 +12,7 @@
 namespace treadwell::samples {
 namespace {
 
-Length mm(double value) {
-    return Length::fromMillimetres(value);
-}
+using testing_support::mm;
 
 SieveParts partsOn(std::vector<double> openings, const std::vector<double>& percent) {
     std::vector<Length> lengths;

@@ -2,6 +2,7 @@
 
 #include "core/base/codes.h"
 #include "core/samples/codes.h"
+#include "tests/support/brief.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -12,9 +13,7 @@
 namespace treadwell::samples {
 namespace {
 
-Length mm(double value) {
-    return Length::fromMillimetres(value);
-}
+using testing_support::mm;
 
 SieveTest testOf(const std::vector<double>& grams, std::optional<double> before = {}) {
     SieveTest test;

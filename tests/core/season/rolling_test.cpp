@@ -11,7 +11,6 @@ using namespace testing_support;
 using namespace std::chrono_literals;
 
 constexpr auto kSilo = 1;
-const farm::SiloId kBunker = idOf<farm::SiloTag>(kSilo);
 
 /// Six loads of 12 t, ten minutes apart from 12:00; one tractor packs in full from 11:50, one at half time
 /// from 12:30.

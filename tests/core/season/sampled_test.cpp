@@ -1,6 +1,7 @@
 #include "core/season/sampled.h"
 
 #include "core/samples/codes.h"
+#include "tests/support/brief.h"
 #include "tests/support/season_maker.h"
 
 #include <gmock/gmock.h>
@@ -12,10 +13,6 @@ namespace {
 using namespace testing_support;
 
 const auto kField = idOf<farm::FieldTag>(3);
-
-Length mm(double value) {
-    return Length::fromMillimetres(value);
-}
 
 entries::SieveTest sieves(std::vector<double> percent, std::optional<farm::FieldId> field = kField) {
     entries::SieveTest test;

@@ -8,7 +8,7 @@ namespace treadwell::session {
 namespace {
 
 using namespace std::chrono_literals;
-using density::Evidence;
+using density::DensityEvidence;
 using testing_support::at;
 using testing_support::someLoad;
 using testing_support::someSilo;
@@ -68,10 +68,10 @@ class CarryTest : public SessionTest {
 };
 
 /// A file's own evidence, as of the season of that name.
-std::vector<Evidence> measuredIn(const Session& session, const std::string& name) {
+std::vector<DensityEvidence> measuredIn(const Session& session, const std::string& name) {
     const auto season = session.snapshot();
-    std::vector<Evidence> own = density::evidenceOf(*season, season->days().back()->end).own();
-    for (Evidence& each : own) each.season = name;
+    std::vector<DensityEvidence> own = density::evidenceOf(*season, season->days().back()->end).own();
+    for (DensityEvidence& each : own) each.season = name;
     return own;
 }
 
@@ -79,7 +79,8 @@ std::string nameOf(const Session& session) {
     return session.snapshot()->days().front()->facts.front()->id().value.text();
 }
 
-std::vector<Evidence> both(std::vector<Evidence> first, const std::vector<Evidence>& second) {
+std::vector<DensityEvidence> both(std::vector<DensityEvidence> first,
+                                  const std::vector<DensityEvidence>& second) {
     first.insert(first.end(), second.begin(), second.end());
     return first;
 }

@@ -12,7 +12,6 @@ namespace {
 using namespace testing_support;
 using namespace std::chrono_literals;
 
-const farm::SiloId kBunker = idOf<farm::SiloTag>(1);
 const Instant kNoon = at("2026-02-10T12:00:00Z");
 
 /// A day at one silo: a light tractor packs, a heavy one stands by, a load of 12 t every six minutes.

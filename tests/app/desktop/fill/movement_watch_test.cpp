@@ -11,15 +11,14 @@ namespace {
 using namespace testing_support;
 using namespace std::chrono_literals;
 
-const farm::SiloId kBunker = idOf<farm::SiloTag>(1);
-const Instant kNoon = at("2026-02-10T12:00:00Z");
+const Instant kMidday = at("2026-02-10T12:00:00Z");
 
 SeasonMaker day() {
     SeasonMaker maker;
-    maker.add(entries::SiloDefined{someSilo()}, kNoon - 4h);
-    maker.add(entries::TractorDefined{someTractor(1, 14)}, kNoon - 4h);
-    maker.add(someWork(1, farm::Activity::packing), kNoon - 4h);
-    for (int i = 0; i < 20; ++i) maker.add(someLoad(12), kNoon + i * 6min);
+    maker.add(entries::SiloDefined{someSilo()}, kMidday - 4h);
+    maker.add(entries::TractorDefined{someTractor(1, 14)}, kMidday - 4h);
+    maker.add(someWork(1, farm::Activity::packing), kMidday - 4h);
+    for (int i = 0; i < 20; ++i) maker.add(someLoad(12), kMidday + i * 6min);
     return maker;
 }
 
@@ -35,9 +34,9 @@ DryDensity medianBefore(MovementWatch& watch, Instant now) {
 TEST(MovementWatch, RemembersWhatWasKnownHalfAnHourAgo) {
     SeasonMaker maker = day();
     const auto first = seasonOf(maker);
-    maker.add(entries::LayerSeen{kBunker, Length::fromCentimetres(30), {}}, kNoon - 1h);
+    maker.add(entries::LayerSeen{kBunker, Length::fromCentimetres(30), {}}, kMidday - 1h);
     const auto corrected = seasonOf(maker);
-    const Instant now = kNoon + 2h;
+    const Instant now = kMidday + 2h;
     MovementWatch watch;
     watch.note(first, now - 40min);
     watch.note(corrected, now - 10min);
@@ -55,15 +54,15 @@ TEST(MovementWatch, ForgetsWhatAClockThatWentBackHasNotSeen) {
     const SeasonMaker maker = day();
     const auto early = seasonOf(maker), late = seasonOf(maker);
     MovementWatch watch;
-    watch.note(late, kNoon + 3h);
-    watch.note(early, kNoon + 2h);
-    EXPECT_EQ(medianBefore(watch, kNoon + 2h),
-              density::readingsAt(*early, kBunker, kNoon + 90min).layer.estimate->density.median());
+    watch.note(late, kMidday + 3h);
+    watch.note(early, kMidday + 2h);
+    EXPECT_EQ(medianBefore(watch, kMidday + 2h),
+              density::readingsAt(*early, kBunker, kMidday + 90min).layer.estimate->density.median());
 }
 
 TEST(MovementWatch, HasNothingToCompareBeforeItHasNotedAnything) {
     MovementWatch watch;
-    EXPECT_THROW(static_cast<void>(watch.before(kBunker, kNoon)), std::logic_error);
+    EXPECT_THROW(static_cast<void>(watch.before(kBunker, kMidday)), std::logic_error);
 }
 
 struct Text : testing::Test {

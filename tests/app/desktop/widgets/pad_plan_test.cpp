@@ -1,6 +1,7 @@
 #include "app/desktop/widgets/pad_plan.h"
 
 #include "app/desktop/widgets/tractor_chip.h"
+#include "tests/support/uuid_of.h"
 
 #include <gtest/gtest.h>
 
@@ -12,14 +13,10 @@
 namespace treadwell::widgets {
 namespace {
 
-Uuid idOf(std::uint8_t number) {
-    Uuid id;
-    id.bytes[15] = number;
-    return id;
-}
+using testing_support::uuidOf;
 
 TractorView tractor(std::uint8_t number, const char* name, Zone zone, double share = 1.0) {
-    return {.id = idOf(number),
+    return {.id = uuidOf(number),
             .name = QString::fromUtf8(name),
             .mass = MachineMass::fromTonnes(14),
             .zone = zone,
@@ -35,13 +32,13 @@ struct Pad : testing::Test {
     }
     TractorChip* chip(std::uint8_t number) {
         for (TractorChip* each : pad.findChildren<TractorChip*>()) {
-            if (each->tractor().id == idOf(number)) return each;
+            if (each->tractor().id == uuidOf(number)) return each;
         }
         return nullptr;
     }
     void expectMoved(std::uint8_t number, Zone zone, double share) {
         ASSERT_EQ(moves.count(), 1);
-        EXPECT_EQ(moves.at(0).at(0).value<Uuid>(), idOf(number));
+        EXPECT_EQ(moves.at(0).at(0).value<Uuid>(), uuidOf(number));
         EXPECT_EQ(moves.at(0).at(1).value<Zone>(), zone);
         EXPECT_DOUBLE_EQ(moves.at(0).at(2).value<Share>().fraction(), share);
     }

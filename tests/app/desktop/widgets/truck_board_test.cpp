@@ -1,6 +1,7 @@
 #include "app/desktop/widgets/truck_board.h"
 
 #include "app/desktop/widgets/truck_button.h"
+#include "tests/support/uuid_of.h"
 
 #include <gtest/gtest.h>
 
@@ -13,15 +14,10 @@ namespace treadwell::widgets {
 namespace {
 
 using std::chrono::minutes;
-
-Uuid idOf(std::uint8_t number) {
-    Uuid id;
-    id.bytes[15] = number;
-    return id;
-}
+using testing_support::uuidOf;
 
 TruckView truck(std::uint8_t number, std::optional<int> minute, int pending = 0) {
-    TruckView view{.id = idOf(number),
+    TruckView view{.id = uuidOf(number),
                    .name = QStringLiteral("Truck %1").arg(number),
                    .usualLoad = AsFedMass::fromTonnes(18.4),
                    .lastLoad = std::nullopt,
@@ -39,7 +35,7 @@ struct Board : testing::Test {
     template <class Face>
     Face* find(std::uint8_t number) {
         for (TruckButton* each : board.findChildren<TruckButton*>()) {
-            if (each->truck().id == idOf(number)) return each->findChild<Face*>();
+            if (each->truck().id == uuidOf(number)) return each->findChild<Face*>();
         }
         return nullptr;
     }
@@ -50,20 +46,20 @@ struct Board : testing::Test {
 };
 
 TEST_F(Board, PutsTheLatestTruckFirst) {
-    EXPECT_EQ(board.order(), (std::vector{idOf(3), idOf(2), idOf(1)}));
+    EXPECT_EQ(board.order(), (std::vector{uuidOf(3), uuidOf(2), uuidOf(1)}));
 }
 
 TEST_F(Board, LogsALoadAtOneTouch) {
     QTest::mouseClick(find<TruckFace>(2), Qt::LeftButton);
     ASSERT_EQ(loads.count(), 1);
-    EXPECT_EQ(loads.at(0).at(0).value<Uuid>(), idOf(2));
+    EXPECT_EQ(loads.at(0).at(0).value<Uuid>(), uuidOf(2));
     EXPECT_EQ(details.count(), 0);
 }
 
 TEST_F(Board, LogsALoadByKey) {
     QTest::keyClick(find<TruckFace>(1), Qt::Key_Space);
     ASSERT_EQ(loads.count(), 1);
-    EXPECT_EQ(loads.at(0).at(0).value<Uuid>(), idOf(1));
+    EXPECT_EQ(loads.at(0).at(0).value<Uuid>(), uuidOf(1));
 }
 
 TEST_F(Board, AsksForDetailsByTheArrowAndByALongPress) {
@@ -78,8 +74,8 @@ TEST_F(Board, AsksForDetailsByTheArrowAndByALongPress) {
 TEST_F(Board, KeepsItsOrderUnderAFreshTouch) {
     QTest::mouseClick(find<TruckFace>(1), Qt::LeftButton);
     board.setTrucks({truck(1, 30, 1), truck(2, 10), truck(3, 20)});
-    EXPECT_EQ(board.order(), (std::vector{idOf(3), idOf(2), idOf(1)}));
-    EXPECT_TRUE(QTest::qWaitFor([this] { return board.order().front() == idOf(1); }, 4000));
+    EXPECT_EQ(board.order(), (std::vector{uuidOf(3), uuidOf(2), uuidOf(1)}));
+    EXPECT_TRUE(QTest::qWaitFor([this] { return board.order().front() == uuidOf(1); }, 4000));
 }
 
 TEST_F(Board, SaysWhatIsStillBeingSaved) {
