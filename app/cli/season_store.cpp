@@ -35,6 +35,9 @@ std::vector<session::Proposal> recordsOf(const std::vector<ImportedFile>& files,
     return all;
 }
 
+/// The program is younger: a machine that shows an earlier day has lost its clock.
+constexpr Instant kNoClockIsRightBefore = std::chrono::sys_days{std::chrono::year{2020} / 1 / 1};
+
 /// What a new season begins with; its start is the first.
 using Beginning = tl::expected<std::vector<session::Proposal>, Failure>;
 
@@ -95,6 +98,11 @@ tl::expected<season::Season, Failure> readSeason(const std::string& file, const 
 Outcome newSeason(const NewSeasonOptions& options, const Answer& answer) {
     if (options.farm.has_value() == !options.carry.empty()) {
         return misusedLine("give --farm, or --carry with an earlier season");
+    }
+    // Later entries are held against the first, so a season that is begun at a wrong time never finds out.
+    if (const Instant now = machineClock().now(); now < kNoClockIsRightBefore) {
+        return tl::unexpected{Failure{Status::failed, "the machine's clock shows " + toIso8601(now) +
+                                                          ": set it first, then make the season"}};
     }
     const auto beginning =
         options.farm ? farmFrom(*options.farm, answer.style) : carriedFrom(options, answer);

@@ -234,6 +234,7 @@
     X(feedNoPlan) \
     X(feedShrink) \
     X(feedLoss) \
+    X(feedLossUnlikely) \
     X(feedPartByField) \
     X(reviewPlan) \
     X(planNone) \

@@ -2432,6 +2432,10 @@
         <translation>Não se sabe quanto se retira por dia, a matéria seca nem o primeiro dia: informe-os, ou registre o que se retira</translation>
     </message>
     <message>
+        <source>A loss above {1} is seldom real: see whether a removal is missing from the log, or a weight or dry matter is wrong</source>
+        <translation>Perda acima de {1} raramente é real: veja se falta uma retirada no registro, ou se um peso ou uma matéria seca está errado</translation>
+    </message>
+    <message>
         <source>As fed: {1} in, {2} out, shrink {3}</source>
         <translation>Matéria natural: entraram {1}, saíram {2}, quebra {3}</translation>
     </message>

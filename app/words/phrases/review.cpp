@@ -236,6 +236,7 @@ const std::vector<Phrase>& reviewPhrases() {
         {code::feedNoPlan, QT_TRANSLATE_NOOP("Phrase", "What is fed each day, its dry matter and a first day are not known: give them, or record what is fed")},
         {code::feedShrink, QT_TRANSLATE_NOOP("Phrase", "As fed: {1} in, {2} out, shrink {3}")},
         {code::feedLoss, QT_TRANSLATE_NOOP("Phrase", "Dry matter: {1} in, {2} out, loss {3}")},
+        {code::feedLossUnlikely, QT_TRANSLATE_NOOP("Phrase", "A loss above {1} is seldom real: see whether a removal is missing from the log, or a weight or dry matter is wrong")},
         {code::feedPartByField, QT_TRANSLATE_NOOP("Phrase", "In: the part before the face as it was last seen, by the predicted densities")},
         {code::reviewPlan, QT_TRANSLATE_NOOP("Phrase", "Against the plan")},
         {code::planNone, QT_TRANSLATE_NOOP("Phrase", "No plan was adopted for this season")},

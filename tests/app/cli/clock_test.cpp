@@ -1,6 +1,7 @@
 // The real program on a machine whose clock is wrong.
 #include "tests/app/cli/json.h"
 #include "tests/app/cli/program.h"
+#include "tests/support/wire.h"
 
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
@@ -115,6 +116,31 @@ TEST_F(WrongClock, NothingIsRecordedByItWithoutATimeWhateverTheCommand) {
         EXPECT_EQ(recorded.status, 0) << command[0] << ": " << recorded.err;
     }
     EXPECT_THAT(runProgram({"list", season}).out, Not(HasSubstr("1970-")));
+}
+
+TEST_F(WrongClock, ALoadFromTheScaleIsAskedAboutToo) {
+    testing_support::PseudoTerminal scale;
+    std::vector<std::string> weigh{"weigh",     season,   "--line", scale.place(),
+                                   "--profile", "commas", "--wait", "5"};
+    const Answered asked = runShifted(-sinceTheEpoch(), weigh);
+    EXPECT_EQ(asked.status, 2);
+    EXPECT_THAT(asked.err, HasSubstr("since the clock is in question"));
+    scale.play("\r\nST,NT,+   8320,kg\r\nST,NT,+   8320,kg\r\nST,NT,+   8320,kg\r\n");
+    weigh.insert(weigh.end(), {"--at", "2026-09-15T12:25:00Z"});
+    const Answered said = runShifted(-sinceTheEpoch(), weigh);
+    ASSERT_EQ(said.status, 0) << said.err;
+    const Json listed{runProgram({"list", season, "--kind", "load", "--json"}).out};
+    EXPECT_EQ(listed.text("/entries/0/happened"), "2026-09-15T12:25:00Z");
+}
+
+TEST_F(WrongClock, DeadItBeginsNoSeason) {
+    const std::string second = folder.file("second.treadwell");
+    const std::vector<std::string> begin{"new", second, "--farm", TREADWELL_SOURCE "/examples/farm.json"};
+    const Answered dead = runShifted(-sinceTheEpoch(), begin);
+    EXPECT_EQ(dead.status, 1);
+    EXPECT_THAT(dead.err, HasSubstr("the machine's clock shows 1970-01-01"));
+    EXPECT_FALSE(std::filesystem::exists(second));
+    EXPECT_EQ(runProgram(begin).status, 0);
 }
 
 TEST_F(WrongClock, ATimeServicesStepIsNoQuestion) {

@@ -60,6 +60,20 @@ TEST(FeedSheet, GoesOnAsTheLogEnds) {
     EXPECT_NEAR(advance(asked) / advance(sheet), 2.0, 1e-6);
 }
 
+// 1,400 t were tipped. A silo that is empty after a tenth of them: the log is short, not the silo.
+TEST(FeedSheet, DoubtsALossThatNoSiloHas) {
+    const auto emptiedBy = [](double tonnes) {
+        SeasonMaker maker = filledLifts();
+        maker.add(entries::FeedRemoved{kBunker, AsFedMass::fromTonnes(tonnes), DryMatter::fromPercent(35),
+                                       Length{}},
+                  at("2027-01-10T08:00:00Z"));
+        return codesIn(sheetOf(maker), "balance");
+    };
+    EXPECT_THAT(emptiedBy(1260), testing::ElementsAre(code::feedShrink, code::feedLoss));
+    EXPECT_THAT(emptiedBy(140),
+                testing::ElementsAre(code::feedShrink, code::feedLoss, code::feedLossUnlikely));
+}
+
 // More than 5 K above the core: Borreani & Tabacco 2010, J. Dairy Sci. 93:2620 (published).
 TEST(FeedSheet, TellsAFaceThatHeats) {
     SeasonMaker maker = filledLifts();

@@ -238,6 +238,7 @@ std::vector<Sample> reviewSamples() {
         {code::feedNoPlan, {}},
         {code::feedShrink, {kHeavier, kHeavy, Argument{Shrink::fromPercent(8).amount()}}},
         {code::feedLoss, {kDryTonnes, kDryMass, Argument{Loss::fromPercent(12).amount()}}},
+        {code::feedLossUnlikely, {Argument{Loss::fromPercent(30).amount()}}},
         {code::feedPartByField, {}},
         {code::reviewPlan, {}},
         {code::planNone, {}},
