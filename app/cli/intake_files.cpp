@@ -5,9 +5,6 @@
 #include "core/formats/codes.h"
 #include "core/intake/codes.h"
 #include "core/intake/from_season.h"
-#include "core/intake/logs.h"
-#include "core/intake/sample_logs.h"
-#include "core/intake/tickets.h"
 
 #include <algorithm>
 #include <array>
@@ -92,26 +89,10 @@ std::string optionFor(Code question) {
     return found == kAnswers.end() ? "" : found->option;
 }
 
-struct Named {
-    std::string_view kind;
-    const std::optional<std::string>& path;
-    Reader reader;
-};
-
 }  // namespace
 
 std::string questionInWords(const Error& error, const words::Style& style) {
     return words::inWords(error, style) + optionFor(error.code());
-}
-
-tl::expected<intake::ImportMaps, Failure> rememberedMaps(const std::filesystem::path& file,
-                                                         const words::Style& style) {
-    if (!std::filesystem::exists(file)) return intake::ImportMaps{};
-    const auto text = readFile(file);
-    if (!text) return failed(text.error(), style);
-    auto maps = intake::ImportMaps::parse(*text);
-    if (!maps) return failed(fail(code::importMapsUnreadable, "file", file.string()).value(), style);
-    return *maps;
 }
 
 tl::expected<std::vector<ImportedFile>, Failure> readFiles(const ImportOptions& options,
@@ -122,39 +103,40 @@ tl::expected<std::vector<ImportedFile>, Failure> readFiles(const ImportOptions& 
     if (!context) return tl::unexpected{context.error()};
     const auto answers = answersFrom(options);
     if (!answers) return tl::unexpected{answers.error()};
-    const std::array<Named, 13> all{
-        {{"tickets", options.tickets, intake::readTickets},
-         {"tractors", options.tractors, intake::readTractorLog},
-         {"samples", options.samples, intake::readSamples},
-         {"heights", options.heights, intake::readHeights},
-         {"layers", options.layers, intake::readLayers},
-         {"cores", options.cores, intake::readCores},
-         {"sieves", options.sieves, intake::readSieveTests},
-         {"kernels", options.kernels, intake::readKernelTests},
-         {"temperatures", options.temperatures, intake::readTemperatures},
-         {"fields", options.fields, intake::readFieldVisits},
-         {"chop", options.chop, intake::readChopSettings},
-         {"removals", options.removals, intake::readRemovals},
-         {"face temperatures", options.faceTemperatures, intake::readFaceTemperatures}}};
+    const std::array<std::pair<std::string_view, const std::optional<std::string>&>, 13> all{
+        {{"tickets", options.tickets},
+         {"tractors", options.tractors},
+         {"samples", options.samples},
+         {"heights", options.heights},
+         {"layers", options.layers},
+         {"cores", options.cores},
+         {"sieves", options.sieves},
+         {"kernels", options.kernels},
+         {"temperatures", options.temperatures},
+         {"fields", options.fields},
+         {"chop", options.chop},
+         {"removals", options.removals},
+         {"face temperatures", options.faceTemperatures}}};
     std::vector<ImportedFile> files;
-    for (const Named& named : all) {
-        if (!named.path) continue;
-        const auto bytes = readFile(*named.path);
+    for (const auto& [name, path] : all) {
+        if (!path) continue;
+        const intake::FileKind& kind = intake::fileKindCalled(name);
+        const auto bytes = readFile(*path);
         if (!bytes) return failed(bytes.error(), style);
         const auto header = intake::headerFingerprint(*bytes);
         context->map = header ? answers->filledFrom(maps.find(*header)) : *answers;
-        if (options.preview && named.reader == intake::readTickets) {
-            files.push_back({named.kind, *named.path, {}, intake::previewTickets(*bytes, *context)});
+        if (options.preview) {
+            files.push_back({kind.name, *path, {}, intake::previewOf(kind, *bytes, *context)});
             continue;
         }
-        auto read = named.reader(*bytes, *context);
+        auto read = kind.read(*bytes, *context);
         if (!read) {
             Error error = read.error();
-            error.place.file = *named.path;
+            error.place.file = *path;
             return tl::unexpected{Failure{Status::failed, questionInWords(error, style)}};
         }
         if (header && *answers != intake::ImportMap{}) maps.remember(*header, context->map);
-        files.push_back({named.kind, *named.path, *std::move(read), {}});
+        files.push_back({kind.name, *path, *std::move(read), {}});
     }
     if (files.empty()) {
         return misusedLine(

@@ -11,10 +11,6 @@ namespace treadwell::cli {
 /// What a file leaves open, and the option that answers it.
 [[nodiscard]] std::string questionInWords(const Error& error, const words::Style& style);
 
-/// This machine's answers to what earlier files left open.
-[[nodiscard]] tl::expected<intake::ImportMaps, Failure> rememberedMaps(const std::filesystem::path& file,
-                                                                       const words::Style& style);
-
 /// Reads the files that are named against what the season already holds; records nothing. New answers are put
 /// into `maps`.
 [[nodiscard]] tl::expected<std::vector<ImportedFile>, Failure> readFiles(const ImportOptions& options,

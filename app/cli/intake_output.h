@@ -11,7 +11,7 @@ struct ImportedFile {
     std::string_view kind;  ///< `tickets`
     std::string path;
     intake::Intake intake;
-    std::optional<intake::Preview> preview;  ///< of tickets, instead, where it was asked for
+    std::optional<intake::Preview> preview;  ///< instead, where it was asked for
 };
 
 /// A row that was set aside, with its header, as far as it is still there.

@@ -126,9 +126,9 @@ Outcome import(const ImportOptions& options, const Answer& answer) {
     if (!opened) return tl::unexpected{opened.error()};
     const auto files = filesOf(options.file, answer.style);
     if (!files) return tl::unexpected{files.error()};
-    const std::filesystem::path mapsFile = files->stateFolder / "import_maps.json";
-    auto maps = rememberedMaps(mapsFile, answer.style);
-    if (!maps) return tl::unexpected{maps.error()};
+    const std::filesystem::path mapsFile = files->stateFolder / intake::kImportMapsFile;
+    auto maps = intake::ImportMaps::load(mapsFile);
+    if (!maps) return failed(maps.error(), answer.style);
     const intake::ImportMaps before = *maps;
     const auto read = readFiles(options, *opened->snapshot(), *maps, answer.style);
     if (!read) return tl::unexpected{read.error()};
@@ -141,8 +141,7 @@ Outcome import(const ImportOptions& options, const Answer& answer) {
                 return failed(recorded.error(), answer.style);
         }
         if (*maps != before) {
-            if (const auto kept = writeFileAtomically(mapsFile, maps->text()); !kept)
-                return failed(kept.error(), answer.style);
+            if (const auto kept = maps->save(mapsFile); !kept) return failed(kept.error(), answer.style);
         }
     }
     answer.json ? writeImport(*read, answer) : printImport(*read, answer);

@@ -2,12 +2,17 @@
 
 #include "app/desktop/copies_dialog.h"
 #include "app/desktop/fill/fill_page.h"
+#include "app/desktop/intake/import_dialog.h"
 #include "app/desktop/on_screen.h"
 #include "app/desktop/season_banner.h"
+#include "core/base/atomic_file.h"
+#include "core/session/state_folder.h"
 
 #include <QActionGroup>
 #include <QApplication>
 #include <QEvent>
+#include <QFile>
+#include <QFileDialog>
 #include <QMenuBar>
 #include <QMessageBox>
 #include <QScreen>
@@ -109,12 +114,40 @@ void MainWindow::tellCautions() {
 
 void MainWindow::makeSeasonMenu() {
     m_seasonMenu = menuBar()->addMenu(QString{});
+    QAction* takeIn = m_seasonMenu->addAction(QString{});
+    takeIn->setObjectName(QStringLiteral("takeIn"));
+    takeIn->setShortcut(QKeySequence{Qt::CTRL | Qt::SHIFT | Qt::Key_O});
+    m_names.emplace_back(takeIn, [] { return tr("Take in a file of tickets or readings…"); });
+    connect(takeIn, &QAction::triggered, this, &MainWindow::chooseFile);
     QAction* copies = m_seasonMenu->addAction(QString{});
     copies->setObjectName(QStringLiteral("copies"));
     m_names.emplace_back(copies, [] { return tr("Copies after the day's close…"); });
     connect(copies, &QAction::triggered, this, [this] {
         (new CopiesDialog{m_desk, m_appearance, this})->open();
     });
+}
+
+void MainWindow::chooseFile() {
+    auto* chooser =
+        new QFileDialog{this, tr("Tickets or readings"), {}, tr("Lists (*.csv *.txt *.tsv);;All files (*)")};
+    chooser->setAttribute(Qt::WA_DeleteOnClose);
+    connect(chooser, &QFileDialog::fileSelected, this, [this](const QString& file) {
+        takeIn(std::filesystem::path{QFile::encodeName(file).toStdString()});
+    });
+    chooser->open();
+}
+
+void MainWindow::takeIn(const std::filesystem::path& file) {
+    auto bytes = readFile(file);
+    if (!bytes) {
+        const fill::Speech speech{m_appearance.units(), m_desk.season()->zone()};
+        return m_page->post(widgets::Weight::caution, speech.say(bytes.error()));
+    }
+    // Where there is no such folder nothing can be remembered, and the sheet says so.
+    const std::filesystem::path state = session::stateFolder().value_or("/dev/null");
+    (new intake_page::ImportDialog{m_desk, m_appearance, *std::move(bytes), file,
+                                   state / intake::kImportMapsFile, this})
+        ->open();
 }
 
 void MainWindow::makePages() {
@@ -226,7 +259,9 @@ void MainWindow::retranslate() {
 void MainWindow::showKeys() {
     QString rows;
     const auto shown = std::find(m_made.begin(), m_made.end(), m_pages->currentWidget()) - m_made.begin();
-    for (const auto& [keys, what] : pageKinds()[static_cast<std::size_t>(shown)].keys()) {
+    auto all = pageKinds()[static_cast<std::size_t>(shown)].keys();
+    all.push_back({QStringLiteral("Ctrl+Shift+O"), tr("take in a file of tickets or readings")});
+    for (const auto& [keys, what] : all) {
         rows += QStringLiteral("<tr><td><b>%1</b>&nbsp;&nbsp;</td><td>%2</td></tr>")
                     .arg(keys.toHtmlEscaped(), what.toHtmlEscaped());
     }

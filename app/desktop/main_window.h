@@ -52,6 +52,8 @@ class MainWindow final : public QMainWindow {
 
   private:
     void makeSeasonMenu();
+    void chooseFile();
+    void takeIn(const std::filesystem::path& file);
     void makePages();
     [[nodiscard]] QWidget* made(Page page);
     void makeMenus();

@@ -1,6 +1,8 @@
 #include "core/intake/import_map.h"
 
+#include "core/base/atomic_file.h"
 #include "core/entries/payload.h"
+#include "core/intake/codes.h"
 
 #include <algorithm>
 
@@ -52,6 +54,19 @@ std::string ImportMaps::text() const {
     entries::PayloadWriter writer;
     fields(writer, *this);
     return writer.text() + '\n';
+}
+
+Result<ImportMaps> ImportMaps::load(const std::filesystem::path& file) {
+    if (!std::filesystem::exists(file)) return ImportMaps{};
+    const auto text = readFile(file);
+    if (!text) return Unexpected{text.error()};
+    auto maps = parse(*text);
+    if (!maps) return fail(code::importMapsUnreadable, "file", file.string());
+    return maps;
+}
+
+Result<void> ImportMaps::save(const std::filesystem::path& file) const {
+    return writeFileAtomically(file, text());
 }
 
 ImportMap ImportMaps::find(const Hash& header) const {

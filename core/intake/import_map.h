@@ -6,6 +6,7 @@
 #include "core/intake/columns.h"
 #include "core/intake/wall_clock.h"
 
+#include <filesystem>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -40,6 +41,9 @@ struct ImportMap {
 /// SHA-256 of a file's first line that is not blank, `sep=` left out; none for an empty file.
 [[nodiscard]] std::optional<Hash> headerFingerprint(std::string_view bytes);
 
+/// In this machine's state folder.
+inline constexpr const char* kImportMapsFile = "import_maps.json";
+
 /// The answers of this machine, by header.
 struct ImportMaps {
     struct Remembered {
@@ -59,6 +63,11 @@ struct ImportMaps {
     /// From the text of the settings file. Errors: payloadUnreadable, payloadFieldMissing, payloadFieldWrong.
     [[nodiscard]] static Result<ImportMaps> parse(std::string_view json);
     [[nodiscard]] std::string text() const;
+
+    /// What this machine remembers in a file; nothing where it is not there. Errors: fileUnreadable,
+    /// importMapsUnreadable.
+    [[nodiscard]] static Result<ImportMaps> load(const std::filesystem::path& file);
+    [[nodiscard]] Result<void> save(const std::filesystem::path& file) const;
 
     /// Empty answers where nothing is remembered.
     [[nodiscard]] ImportMap find(const Hash& header) const;

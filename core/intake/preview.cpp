@@ -58,7 +58,7 @@ void showColumns(Preview& preview, const formats::CsvTable& table, const Context
 
 }  // namespace
 
-Preview previewTickets(std::string_view bytes, const Context& context) {
+Preview previewOf(const FileKind& kind, std::string_view bytes, const Context& context) {
     Preview preview;
     const auto table = tableOf(bytes, context.map, preview);
     if (!table) return preview;
@@ -66,9 +66,9 @@ Preview previewTickets(std::string_view bytes, const Context& context) {
     preview.delimiter = table->delimiter;
     if (!isAsked(preview, code::decimalAmbiguous) && !isAsked(preview, code::decimalMixed))
         preview.decimalSign = table->decimalSign;
-    showColumns(preview, *table, context);
+    if (kind.read == readTickets) showColumns(preview, *table, context);
     if (!preview.open.empty()) return preview;
-    auto intake = readTickets(bytes, context);
+    auto intake = kind.read(bytes, context);
     if (intake) {
         preview.intake = *std::move(intake);
     } else {

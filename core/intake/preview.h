@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/intake/intake.h"
+#include "core/intake/file_kind.h"
 
 namespace treadwell::intake {
 
@@ -15,13 +15,13 @@ struct Preview {
     formats::Encoding encoding = formats::Encoding::utf8;
     char delimiter = ',';
     std::optional<formats::DecimalSign> decimalSign;  ///< none while it must be asked for
-    std::vector<PreviewColumn> columns;
-    std::vector<Error> open;       ///< what must be answered before the file can be read
-    std::optional<Intake> intake;  ///< what would be recorded; none while something is open
+    std::vector<PreviewColumn> columns;  ///< of tickets, whose columns are named by whoever wrote the scale
+    std::vector<Error> open;             ///< what must be answered before the file can be read
+    std::optional<Intake> intake;        ///< what would be recorded; none while something is open
 };
 
-/// Says all that is open about a file at once, where readTickets stops at the first. A file without any
-/// header has no columns.
-[[nodiscard]] Preview previewTickets(std::string_view bytes, const Context& context);
+/// Says all that is open about a file at once, where a reader stops at the first. A file without any header
+/// has no columns.
+[[nodiscard]] Preview previewOf(const FileKind& kind, std::string_view bytes, const Context& context);
 
 }  // namespace treadwell::intake

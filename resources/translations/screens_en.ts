@@ -124,6 +124,188 @@
     </message>
 </context>
 <context>
+    <name>ImportPreview</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>column, what is asked</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) in the file</source>
+        <translation>
+            <numerusform>%n row in the file</numerusform>
+            <numerusform>%n rows in the file</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) would be recorded</source>
+        <translation>
+            <numerusform>%n entry would be recorded</numerusform>
+            <numerusform>%n entries would be recorded</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) are there already</source>
+        <translation>
+            <numerusform>%n row is there already</numerusform>
+            <numerusform>%n rows are there already</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) stand twice in the file</source>
+        <translation>
+            <numerusform>%n row stands twice in the file</numerusform>
+            <numerusform>%n rows stand twice in the file</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) void a ticket or are voided</source>
+        <translation>
+            <numerusform>%n row voids a ticket or is voided</numerusform>
+            <numerusform>%n rows void a ticket or are voided</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) are sums at the foot</source>
+        <translation>
+            <numerusform>%n row is a sum at the foot</numerusform>
+            <numerusform>%n rows are sums at the foot</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) set aside earlier can be read now</source>
+        <translation>
+            <numerusform>%n row set aside earlier can be read now</numerusform>
+            <numerusform>%n rows set aside earlier can be read now</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) cannot be used and are set aside:</source>
+        <translation>
+            <numerusform>%n row cannot be used and is set aside:</numerusform>
+            <numerusform>%n rows cannot be used and are set aside:</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Tickets of a scale</source>
+        <translation>Tickets of a scale</translation>
+    </message>
+    <message>
+        <source>What each tractor did</source>
+        <translation>What each tractor did</translation>
+    </message>
+    <message>
+        <source>Dry matter</source>
+        <translation>Dry matter</translation>
+    </message>
+    <message>
+        <source>Heights of the silo</source>
+        <translation>Heights of the silo</translation>
+    </message>
+    <message>
+        <source>Layers as spread</source>
+        <translation>Layers as spread</translation>
+    </message>
+    <message>
+        <source>Cores</source>
+        <translation>Cores</translation>
+    </message>
+    <message>
+        <source>Sieve tests</source>
+        <translation>Sieve tests</translation>
+    </message>
+    <message>
+        <source>Kernel tests</source>
+        <translation>Kernel tests</translation>
+    </message>
+    <message>
+        <source>Daily temperatures</source>
+        <translation>Daily temperatures</translation>
+    </message>
+    <message>
+        <source>Visits to fields</source>
+        <translation>Visits to fields</translation>
+    </message>
+    <message>
+        <source>Settings of the harvester</source>
+        <translation>Settings of the harvester</translation>
+    </message>
+    <message>
+        <source>What was fed out</source>
+        <translation>What was fed out</translation>
+    </message>
+    <message>
+        <source>Temperatures of the face</source>
+        <translation>Temperatures of the face</translation>
+    </message>
+    <message>
+        <source>Ticket number</source>
+        <translation>Ticket number</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Date</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Time</translation>
+    </message>
+    <message>
+        <source>Truck</source>
+        <translation>Truck</translation>
+    </message>
+    <message>
+        <source>Field</source>
+        <translation>Field</translation>
+    </message>
+    <message>
+        <source>Silo</source>
+        <translation>Silo</translation>
+    </message>
+    <message>
+        <source>Gross weight</source>
+        <translation>Gross weight</translation>
+    </message>
+    <message>
+        <source>Empty weight</source>
+        <translation>Empty weight</translation>
+    </message>
+    <message>
+        <source>Net weight</source>
+        <translation>Net weight</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Unit</translation>
+    </message>
+    <message>
+        <source>Status</source>
+        <translation>Status</translation>
+    </message>
+    <message>
+        <source>Scale</source>
+        <translation>Scale</translation>
+    </message>
+    <message>
+        <source>Line %1: the load tapped in with %2 weighs %3</source>
+        <comment>line, mass, mass</comment>
+        <translation>Line %1: the load tapped in with %2 weighs %3</translation>
+    </message>
+    <message>
+        <source>To be answered before it can be read:</source>
+        <translation>To be answered before it can be read:</translation>
+    </message>
+    <message>
+        <source>Line %1: %2</source>
+        <comment>line, what is to be noted</comment>
+        <translation>Line %1: %2</translation>
+    </message>
+    <message>
+        <source>The column &quot;%1&quot; says nothing here and is not read</source>
+        <translation>The column &quot;%1&quot; says nothing here and is not read</translation>
+    </message>
+</context>
+<context>
     <name>MovementText</name>
     <message>
         <source>Steady for %1 min.</source>
@@ -528,6 +710,22 @@
 </context>
 <context>
     <name>treadwell::MainWindow</name>
+    <message>
+        <source>Take in a file of tickets or readings…</source>
+        <translation>Take in a file of tickets or readings…</translation>
+    </message>
+    <message>
+        <source>Tickets or readings</source>
+        <translation>Tickets or readings</translation>
+    </message>
+    <message>
+        <source>Lists (*.csv *.txt *.tsv);;All files (*)</source>
+        <translation>Lists (*.csv *.txt *.tsv);;All files (*)</translation>
+    </message>
+    <message>
+        <source>take in a file of tickets or readings</source>
+        <translation>take in a file of tickets or readings</translation>
+    </message>
     <message>
         <source>Copies after the day&apos;s close…</source>
         <translation>Copies after the day&apos;s close…</translation>
@@ -1908,6 +2106,113 @@
     <message>
         <source>Deliveries stand still, or go on</source>
         <translation>Deliveries stand still, or go on</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::intake_page::ImportDialog</name>
+    <message>
+        <source>Take in %1</source>
+        <translation>Take in %1</translation>
+    </message>
+    <message>
+        <source>Letters</source>
+        <translation>Letters</translation>
+    </message>
+    <message>
+        <source>Columns are parted by</source>
+        <translation>Columns are parted by</translation>
+    </message>
+    <message>
+        <source>Comma</source>
+        <translation>Comma</translation>
+    </message>
+    <message>
+        <source>Semicolon</source>
+        <translation>Semicolon</translation>
+    </message>
+    <message>
+        <source>Tab</source>
+        <translation>Tab</translation>
+    </message>
+    <message>
+        <source>Bar</source>
+        <translation>Bar</translation>
+    </message>
+    <message>
+        <source>Decimal sign</source>
+        <translation>Decimal sign</translation>
+    </message>
+    <message>
+        <source>Point: 12.4</source>
+        <translation>Point: 12.4</translation>
+    </message>
+    <message>
+        <source>Comma: 12,4</source>
+        <translation>Comma: 12,4</translation>
+    </message>
+    <message>
+        <source>Dates</source>
+        <translation>Dates</translation>
+    </message>
+    <message>
+        <source>Day first: 16/09</source>
+        <translation>Day first: 16/09</translation>
+    </message>
+    <message>
+        <source>Month first: 09/16</source>
+        <translation>Month first: 09/16</translation>
+    </message>
+    <message>
+        <source>Weights without a unit</source>
+        <translation>Weights without a unit</translation>
+    </message>
+    <message>
+        <source>ton of 2,000 lb</source>
+        <translation>ton of 2,000 lb</translation>
+    </message>
+    <message>
+        <source>What comes of it</source>
+        <translation>What comes of it</translation>
+    </message>
+    <message>
+        <source>Record it</source>
+        <translation>Record it</translation>
+    </message>
+    <message>
+        <source>It holds</source>
+        <translation>It holds</translation>
+    </message>
+    <message>
+        <source>are set aside</source>
+        <translation>are set aside</translation>
+    </message>
+    <message>
+        <source>Rows without a silo</source>
+        <translation>Rows without a silo</translation>
+    </message>
+    <message>
+        <source>to be answered</source>
+        <translation>to be answered</translation>
+    </message>
+    <message>
+        <source>Column</source>
+        <translation>Column</translation>
+    </message>
+    <message>
+        <source>Means</source>
+        <translation>Means</translation>
+    </message>
+    <message>
+        <source>Columns</source>
+        <translation>Columns</translation>
+    </message>
+    <message>
+        <source>%1, read in %2</source>
+        <translation>%1, read in %2</translation>
+    </message>
+    <message>
+        <source>nothing here</source>
+        <translation>nothing here</translation>
     </message>
 </context>
 <context>

@@ -124,6 +124,188 @@
     </message>
 </context>
 <context>
+    <name>ImportPreview</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>column, what is asked</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) in the file</source>
+        <translation>
+            <numerusform>%n linha no arquivo</numerusform>
+            <numerusform>%n linhas no arquivo</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) would be recorded</source>
+        <translation>
+            <numerusform>%n registro seria feito</numerusform>
+            <numerusform>%n registros seriam feitos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) are there already</source>
+        <translation>
+            <numerusform>%n linha já está lá</numerusform>
+            <numerusform>%n linhas já estão lá</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) stand twice in the file</source>
+        <translation>
+            <numerusform>%n linha aparece duas vezes no arquivo</numerusform>
+            <numerusform>%n linhas aparecem duas vezes no arquivo</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) void a ticket or are voided</source>
+        <translation>
+            <numerusform>%n linha anula um bilhete ou está anulada</numerusform>
+            <numerusform>%n linhas anulam um bilhete ou estão anuladas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) are sums at the foot</source>
+        <translation>
+            <numerusform>%n linha é soma no rodapé</numerusform>
+            <numerusform>%n linhas são somas no rodapé</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) set aside earlier can be read now</source>
+        <translation>
+            <numerusform>%n linha posta de lado antes agora pode ser lida</numerusform>
+            <numerusform>%n linhas postas de lado antes agora podem ser lidas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) cannot be used and are set aside:</source>
+        <translation>
+            <numerusform>%n linha não pode ser usada e é posta de lado:</numerusform>
+            <numerusform>%n linhas não podem ser usadas e são postas de lado:</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Tickets of a scale</source>
+        <translation>Bilhetes de uma balança</translation>
+    </message>
+    <message>
+        <source>What each tractor did</source>
+        <translation>O que cada trator fez</translation>
+    </message>
+    <message>
+        <source>Dry matter</source>
+        <translation>Matéria seca</translation>
+    </message>
+    <message>
+        <source>Heights of the silo</source>
+        <translation>Alturas do silo</translation>
+    </message>
+    <message>
+        <source>Layers as spread</source>
+        <translation>Camadas espalhadas</translation>
+    </message>
+    <message>
+        <source>Cores</source>
+        <translation>Amostras com sonda</translation>
+    </message>
+    <message>
+        <source>Sieve tests</source>
+        <translation>Testes de peneira</translation>
+    </message>
+    <message>
+        <source>Kernel tests</source>
+        <translation>Testes de grãos</translation>
+    </message>
+    <message>
+        <source>Daily temperatures</source>
+        <translation>Temperaturas diárias</translation>
+    </message>
+    <message>
+        <source>Visits to fields</source>
+        <translation>Visitas aos talhões</translation>
+    </message>
+    <message>
+        <source>Settings of the harvester</source>
+        <translation>Regulagens da colhedora</translation>
+    </message>
+    <message>
+        <source>What was fed out</source>
+        <translation>O que foi retirado</translation>
+    </message>
+    <message>
+        <source>Temperatures of the face</source>
+        <translation>Temperaturas do painel</translation>
+    </message>
+    <message>
+        <source>Ticket number</source>
+        <translation>Número do bilhete</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Data</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Hora</translation>
+    </message>
+    <message>
+        <source>Truck</source>
+        <translation>Caminhão</translation>
+    </message>
+    <message>
+        <source>Field</source>
+        <translation>Talhão</translation>
+    </message>
+    <message>
+        <source>Silo</source>
+        <translation>Silo</translation>
+    </message>
+    <message>
+        <source>Gross weight</source>
+        <translation>Peso bruto</translation>
+    </message>
+    <message>
+        <source>Empty weight</source>
+        <translation>Tara</translation>
+    </message>
+    <message>
+        <source>Net weight</source>
+        <translation>Peso líquido</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Unidade</translation>
+    </message>
+    <message>
+        <source>Status</source>
+        <translation>Situação</translation>
+    </message>
+    <message>
+        <source>Scale</source>
+        <translation>Balança</translation>
+    </message>
+    <message>
+        <source>Line %1: the load tapped in with %2 weighs %3</source>
+        <comment>line, mass, mass</comment>
+        <translation>Linha %1: a carga anotada com %2 pesa %3</translation>
+    </message>
+    <message>
+        <source>To be answered before it can be read:</source>
+        <translation>A responder antes que possa ser lido:</translation>
+    </message>
+    <message>
+        <source>Line %1: %2</source>
+        <comment>line, what is to be noted</comment>
+        <translation>Linha %1: %2</translation>
+    </message>
+    <message>
+        <source>The column &quot;%1&quot; says nothing here and is not read</source>
+        <translation>A coluna &quot;%1&quot; não diz nada aqui e não é lida</translation>
+    </message>
+</context>
+<context>
     <name>MovementText</name>
     <message>
         <source>Steady for %1 min.</source>
@@ -528,6 +710,22 @@
 </context>
 <context>
     <name>treadwell::MainWindow</name>
+    <message>
+        <source>Take in a file of tickets or readings…</source>
+        <translation>Importar um arquivo de bilhetes ou leituras…</translation>
+    </message>
+    <message>
+        <source>Tickets or readings</source>
+        <translation>Bilhetes ou leituras</translation>
+    </message>
+    <message>
+        <source>Lists (*.csv *.txt *.tsv);;All files (*)</source>
+        <translation>Listas (*.csv *.txt *.tsv);;Todos os arquivos (*)</translation>
+    </message>
+    <message>
+        <source>take in a file of tickets or readings</source>
+        <translation>importar um arquivo de bilhetes ou leituras</translation>
+    </message>
     <message>
         <source>Copies after the day&apos;s close…</source>
         <translation>Cópias depois do fechamento do dia…</translation>
@@ -1908,6 +2106,113 @@
     <message>
         <source>Deliveries stand still, or go on</source>
         <translation>As entregas param, ou continuam</translation>
+    </message>
+</context>
+<context>
+    <name>treadwell::intake_page::ImportDialog</name>
+    <message>
+        <source>Take in %1</source>
+        <translation>Importar %1</translation>
+    </message>
+    <message>
+        <source>Letters</source>
+        <translation>Letras</translation>
+    </message>
+    <message>
+        <source>Columns are parted by</source>
+        <translation>Separador das colunas</translation>
+    </message>
+    <message>
+        <source>Comma</source>
+        <translation>Vírgula</translation>
+    </message>
+    <message>
+        <source>Semicolon</source>
+        <translation>Ponto e vírgula</translation>
+    </message>
+    <message>
+        <source>Tab</source>
+        <translation>Tabulação</translation>
+    </message>
+    <message>
+        <source>Bar</source>
+        <translation>Barra</translation>
+    </message>
+    <message>
+        <source>Decimal sign</source>
+        <translation>Sinal decimal</translation>
+    </message>
+    <message>
+        <source>Point: 12.4</source>
+        <translation>Ponto: 12.4</translation>
+    </message>
+    <message>
+        <source>Comma: 12,4</source>
+        <translation>Vírgula: 12,4</translation>
+    </message>
+    <message>
+        <source>Dates</source>
+        <translation>Datas</translation>
+    </message>
+    <message>
+        <source>Day first: 16/09</source>
+        <translation>Dia primeiro: 16/09</translation>
+    </message>
+    <message>
+        <source>Month first: 09/16</source>
+        <translation>Mês primeiro: 09/16</translation>
+    </message>
+    <message>
+        <source>Weights without a unit</source>
+        <translation>Pesos sem unidade</translation>
+    </message>
+    <message>
+        <source>ton of 2,000 lb</source>
+        <translation>ton curta de 2.000 lb</translation>
+    </message>
+    <message>
+        <source>What comes of it</source>
+        <translation>O que resulta</translation>
+    </message>
+    <message>
+        <source>Record it</source>
+        <translation>Registrar</translation>
+    </message>
+    <message>
+        <source>It holds</source>
+        <translation>Contém</translation>
+    </message>
+    <message>
+        <source>are set aside</source>
+        <translation>são postas de lado</translation>
+    </message>
+    <message>
+        <source>Rows without a silo</source>
+        <translation>Linhas sem silo</translation>
+    </message>
+    <message>
+        <source>to be answered</source>
+        <translation>a responder</translation>
+    </message>
+    <message>
+        <source>Column</source>
+        <translation>Coluna</translation>
+    </message>
+    <message>
+        <source>Means</source>
+        <translation>Significa</translation>
+    </message>
+    <message>
+        <source>Columns</source>
+        <translation>Colunas</translation>
+    </message>
+    <message>
+        <source>%1, read in %2</source>
+        <translation>%1, lido em %2</translation>
+    </message>
+    <message>
+        <source>nothing here</source>
+        <translation>nada aqui</translation>
     </message>
 </context>
 <context>

@@ -24,6 +24,10 @@ void Sheet::addRow(const QString& name, QWidget* widget) {
     m_form->addRow(name, widget);
 }
 
+void Sheet::showRow(QWidget* widget, bool shown) {
+    m_form->setRowVisible(widget, shown);
+}
+
 void Sheet::addStepRow(const QString& name, QAbstractSpinBox* box) {
     auto* field = new widgets::StepField{m_look, box};
     field->setName(name);

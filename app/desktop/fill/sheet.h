@@ -24,6 +24,7 @@ class Sheet : public QDialog {
     [[nodiscard]] const settings::Appearance& look() const noexcept { return m_look; }
     /// Named by its row where it has no name of its own.
     void addRow(const QString& name, QWidget* widget);
+    void showRow(QWidget* widget, bool shown);
     /// Between a button less and a button more.
     void addStepRow(const QString& name, QAbstractSpinBox* box);
     /// The last row; `text` says what is recorded.

@@ -66,6 +66,16 @@ TEST_F(Importing, APreviewSaysAllThatIsOpenAndRecordsNothing) {
     EXPECT_EQ(import().status, 1);  // neither recorded nor remembered
 }
 
+TEST_F(Importing, APreviewOfAnyListRecordsNothing) {
+    const std::string samples = TREADWELL_SOURCE "/examples/samples.csv";
+    const Answered shown = runProgram({"import", season, "--samples", samples, "--preview"});
+    ASSERT_EQ(shown.status, 0) << shown.err;
+    EXPECT_THAT(shown.out, HasSubstr("a preview, nothing is recorded"));
+    EXPECT_THAT(shown.out, HasSubstr("would be added"));
+    const Answered taken = runProgram({"import", season, "--samples", samples, "--json"});
+    EXPECT_GT(Json{taken.out}.number("/added"), 0);
+}
+
 TEST_F(Importing, WhatWasAnsweredOnceIsRememberedByTheHeader) {
     ASSERT_EQ(import(answers).status, 0);
     tickets = folder.file("more.csv", "When;Vehicle;Weight\n16.09.2026 10:00;Amsel;12.440\n");

@@ -19,8 +19,12 @@ std::vector<Code> openIn(const Preview& preview) {
     return codes;
 }
 
+Preview previewTicketsOf(std::string_view bytes, const Context& context) {
+    return previewOf(fileKindCalled("tickets"), bytes, context);
+}
+
 TEST(PreviewTickets, ShowsHowAFileIsUnderstood) {
-    const Preview preview = previewTickets(
+    const Preview preview = previewTicketsOf(
         "Ticket;Time;Vehicle;Net [t];Driver\n"
         "1;2026-09-15T08:00:00Z;Amsel;8,43;N.\n"
         "2;2026-09-15T08:20:00Z;Zebra;8,1;N.\n",
@@ -39,18 +43,18 @@ TEST(PreviewTickets, ShowsHowAFileIsUnderstood) {
 }
 
 TEST(PreviewTickets, SaysAllThatIsOpenAtOnce) {
-    const Preview preview = previewTickets("Date;Weight;Tare\n04/05/2026;12.340;\xA4\n", farmContext());
+    const Preview preview = previewTicketsOf("Date;Weight;Tare\n04/05/2026;12.340;\xA4\n", farmContext());
     EXPECT_THAT(openIn(preview),
                 ElementsAre(code::encodingAmbiguous, code::decimalAmbiguous, code::columnMissing,
                             code::columnMissing, code::massUnitMissing, code::dateOrderAmbiguous));
     EXPECT_EQ(preview.columns.size(), 3u);
     EXPECT_EQ(preview.decimalSign, std::nullopt);
     EXPECT_FALSE(preview.intake);
-    EXPECT_THAT(openIn(previewTickets("a;b,c\n1;2,3\n", farmContext())),
+    EXPECT_THAT(openIn(previewTicketsOf("a;b,c\n1;2,3\n", farmContext())),
                 testing::Contains(code::delimiterAmbiguous));
-    EXPECT_THAT(openIn(previewTickets("net_kg,netto_kg,time\n", farmContext())),
+    EXPECT_THAT(openIn(previewTicketsOf("net_kg,netto_kg,time\n", farmContext())),
                 ElementsAre(code::columnTwice));
-    EXPECT_THAT(openIn(previewTickets("", farmContext())), ElementsAre(code::headerMissing));
+    EXPECT_THAT(openIn(previewTicketsOf("", farmContext())), ElementsAre(code::headerMissing));
 }
 
 TEST(PreviewTickets, TheAnswersLeaveNothingOpen) {
@@ -60,7 +64,7 @@ TEST(PreviewTickets, TheAnswersLeaveNothingOpen) {
     context.map.massUnit = formats::MassUnit::kg;
     context.map.dateOrder = DateOrder::dayFirst;
     context.map.encoding = formats::Encoding::latin9;
-    const Preview preview = previewTickets("When;Weight;Price\n04/05/2026 10:00;12.340;2 \xA4\n", context);
+    const Preview preview = previewTicketsOf("When;Weight;Price\n04/05/2026 10:00;12.340;2 \xA4\n", context);
     EXPECT_TRUE(preview.open.empty());
     ASSERT_TRUE(preview.intake);
     EXPECT_EQ(std::get<entries::Load>(preview.intake->proposals.at(0).body).mass,

@@ -64,10 +64,13 @@ TEST(FeedSheet, GoesOnAsTheLogEnds) {
 TEST(FeedSheet, DoubtsALossThatNoSiloHas) {
     const auto emptiedBy = [](double tonnes) {
         SeasonMaker maker = filledLifts();
-        maker.add(entries::FeedRemoved{kBunker, AsFedMass::fromTonnes(tonnes), DryMatter::fromPercent(35),
-                                       Length{}},
-                  at("2027-01-10T08:00:00Z"));
-        return codesIn(sheetOf(maker), "balance");
+        for (int day = 0; day < 10; ++day) {
+            maker.add(
+                entries::FeedRemoved{kBunker, AsFedMass::fromTonnes(tonnes / 10), DryMatter::fromPercent(35),
+                                     day == 9 ? std::optional{Length{}} : std::nullopt},
+                at("2027-01-10T08:00:00Z") + std::chrono::days{day});
+        }
+        return codesIn(sheetOf(maker, {.loss = Loss::fromPercent(10)}), "balance");
     };
     EXPECT_THAT(emptiedBy(1260), testing::ElementsAre(code::feedShrink, code::feedLoss));
     EXPECT_THAT(emptiedBy(140),
