@@ -24,15 +24,11 @@ constexpr int kShownColumns = 3;
 constexpr int kShownLines = 8;
 constexpr double kWidthMillimetres = 190.0;
 
-QString textOf(const std::string& text) {
-    return QString::fromStdString(text);
-}
-
 }  // namespace
 
 ImportDialog::ImportDialog(desk::SeasonDesk& desk, const settings::Appearance& look, std::string bytes,
                            std::filesystem::path file, std::filesystem::path mapsFile, QWidget* parent)
-    : Sheet{look, tr("Take in %1").arg(textOf(file.filename().string())), parent},
+    : Sheet{look, tr("Take in %1").arg(QString::fromStdString(file.filename().string())), parent},
       m_desk{desk},
       m_bytes{std::move(bytes)},
       m_file{std::move(file)},
@@ -181,11 +177,12 @@ void ImportDialog::showColumns() {
     for (int row = 0; row < m_columns->rowCount(); ++row) {
         const auto at = static_cast<std::size_t>(row);
         const intake::PreviewColumn& column = m_preview.columns[at];
-        const QString header = textOf(column.header);
-        m_columns->setItem(row, 0,
-                           new QTableWidgetItem{column.unit.empty()
-                                                    ? header
-                                                    : tr("%1, read in %2").arg(header, textOf(column.unit))});
+        const QString header = QString::fromStdString(column.header);
+        m_columns->setItem(
+            row, 0,
+            new QTableWidgetItem{
+                column.unit.empty() ? header
+                                    : tr("%1, read in %2").arg(header, QString::fromStdString(column.unit))});
         auto* box = qobject_cast<QComboBox*>(m_columns->cellWidget(row, 1));
         if (box == nullptr) {
             box = new widgets::ChoiceBox{look()};
