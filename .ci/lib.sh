@@ -7,7 +7,7 @@ root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
 jobs=${TREADWELL_JOBS:-$(nproc)}
 
 # Most of a build is reading headers, so where nobody waits for a single file several are compiled in one.
-# The build in build/ stays one by one: it shows that each file includes what it needs.
+# Core and apps in build/ stay one by one: that shows that each file includes what it needs.
 # shellcheck disable=SC2034 # for those who source this
 together=(-DCMAKE_UNITY_BUILD=ON -DCMAKE_UNITY_BUILD_BATCH_SIZE=16)
 
