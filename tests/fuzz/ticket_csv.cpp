@@ -66,7 +66,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
         context.map.decimalSign = sign;
         context.map.dateOrder = intake::DateOrder::dayFirst;
         const auto first = intake::readTickets(bytes, context);
-        const intake::Preview preview = intake::previewTickets(bytes, context);
+        const intake::Preview preview = intake::previewOf(intake::fileKindCalled("tickets"), bytes, context);
         require(preview.intake.has_value() == first.has_value());
         require(preview.open.empty() == first.has_value());
         if (!first) continue;
