@@ -62,8 +62,11 @@ ImportDialog::ImportDialog(desk::SeasonDesk& desk, const settings::Appearance& l
     } else {
         refuse(fill::Speech{look.units(), m_context.zone}.say(maps.error()));
     }
-    m_kind->setCurrentIndex(
-        m_kind->findData(QString::fromUtf8(intake::likeliestKind(m_bytes, m_context).name.data())));
+    {
+        const QSignalBlocker quiet{m_kind};  // it is read once, below
+        const intake::FileKind& likeliest = intake::likeliestKind(m_bytes, m_context);
+        m_kind->setCurrentIndex(static_cast<int>(&likeliest - intake::fileKinds().data()));
+    }
     read();
 }
 
@@ -79,8 +82,7 @@ void ImportDialog::makeContext() {
 
 void ImportDialog::addKind() {
     m_kind->setObjectName(QStringLiteral("importKind"));
-    for (const intake::FileKind& kind : intake::fileKinds())
-        m_kind->addItem(kindName(kind), QString::fromUtf8(kind.name.data()));
+    for (const intake::FileKind& kind : intake::fileKinds()) m_kind->addItem(kindName(kind));
     addRow(tr("It holds"), m_kind);
     connect(m_kind, &QComboBox::currentIndexChanged, this, &ImportDialog::read);
 }
@@ -199,11 +201,8 @@ void ImportDialog::showColumns() {
         }
         box->setAccessibleName(header);
         const QSignalBlocker quiet{box};
-        const auto* meaning = column.meaning ? std::ranges::find(intake::kTicketColumns, *column.meaning)
-                                             : intake::kTicketColumns.end();
-        box->setCurrentIndex(meaning == intake::kTicketColumns.end()
-                                 ? 0
-                                 : static_cast<int>(meaning - intake::kTicketColumns.begin()) + 1);
+        const auto place = column.meaning ? ticketPlace(*column.meaning) : std::nullopt;
+        box->setCurrentIndex(place ? static_cast<int>(*place) + 1 : 0);
     }
 }
 
@@ -244,7 +243,6 @@ void ImportDialog::remember() {
         m_maps.remember(*header, m_context.map);
         if (const auto kept = m_maps.save(m_mapsFile); !kept) {
             // It is recorded; only the answers will be asked for again.
-            m_record->setEnabled(false);
             return refuse(fill::Speech{look().units(), m_context.zone}.say(kept.error()));
         }
     }

@@ -66,10 +66,9 @@ void tellCounts(QStringList& lines, const intake::Intake& intake) {
 QString asked(const Error& question, const fill::Speech& speech) {
     const QString text = speech.say(question.message);
     const auto column = enumFromText<intake::Column>(question.field);
-    const bool isNamed =
-        column && std::ranges::find(intake::kTicketColumns, *column) != intake::kTicketColumns.end();
-    return isNamed ? PreviewWords::tr("%1: %2", "column, what is asked").arg(columnName(*column), text)
-                   : text;
+    return column && ticketPlace(*column)
+               ? PreviewWords::tr("%1: %2", "column, what is asked").arg(columnName(*column), text)
+               : text;
 }
 
 QString tapped(const intake::Proposal& proposal, const fill::Speech& speech) {
@@ -86,9 +85,14 @@ QString kindName(const intake::FileKind& kind) {
     return PreviewWords::tr(kKindNames[static_cast<std::size_t>(&kind - intake::fileKinds().data())]);
 }
 
-QString columnName(intake::Column column) {
+std::optional<std::size_t> ticketPlace(intake::Column column) {
     const auto* place = std::ranges::find(intake::kTicketColumns, column);
-    return PreviewWords::tr(kColumnNames[static_cast<std::size_t>(place - intake::kTicketColumns.begin())]);
+    if (place == intake::kTicketColumns.end()) return std::nullopt;
+    return static_cast<std::size_t>(place - intake::kTicketColumns.begin());
+}
+
+QString columnName(intake::Column column) {
+    return PreviewWords::tr(kColumnNames[ticketPlace(column).value()]);
 }
 
 bool hasNews(const intake::Intake& intake) {

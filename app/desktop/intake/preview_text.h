@@ -6,6 +6,9 @@
 namespace treadwell::intake_page {
 
 [[nodiscard]] QString kindName(const intake::FileKind& kind);
+/// Where a column stands among intake::kTicketColumns; none where no ticket has it.
+[[nodiscard]] std::optional<std::size_t> ticketPlace(intake::Column column);
+/// Of a ticket's column; std::bad_optional_access for another.
 [[nodiscard]] QString columnName(intake::Column column);
 
 /// A file adds something, or sets rows aside that were not before.
