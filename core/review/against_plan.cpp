@@ -80,8 +80,6 @@ Cell layerCell(const std::optional<Length>& layer) {
     return layer ? Cell{layer->layerAmount()} : Cell{};
 }
 
-constexpr Seconds kHour = std::chrono::hours{1};
-
 Table figuresTable(const entries::PlanAdopted& plan, const entries::PlannedDay& planned, const Was& was) {
     Table table{"figures",
                 {{"which", code::columnDay},

@@ -11,6 +11,8 @@
 
 namespace treadwell::review {
 
+inline constexpr Seconds kHour = std::chrono::hours{1};
+
 /// One day as it is looked at from one moment, for the sections of its sheet.
 struct DayView {
     const season::Season& season;

@@ -5,8 +5,6 @@ namespace treadwell::review {
 
 namespace {
 
-constexpr Seconds kOneHour = std::chrono::hours{1};
-
 /// What was filled into one tractor, or into all.
 struct Fuel {
     ProductVolume volume;
@@ -78,11 +76,11 @@ Section tractorsOf(const DayView& view) {
         const bool known = found != tractors.end();
         row.emplace_back(known ? Cell{found->second.name} : Cell{Message{code::reviewNotNamed, {}}});
         row.emplace_back(known ? Cell{found->second.mass.amount()} : Cell{});
-        row.emplace_back(worked.packing / kOneHour);
-        row.emplace_back(worked.spreading / kOneHour);
+        row.emplace_back(worked.packing / kHour);
+        row.emplace_back(worked.spreading / kHour);
         row.push_back(packingShare(worked));
         if (known && found->second.hourlyCost) {
-            const double money = found->second.hourlyCost->perHour() * (worked.all() / kOneHour);
+            const double money = found->second.hourlyCost->perHour() * (worked.all() / kHour);
             cost += money;
             row.emplace_back(money);
         } else {
@@ -94,8 +92,8 @@ Section tractorsOf(const DayView& view) {
         allFuel += filled;
     }
     if (table.rows.size() > 1) {
-        table.rows.push_back({Message{code::reviewTotal, {}}, Cell{}, all.packing / kOneHour,
-                              all.spreading / kOneHour, packingShare(all), costKnown ? Cell{cost} : Cell{}});
+        table.rows.push_back({Message{code::reviewTotal, {}}, Cell{}, all.packing / kHour,
+                              all.spreading / kHour, packingShare(all), costKnown ? Cell{cost} : Cell{}});
         append(table.rows.back(), allFuel);
     }
     return {"tractors", code::reviewTractors, {orNothing(std::move(table))}};

@@ -12,7 +12,6 @@ namespace treadwell::practice_page {
 namespace {
 
 constexpr double kGap = 8.0;
-constexpr QSize kLeastCoverage{420, 190};
 constexpr std::array kLegend{Certainty::enough, Certainty::unclear, Certainty::tooFew, Certainty::noTyre};
 
 }  // namespace
@@ -46,7 +45,7 @@ void CoverageView::tell() {
 }
 
 QSize CoverageView::minimumSizeHint() const {
-    return kLeastCoverage;
+    return kLeastPlan;
 }
 
 int CoverageView::legendHeight() const {

@@ -18,7 +18,6 @@ namespace {
 constexpr double kMachine_m = 4.5;
 /// A key changes the track by this, about half a tyre.
 constexpr double kSidestep_m = 0.35;
-constexpr QSize kLeast{420, 190};
 
 }  // namespace
 
@@ -56,7 +55,7 @@ QString PadView::sentence() const {
 }
 
 QSize PadView::minimumSizeHint() const {
-    return kLeast;
+    return kLeastPlan;
 }
 
 QRectF PadView::floorArea() const {

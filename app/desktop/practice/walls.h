@@ -4,10 +4,12 @@
 
 #include <QPainter>
 #include <QRectF>
+#include <QSize>
 
 namespace treadwell::practice_page {
 
-inline constexpr int kWall = 10;  // pixels
+inline constexpr int kWall = 10;              // pixels
+inline constexpr QSize kLeastPlan{420, 190};  // of a pad with its walls
 
 /// The two side walls and the back wall around `area`, seen from above.
 inline void drawWalls(QPainter& painter, const QRectF& area, const settings::Theme& theme) {
